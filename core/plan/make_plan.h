@@ -1,0 +1,33 @@
+// The whole line of the inference: survey in, plan out.
+//
+// Deterministic: the same survey gives the same plan; so does one whose marks stand in another order, or which lies or is
+//         turned elsewhere on the plane (up to rounding).
+// Degenerate input: a survey without a usable mound gives a plan without systems and a notice that says so; 1 mound is one
+//         system; marks in one place, on a line, without a fan are planned with what they tell.
+// Errors: none; what cannot be done is a notice. Returns nothing only when stopped.
+// Cost:   near-linear in the number of mounds.
+#pragma once
+
+#include <optional>
+
+#include "core/plan/plan.h"
+#include "core/plan/progress.h"
+
+namespace plugside {
+
+struct PlanOptions {
+    int sets_per_system = 2;                       // common practice: two placements a system
+    Metres seen_from_track = Metres::of(5.0);      // our assumption: how far to each side a walker sees a mound
+    Metres tunnel_diameter = Metres::of(0.064);    // 5-7.6 cm: UC circular 2 in; Montana Dept of Agriculture 3 in
+    Metres depth_mean = Metres::of(0.25);          // 15-36 cm: UC IPM 7433; UC field-rodent circular
+    Metres depth_sd = Metres::of(0.06);
+    double slope_degrees = 45.0;                   // common practice
+    double slope_sd_degrees = 6.0;                 // our assumption
+    double fan_sd_degrees = 15.0;                  // read by eye 10-20 degrees: our assumption
+    int draws = 0;                                 // forests to draw; 0 = chosen by the number of mounds
+};
+
+[[nodiscard]] std::optional<Plan> make_plan(const Survey& survey, const PlanOptions& options = {},
+                                            const Progress& progress = {});
+
+}  // namespace plugside

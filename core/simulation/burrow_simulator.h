@@ -1,0 +1,32 @@
+// Made-up fields: burrow systems, their mounds, a walker with a receiver and a compass.
+//
+// Kinds differ in mechanism, not only in numbers, so that nothing is tuned to one: see the .cpp of each.
+// Numbers are drawn from broad ranges around the published ones (sources beside each constant).
+// Deterministic: the same kind and seed give the same field, on every machine (own generator, no std distributions).
+// Cost: near-linear in the number of mounds.
+#pragma once
+
+#include <cstdint>
+#include <string>
+#include <vector>
+
+#include "core/simulation/truth.h"
+
+namespace plugside {
+
+enum class FieldKind { meander, straight_with_branches, crowded_growth, edge_rows };
+
+[[nodiscard]] std::string to_text(FieldKind kind);  // "meander", "straight with branches", "crowded growth", "edge rows"
+[[nodiscard]] std::vector<FieldKind> all_field_kinds();
+
+struct SimulationOptions {
+    FieldKind kind = FieldKind::meander;
+    std::uint64_t seed = 1;
+    std::size_t mounds_wanted = 300;  // about; the field's size follows
+    bool other_diggers = true;        // some moles', ground squirrels' and voles' signs among the marks
+    bool with_ground = false;         // boundary, a ditch as barrier, a house as keep-clear
+};
+
+[[nodiscard]] SimulatedField simulate_field(const SimulationOptions& options);
+
+}  // namespace plugside

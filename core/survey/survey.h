@@ -1,0 +1,39 @@
+// Everything a person brought home and decided: the only thing that is edited. A plan is always computed from it.
+//
+// revision:  grows with every edit; a plan carries the revision it was made from, so that a stale one is known as such.
+// walks, mounds: Mound::walk indexes walks. Mound names are unique.
+// decisions: at most one a probe key.
+// A Survey is a value: copying it is how background work gets its own.
+#pragma once
+
+#include <cstdint>
+#include <optional>
+#include <vector>
+
+#include "core/survey/decision.h"
+#include "core/survey/ground.h"
+#include "core/survey/mound.h"
+#include "core/survey/walk.h"
+
+namespace plugside {
+
+struct Survey {
+    std::uint64_t revision = 0;
+    std::vector<Walk> walks;
+    std::vector<Mound> mounds;
+    Ground ground;
+    std::vector<SetDecision> decisions;
+    friend bool operator==(const Survey&, const Survey&) = default;
+};
+
+// The decision on a probe site, or nothing. O(decisions).
+[[nodiscard]] std::optional<SetDecision> decision_on(const Survey& survey, const ProbeKey& probe);
+
+// Puts `decision` in place of an earlier one on the same site (SetChoice::proposed removes it) and raises the revision.
+void decide(Survey& survey, SetDecision decision);
+
+// Why a mound takes no part in the inference, or nothing when it does. The sentences are for a person to read:
+// "a mole's sign", "outside the field boundary", ... O(boundary vertices).
+[[nodiscard]] std::optional<std::string> why_not_used(const Survey& survey, const Mound& mound);
+
+}  // namespace plugside

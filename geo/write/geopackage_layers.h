@@ -1,0 +1,27 @@
+// A plan as a GeoPackage 1.3 for a farm GIS: every layer and column of the layer table in README.md.
+//
+// Coordinates: WGS 84, longitude and latitude; lengths in metres, areas in square metres, bearings in degrees from true
+//          north, probabilities 0..1, times UTC. Only the instruction's text follows `units`.
+// Safety:  written beside its final name, synced, then renamed over it: a failure or a stop leaves no half file and leaves
+//          an earlier file as it was.
+// Errors:  a refusal that names the file and the reason.
+// Cost:    linear in features; one transaction a file, the spatial index last.
+#pragma once
+
+#include <filesystem>
+
+#include <tl/expected.hpp>
+
+#include "core/plan/plan.h"
+#include "core/plan/progress.h"
+#include "core/survey/refusal.h"
+#include "core/units/display.h"
+#include "geo/read/field_survey.h"
+
+namespace plugside {
+
+[[nodiscard]] tl::expected<void, Refusal> write_geopackage(const FieldSurvey& field, const Plan& plan,
+                                                           const std::filesystem::path& file, LengthUnits units,
+                                                           const Progress& progress = {});
+
+}  // namespace plugside
