@@ -19,11 +19,11 @@ struct PlanOptions {
     int sets_per_system = 2;                       // common practice: two placements a system
     Metres seen_from_track = Metres::of(5.0);      // our assumption: how far to each side a walker sees a mound
     Metres tunnel_diameter = Metres::of(0.064);    // 5-7.6 cm: UC circular 2 in; Montana Dept of Agriculture 3 in
-    Metres depth_mean = Metres::of(0.25);          // 15-36 cm: UC IPM 7433; UC field-rodent circular
-    Metres depth_sd = Metres::of(0.06);
+    Metres depth_mean = Metres::of(0.28);          // 15-30 cm UC IPM 7433, 15-36 cm UC circular, 30-36 cm common practice
+    Metres depth_sd = Metres::of(0.07);            // so that nine in ten lie in the span of these sources
     double slope_degrees = 45.0;                   // common practice
     double slope_sd_degrees = 6.0;                 // our assumption
-    double fan_sd_degrees = 15.0;                  // read by eye 10-20 degrees: our assumption
+    double fan_sd_degrees = 15.0;                  // recorded against lateral; read by eye 10-20 degrees: our assumption
     int draws = 0;                                 // forests to draw; 0 = chosen by the number of mounds
 };
 

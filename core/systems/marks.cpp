@@ -1,0 +1,85 @@
+#include "core/systems/marks.h"
+
+#include <algorithm>
+#include <cmath>
+#include <limits>
+#include <tuple>
+#include <unordered_map>
+
+#include "core/geometry/near_places.h"
+#include "core/runs/take_off.h"
+#include "core/systems/keyed_random.h"
+
+namespace plugside {
+
+namespace {
+
+std::uint64_t interleaved(std::uint32_t x, std::uint32_t y) {
+    const auto spread = [](std::uint64_t v) {
+        v = (v | (v << 16U)) & 0x0000FFFF0000FFFFULL;
+        v = (v | (v << 8U)) & 0x00FF00FF00FF00FFULL;
+        v = (v | (v << 4U)) & 0x0F0F0F0F0F0F0F0FULL;
+        v = (v | (v << 2U)) & 0x3333333333333333ULL;
+        return (v | (v << 1U)) & 0x5555555555555555ULL;
+    };
+    return spread(x) | (spread(y) << 1U);
+}
+
+void order_along_curve(std::vector<Mark>& marks, const Survey& survey) {
+    double west = std::numeric_limits<double>::infinity();
+    double south = west;
+    for (const Mark& mark : marks) {
+        west = std::min(west, mark.plug.east_m);
+        south = std::min(south, mark.plug.north_m);
+    }
+    const auto cell = [](double metres) {
+        return static_cast<std::uint32_t>(std::min(metres * 16.0, 4294967295.0));  // cells of 1/16 m
+    };
+    const auto rank = [&](const Mark& mark) {
+        const Mound& mound = survey.mounds[mark.mound];
+        return std::tuple(interleaved(cell(mark.plug.east_m - west), cell(mark.plug.north_m - south)), mark.plug.east_m,
+                          mark.plug.north_m, mark.fan ? mark.fan->degrees() : -1.0, mark.freshness, mound.kind,
+                          mound.time, std::string_view(mound.name));
+    };
+    std::sort(marks.begin(), marks.end(), [&](const Mark& a, const Mark& b) { return rank(a) < rank(b); });
+}
+
+void give_keys(std::vector<Mark>& marks) {
+    constexpr std::size_t surroundings = 5;
+    std::vector<LocalPoint> plugs;
+    plugs.reserve(marks.size());
+    for (const Mark& mark : marks) plugs.push_back(mark.plug);
+    const NearPlaces near(plugs);
+    std::unordered_map<std::uint64_t, std::uint64_t> times_used;
+    for (std::size_t i = 0; i < marks.size(); ++i) {
+        std::uint64_t key = 0x5EEDULL;
+        for (const NearPlaces::Found& found : near.nearest(plugs[i], surroundings + 1))
+            if (found.index != i) key = mixed(key, static_cast<std::uint64_t>(std::llround(found.distance_m * 1000.0)));
+        const std::uint64_t earlier = times_used[key]++;
+        marks[i].key = earlier == 0 ? key : mixed(key, earlier);
+    }
+}
+
+}  // namespace
+
+std::vector<Mark> marks_of(const Survey& survey, const PlanOptions& options) {
+    std::vector<Mark> marks;
+    for (std::size_t i = 0; i < survey.mounds.size(); ++i) {
+        const Mound& mound = survey.mounds[i];
+        if (why_not_used(survey, mound)) continue;
+        const TakeOff take_off = take_off_of(mound.plug, mound.fan, mound.position_sd, options);
+        marks.push_back({.mound = i,
+                         .plug = mound.plug,
+                         .take_off = take_off.at,
+                         .fan = mound.fan,
+                         .position_sd_m = mound.position_sd.value(),
+                         .sd_m = std::hypot(take_off.sd_along_m, take_off.sd_across_m) / std::sqrt(2.0),
+                         .freshness = mound.freshness,
+                         .key = 0});
+    }
+    order_along_curve(marks, survey);
+    give_keys(marks);
+    return marks;
+}
+
+}  // namespace plugside

@@ -1,0 +1,38 @@
+// Which mounds are one animal's, how many animals there are, and which links carry a run, with their chances.
+//
+// Method:  candidate links between neighbouring take-offs; the survey's scales fitted to it; each link's weight from its
+//          features; forests drawn exactly (ForestSampler), at several settings of the shift that the features leave open; shares of
+//          draws; the consensus partition.
+// Result:  `system` numbers 0.. by number of mounds, largest first (ties by the marks' keys), so that renumbering, moving or
+//          turning the field changes nothing.
+// Degenerate input: no mark: nothing; one mark: one system, certain.
+// Errors:  returns nothing when stopped.
+// Cost:    near-linear in marks; two threads.
+#pragma once
+
+#include <optional>
+
+#include "core/plan/plan.h"
+#include "core/plan/progress.h"
+#include "core/systems/link_weights.h"
+#include "core/systems/marks.h"
+
+namespace plugside {
+
+struct SystemPosterior {
+    std::vector<Mark> marks;
+    std::vector<Link> links;
+    std::vector<double> link_probability;      // share of draws in which the link is in the forest
+    SurveyScales scales;
+    SystemsEstimate estimate;
+    std::vector<std::uint32_t> system;         // of each mark, in the consensus
+    std::uint32_t systems = 0;
+    std::vector<double> belongs;               // of each mark: mean share with the others of its system; 1 alone
+    std::vector<double> single;                // of each system: share of draws that hold all its marks together
+    double expected_index = 1.0;               // adjusted Rand index that the consensus claims
+};
+
+[[nodiscard]] std::optional<SystemPosterior> infer_systems(const Survey& survey, const PlanOptions& options,
+                                                           const LinkWeights& weights, const Progress& progress = {});
+
+}  // namespace plugside
