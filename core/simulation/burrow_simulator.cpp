@@ -1,0 +1,109 @@
+#include "core/simulation/burrow_simulator.h"
+
+#include <algorithm>
+
+#include "core/simulation/mounds_on_runs.h"
+#include "core/simulation/run_generators.h"
+#include "core/simulation/walk_simulator.h"
+
+namespace plugside {
+
+namespace {
+
+// Each part of a field is drawn from its own stream, so that one more number for the walker moves no burrow.
+enum Stream : std::uint64_t { scales_stream = 1, domain_stream, runs_stream, mounds_stream, walk_stream };
+
+std::uint64_t stream_of(FieldKind kind, Stream part, int attempt) {
+    return (static_cast<std::uint64_t>(kind) + 1) * 1000 + static_cast<std::uint64_t>(part) * 10 +
+           static_cast<std::uint64_t>(attempt);
+}
+
+std::vector<GrownSystem> grow(FieldKind kind, const FieldDomain& domain, const FieldScales& scales, double run_length_m,
+                              Random& random) {
+    switch (kind) {
+        case FieldKind::meander: return grow_meander(domain, scales, run_length_m, random);
+        case FieldKind::straight_with_branches: return grow_straight_with_branches(domain, scales, run_length_m, random);
+        case FieldKind::crowded_growth: return grow_crowded(domain, scales, run_length_m, random);
+        case FieldKind::edge_rows: return grow_edge_rows(domain, scales, run_length_m, random);
+    }
+    return {};
+}
+
+DomainOptions domain_options(const SimulationOptions& options, const FieldScales& scales, double run_length_m,
+                             Random& random) {
+    DomainOptions domain;
+    const double crowding = options.kind == FieldKind::crowded_growth ? 0.6 : 1.0;
+    domain.area_m2 = options.area_m2.value_or(run_length_m * scales.room_per_run_m * crowding);
+    domain.aspect = options.kind == FieldKind::edge_rows ? random.uniform(2.5, 6.0) : random.uniform(1.0, 2.2);
+    domain.with_ditch = options.with_ground || options.kind == FieldKind::edge_rows;
+    domain.with_house = options.with_ground;
+    return domain;
+}
+
+Ground ground_of(const FieldDomain& domain) {
+    Ground ground;
+    ground.boundary.parts.push_back(domain.boundary());
+    if (domain.ditch()) ground.barriers.push_back({"ditch", *domain.ditch()});
+    if (domain.house()) ground.keep_clear.push_back({"house", "people live here", KeepClearKind::building, *domain.house()});
+    return ground;
+}
+
+FieldTruth dig_field(const SimulationOptions& options, const FieldScales& scales, const FieldDomain& domain,
+                     double run_length_m, int attempt) {
+    Random runs_random(options.seed, stream_of(options.kind, runs_stream, attempt));
+    Random mounds_random(options.seed, stream_of(options.kind, mounds_stream, attempt));
+    FieldTruth truth;
+    truth.tunnel_diameter = Metres::of(scales.tunnel_diameter_m);
+    for (const GrownSystem& grown : grow(options.kind, domain, scales, run_length_m, runs_random)) {
+        put_mounds_on(grown, scales, truth, mounds_random);
+        if (truth.mounds.size() >= options.mounds_wanted) break;
+    }
+    return truth;
+}
+
+}  // namespace
+
+std::string to_text(FieldKind kind) {
+    switch (kind) {
+        case FieldKind::meander: return "meander";
+        case FieldKind::straight_with_branches: return "straight with branches";
+        case FieldKind::crowded_growth: return "crowded growth";
+        case FieldKind::edge_rows: return "edge rows";
+    }
+    return "meander";
+}
+
+std::vector<FieldKind> all_field_kinds() {
+    return {FieldKind::meander, FieldKind::straight_with_branches, FieldKind::crowded_growth, FieldKind::edge_rows};
+}
+
+SimulatedField simulate_field(const SimulationOptions& options) {
+    Random scales_random(options.seed, stream_of(options.kind, scales_stream, 0));
+    const FieldScales scales = draw_field_scales(scales_random);
+    const double run_length_m = static_cast<double>(options.mounds_wanted) * scales.spacing_m * 1.25;
+    Random domain_random(options.seed, stream_of(options.kind, domain_stream, 0));
+    DomainOptions domain_wanted = domain_options(options, scales, run_length_m, domain_random);
+    const double least_area_m2 = options.with_ground ? 5000.0 : 900.0;  // a house needs its yard
+    domain_wanted.area_m2 = std::max(domain_wanted.area_m2, least_area_m2);
+    const Random domain_start = domain_random;
+    constexpr int most_attempts = 8;
+    for (int attempt = 0;; ++attempt) {
+        Random same_shape = domain_start;
+        const FieldDomain domain(domain_wanted, same_shape);
+        SimulatedField field;
+        field.truth = dig_field(options, scales, domain, run_length_m, attempt);
+        // too little room for so many: the same field, a quarter larger
+        const bool enough = 10 * field.truth.mounds.size() >= 8 * options.mounds_wanted;
+        if (enough || attempt + 1 == most_attempts) {
+            Random walk_random(options.seed, stream_of(options.kind, walk_stream, 0));
+            if (options.with_ground) field.survey.ground = ground_of(domain);
+            WalkerHabits habits = draw_walker_habits(walk_random);
+            if (!options.other_diggers) habits.others_share = 0.0;
+            walk_field(domain, habits, field, walk_random);
+            return field;
+        }
+        domain_wanted.area_m2 *= 1.25;
+    }
+}
+
+}  // namespace plugside

@@ -1,0 +1,185 @@
+#include "core/simulation/walk_simulator.h"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <cstdio>
+
+#include "core/simulation/walk_way.h"
+#include "core/units/display.h"
+
+namespace plugside {
+
+namespace {
+
+using std::chrono::milliseconds;
+
+// The receiver's position error, followed through time.
+class ReceiverError {
+public:
+    ReceiverError(const WalkerHabits& habits, Random& random) : habits_(habits), random_(random) {
+        shared_ = {random.normal(0.0, habits.shared_sd_m), random.normal(0.0, habits.shared_sd_m)};
+    }
+    LocalVector shared_after(double seconds) {
+        const double memory = std::exp(-seconds / habits_.shared_memory_s);
+        const double fresh = habits_.shared_sd_m * std::sqrt(1.0 - memory * memory);
+        shared_ = shared_ * memory + LocalVector{random_.normal(0.0, fresh), random_.normal(0.0, fresh)};
+        return shared_;
+    }
+    LocalVector own(double share = 1.0) {
+        const double sd = habits_.own_sd_m * share;
+        return {random_.normal(0.0, sd), random_.normal(0.0, sd)};
+    }
+
+private:
+    const WalkerHabits& habits_;
+    Random& random_;
+    LocalVector shared_;
+};
+
+// What the walker writes down at a gopher's mound.
+class MarkWriter {
+public:
+    MarkWriter(const WalkerHabits& habits, std::size_t systems, Random& random) : habits_(habits), random_(random) {
+        for (std::size_t i = 0; i < systems; ++i) fresh_share_.push_back(random.uniform(0.1, 0.7));
+    }
+
+    void write(const TrueMound& truth, Mound& mark) {
+        const bool fresh = random_.chance(fresh_share_[truth.system]);
+        if (random_.chance(habits_.no_fan_share)) {
+            if (random_.chance(0.7)) {
+                mark.freshness = Freshness::crushed;
+                mark.note = "crushed";
+                return;
+            }
+            mark.kind = SignKind::surface_plug;
+            mark.note = "surface plug";
+        } else {
+            mark.fan = read_fan(truth.fan);
+            mark.note = "fan " + in_words(*mark.fan);
+        }
+        if (!random_.chance(habits_.age_noted_share)) return;
+        mark.freshness = fresh ? Freshness::fresh : Freshness::older;
+        mark.note += fresh ? " fresh" : " older";
+    }
+
+private:
+    [[nodiscard]] Bearing read_fan(Bearing truth) {
+        // A von Mises of this concentration has nearly the wanted standard deviation while that is below 25 degrees.
+        const double sd = habits_.fan_sd_degrees * 3.14159265358979323846 / 180.0;
+        const double seen = random_.von_mises_degrees(truth.degrees(), 1.0 / (sd * sd));
+        return Bearing::degrees(std::round(seen / habits_.fan_rounding_degrees) * habits_.fan_rounding_degrees);
+    }
+    [[nodiscard]] std::string in_words(Bearing fan) const {
+        if (habits_.fan_rounding_degrees > 20.0) return compass_point(fan);  // such a reader thinks in points of the compass
+        std::array<char, 16> text{};
+        std::snprintf(text.data(), text.size(), "%.0f", fan.degrees());
+        return text.data();
+    }
+    const WalkerHabits& habits_;
+    Random& random_;
+    std::vector<double> fresh_share_;
+};
+
+std::string mark_name(std::size_t number) {
+    std::array<char, 24> text{};
+    std::snprintf(text.data(), text.size(), "M%03zu", number);
+    return text.data();
+}
+
+// Signs of other diggers: where they are and what they are.
+std::vector<OtherSign> draw_other_signs(const FieldDomain& domain, double wanted, Random& random) {
+    std::vector<OtherSign> signs;
+    const auto count = static_cast<std::size_t>(random.poisson(wanted));
+    while (signs.size() < count) {
+        const auto place = domain.open_place(random);
+        if (!place) break;
+        const double which = random.uniform();
+        if (which >= 0.55) {
+            signs.push_back({*place, which < 0.8 ? SignKind::ground_squirrel : SignKind::vole});
+            continue;
+        }
+        // a mole's hills stand about a stride apart along a raised ridge: Dalquest 1948
+        Bearing ridge = Bearing::degrees(random.uniform(0.0, 360.0));
+        LocalPoint hill = *place;
+        for (std::size_t i = 2 + random.below(5); i > 0 && signs.size() < count && domain.open(hill); --i) {
+            signs.push_back({hill, SignKind::mole});
+            ridge = ridge.turned(random.normal(0.0, 15.0));
+            hill = hill + ridge.unit() * random.uniform(0.6, 1.0);
+        }
+    }
+    return signs;
+}
+
+}  // namespace
+
+WalkerHabits draw_walker_habits(Random& random) {
+    constexpr std::array<double, 4> roundings{5.0, 10.0, 22.5, 45.0};
+    constexpr std::array<double, 4> up_to{0.35, 0.7, 0.85, 1.0};
+    WalkerHabits habits;
+    habits.line_gap_m = random.uniform(5.0, 9.0);
+    habits.pace_m_per_s = random.uniform(0.7, 1.2);
+    habits.seconds_a_mark = random.uniform(8.0, 20.0);
+    habits.miss_chance = random.uniform(0.02, 0.15);
+    habits.follows_mounds = random.chance(0.6);
+    habits.shared_sd_m = random.uniform(1.0, 3.0);
+    habits.shared_memory_s = 60.0 * random.log_uniform(4.0, 25.0);
+    habits.own_sd_m = random.log_uniform(0.1, 0.6);
+    habits.fan_sd_degrees = random.uniform(8.0, 20.0);
+    const double habit = random.uniform();
+    for (std::size_t i = roundings.size(); i-- > 0;)
+        if (habit < up_to.at(i)) habits.fan_rounding_degrees = roundings.at(i);
+    habits.no_fan_share = random.uniform(0.05, 0.3);
+    habits.age_noted_share = random.uniform(0.7, 1.0);
+    habits.others_share = random.uniform(0.02, 0.12);
+    return habits;
+}
+
+void walk_field(const FieldDomain& domain, const WalkerHabits& habits, SimulatedField& field, Random& random) {
+    std::vector<bool> seen;
+    for (std::size_t i = 0; i < field.truth.mounds.size(); ++i) seen.push_back(!random.chance(habits.miss_chance));
+    const auto others =
+        draw_other_signs(domain, habits.others_share * static_cast<double>(field.truth.mounds.size()), random);
+    const std::vector<WayStop> way = walk_way(domain, habits, field.truth, seen, others);
+
+    // 10 April 2025, 13:00 UTC: an arbitrary spring morning
+    const UtcTime start{milliseconds{1744290000000}};
+    ReceiverError error(habits, random);
+    MarkWriter writer(habits, field.truth.systems, random);
+    Walk walk{"walk 1", "walk.gpx", {{}}};
+    constexpr double track_every_s = 4.0;
+    double clock_s = 0.0;
+    double tracked_s = -track_every_s;
+    LocalPoint at = way.empty() ? LocalPoint{} : way.front().at;
+    const auto time_at = [&](double seconds) { return start + milliseconds{std::llround(seconds) * 1000}; };
+    for (const WayStop& stop : way) {
+        const LocalVector leg = stop.at - at;
+        const double leg_s = leg.length_m() / habits.pace_m_per_s;
+        for (double due = tracked_s + track_every_s; due <= clock_s + leg_s; due += track_every_s) {
+            const LocalVector shift = error.shared_after(track_every_s) + error.own(0.3);
+            const double share = leg_s > 0.0 ? std::clamp((due - clock_s) / leg_s, 0.0, 1.0) : 1.0;
+            walk.segments.front().push_back({at + leg * share + shift, time_at(due)});
+            tracked_s = due;
+        }
+        at = stop.at;
+        clock_s += leg_s;
+        if (!stop.mound && !stop.other) continue;
+        Mound mark;
+        mark.name = mark_name(field.survey.mounds.size() + 1);
+        mark.plug = at + error.shared_after(0.0) + error.own();
+        mark.time = time_at(clock_s);
+        if (stop.mound) {
+            TrueMound& truth = field.truth.mounds[*stop.mound];
+            truth.seen_as = field.survey.mounds.size();
+            writer.write(truth, mark);
+        } else {
+            mark.kind = others[*stop.other].kind;
+            mark.note = to_text(mark.kind);
+        }
+        field.survey.mounds.push_back(std::move(mark));
+        clock_s += habits.seconds_a_mark;
+    }
+    field.survey.walks.push_back(std::move(walk));
+}
+
+}  // namespace plugside

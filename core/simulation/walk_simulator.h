@@ -1,0 +1,43 @@
+// A person walks a made-up field with a handheld receiver and marks the mounds they see.
+//
+// Way:      lines across the field, back and forth, a few metres apart; the walker leaves the line for each mound and, by
+//           habit, follows a string of mounds from one to the next before going on.
+// Misses:   each mound is overlooked with the walker's own chance, 2-15 %.
+// Receiver: error = a shared part that drifts (Ornstein-Uhlenbeck in time, sd 1-3 m, minutes) + own jitter (sd 0.1-0.6 m),
+// so
+//           that marks taken one after another are placed better relative to each other than absolutely. Source of the
+//           shape: Sensors 2020, 20:6050; numbers: our assumption.
+// Fan:      read by eye, error sd 8-20 degrees (our assumption after Tomastik & Tunak 2015), rounded to 5, 10, 22.5 or 45
+//           degrees by habit; 5-30 % of mounds have none to read: crushed or mown, or a surface plug.
+// Others:   moles' strings, ground squirrels' holes and voles' runways stand among the marks.
+// Notes:    as a walker writes them: "fan 135 fresh", "fan SE older", "crushed", "mole".
+// Cost:     near-linear in mounds and in the length walked.
+#pragma once
+
+#include "core/simulation/field_domain.h"
+#include "core/simulation/truth.h"
+
+namespace plugside {
+
+struct WalkerHabits {
+    double line_gap_m = 7.0;
+    double pace_m_per_s = 1.0;
+    double seconds_a_mark = 12.0;
+    double miss_chance = 0.07;
+    bool follows_mounds = true;  // from one mound to the next within sight before going on
+    double shared_sd_m = 2.0;
+    double shared_memory_s = 600.0;
+    double own_sd_m = 0.3;
+    double fan_sd_degrees = 13.0;
+    double fan_rounding_degrees = 10.0;
+    double no_fan_share = 0.15;
+    double age_noted_share = 0.9;
+    double others_share = 0.06;  // marks of other diggers, as a share of the gophers' mounds
+};
+
+[[nodiscard]] WalkerHabits draw_walker_habits(Random& random);
+
+// Fills survey.walks and survey.mounds (in the order marked) and TrueMound::seen_as.
+void walk_field(const FieldDomain& domain, const WalkerHabits& habits, SimulatedField& field, Random& random);
+
+}  // namespace plugside
