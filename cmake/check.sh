@@ -1,0 +1,54 @@
+#!/bin/bash
+# Installs what the tests need, builds everything and runs every test. Ends with ctest's closing line.
+#   bash cmake/check.sh          about the time of a build
+#   bash cmake/check.sh --long   besides: both sanitizer builds, a minute of each fuzzer, the benchmarks (most of an hour)
+# Safe to run again at any time.
+set -euo pipefail
+
+root="$(cd "$(dirname "${BASH_SOURCE[0]}")/.." && pwd)"
+long=no
+for argument in "$@"; do
+    case "$argument" in
+        --long) long=yes ;;
+        *)
+            echo "check.sh: found \"$argument\", expected nothing or --long." >&2
+            exit 2
+            ;;
+    esac
+done
+
+bash "$root/cmake/install-packages.sh" all
+
+build_and_test() { # preset, further cmake arguments
+    local preset=$1
+    shift
+    echo "Building preset $preset with tests"
+    (cd "$root" && cmake --preset "$preset" "$@" --log-level=WARNING && cmake --build --preset "$preset")
+    echo "Running every test of preset $preset"
+    ctest --test-dir "$root/.build/$preset" -j2 --output-on-failure --no-tests=error
+}
+
+if [[ $long == yes ]]; then
+    echo "Fuzzing: one minute each"
+    (cd "$root" && cmake --preset release -B .build/fuzz -DCMAKE_CXX_COMPILER=clang++-14 -DPLUGSIDE_FUZZERS=ON \
+        -DPLUGSIDE_TESTS=ON --log-level=WARNING)
+    cmake --build "$root/.build/fuzz" --target fuzzers
+    find "$root/.build/fuzz" -type f -name '*_fuzzer' -perm -u+x | while read -r fuzzer; do
+        echo "  $(basename "$fuzzer")"
+        corpus="$root/tests/fuzz/corpus/$(basename "$fuzzer")"
+        mkdir -p "$root/.build/fuzz/found"
+        seeds=()
+        if [[ -d $corpus ]]; then seeds=("$corpus"); fi
+        (cd "$root/.build/fuzz/found" &&
+            "$fuzzer" -max_total_time=60 -rss_limit_mb=2048 -timeout=20 -print_final_stats=1 "$PWD" "${seeds[@]}" 2>&1 | tail -n 8)
+    done
+    build_and_test asan
+    build_and_test tsan
+    echo "Benchmarks"
+    (cd "$root" && cmake --preset release -DPLUGSIDE_BENCHMARKS=ON --log-level=WARNING && cmake --build --preset release)
+    find "$root/.build/release" -type f -name '*_benchmark' -perm -u+x | while read -r benchmark; do
+        "$benchmark" --benchmark_min_time=0.2
+    done
+fi
+
+build_and_test release
