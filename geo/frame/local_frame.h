@@ -6,6 +6,7 @@
 //              there and back within 1e-11 degrees. A field on a zone edge or across the 180th meridian is no special case.
 // Bearings:    the plane's north is true north on the centre's meridian; `convergence_degrees` tells the difference elsewhere
 //              (under 0.1 degree within 5 km up to latitude 60). `true_bearing` and `plane_bearing` are the named edge.
+// Range:       places within 80 degrees of longitude of the centre (readers refuse a file that reaches further than a field).
 // Errors:      a latitude outside -90..90, a longitude outside -180..180 or a number that is not finite asserts; readers
 //              refuse them before. At the poles themselves PROJ has no frame: the centre is held within 89.9 degrees.
 // Threads:     a frame may be copied and used from several threads, each copy from one at a time.
