@@ -1,0 +1,84 @@
+#include "app/canvas/map_furniture.h"
+
+#include <QCoreApplication>
+#include <QPainterPath>
+#include <cmath>
+
+namespace plugside {
+
+namespace {
+
+QString words(const char* text) { return QCoreApplication::translate("Map", text); }
+
+void draw_plate(QPainter& painter, const QRectF& place, const MapStyle& style, double radius) {
+    QColor ground = style.paper;
+    ground.setAlphaF(0.9F);
+    painter.setPen(QPen(style.hairline, 1.0));
+    painter.setBrush(ground);
+    painter.drawRoundedRect(place, radius, radius);
+}
+
+}  // namespace
+
+ScaleStep scale_step(const ViewTransform& view, double longest_px, LengthUnits units) {
+    const Metres room = view.ground_length(longest_px);
+    const bool metric = units == LengthUnits::metres;
+    const bool small = metric ? room.value() < 1.0 : room.feet() < 1.0;
+    const double available = metric ? (small ? room.value() * 100.0 : room.value()) : (small ? room.inches() : room.feet());
+    const double power = std::pow(10.0, std::floor(std::log10(std::max(available, 1e-6))));
+    double amount = power;
+    for (const double factor : {2.0, 5.0})
+        if (factor * power <= available) amount = factor * power;
+    const QString unit = metric ? (small ? words("cm") : words("m")) : (small ? words("in") : words("ft"));
+    const auto number = [](double value) { return QString::number(value, 'g', 6); };
+    const Metres length = metric ? Metres::of(small ? amount / 100.0 : amount)
+                                 : (small ? Metres::from_inches(amount) : Metres::from_feet(amount));
+    const bool whole_half = std::fmod(amount, 2.0) == 0.0;
+    return {length, number(amount) + " " + unit, whole_half ? number(0.5 * amount) : QString()};
+}
+
+void draw_scale_bar(QPainter& painter, const ViewTransform& view, const MapStyle& style, LengthUnits units) {
+    const ScaleStep step = scale_step(view, 170.0, units);
+    const double length = view.pixels(step.length);
+    QFont font = painter.font();
+    font.setPixelSize(style.text_px - 1);
+    font.setItalic(false);
+    font.setBold(false);
+    painter.setFont(font);
+    const QFontMetricsF metrics(font);
+    const double label_width = metrics.horizontalAdvance(step.label);
+    const QRectF plate(12.0, view.size().height() - 50.0, length + label_width + 26.0, 40.0);
+    draw_plate(painter, plate, style, 6.0);
+    const double y = plate.bottom() - 11.0;
+    const double x = plate.left() + 14.0;
+    painter.setPen(QPen(style.ink, 1.6 * style.line_factor));
+    painter.drawLine(QPointF(x, y), QPointF(x + length, y));
+    for (const double share : {0.0, 0.5, 1.0})
+        painter.drawLine(QPointF(x + share * length, y - (share == 0.5 ? 4.0 : 7.0)), QPointF(x + share * length, y));
+    const double top = y - 9.0 - metrics.height();
+    painter.drawText(QRectF(x - 20.0, top, 40.0, metrics.height()), Qt::AlignCenter, QStringLiteral("0"));
+    if (length > 90.0)
+        painter.drawText(QRectF(x + 0.5 * length - 30.0, top, 60.0, metrics.height()), Qt::AlignCenter, step.half_label);
+    const double end = std::max(x + length - 0.5 * metrics.horizontalAdvance(step.label.section(' ', 0, 0)), x + 14.0);
+    painter.drawText(QRectF(end, top, label_width + 4.0, metrics.height()), Qt::AlignLeft | Qt::AlignVCenter, step.label);
+}
+
+void draw_north_arrow(QPainter& painter, const ViewTransform& view, const MapStyle& style) {
+    const QPointF centre(view.size().width() - 42.0, view.size().height() - 46.0);
+    draw_plate(painter, QRectF(centre - QPointF(30.0, 34.0), QSizeF(60.0, 70.0)), style, 12.0);
+    painter.setPen(QPen(style.ink, 1.8 * style.line_factor, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
+    painter.setBrush(Qt::NoBrush);
+    painter.drawLine(centre + QPointF(0.0, 12.0), centre + QPointF(0.0, -14.0));
+    painter.drawPolyline(QPolygonF({centre + QPointF(-6.0, -7.0), centre + QPointF(0.0, -15.0), centre + QPointF(6.0, -7.0)}));
+    QFont font = painter.font();
+    font.setBold(true);
+    font.setPixelSize(11);
+    painter.setFont(font);
+    painter.drawText(QRectF(centre.x() - 30.0, centre.y() - 33.0, 60.0, 16.0), Qt::AlignCenter, words("N"));
+    font.setBold(false);
+    painter.setFont(font);
+    painter.drawText(QRectF(centre.x() - 30.0, centre.y() + 15.0, 60.0, 18.0), Qt::AlignCenter,
+                     words("%1° true").arg(0));
+}
+
+}  // namespace plugside
