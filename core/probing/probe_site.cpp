@@ -114,10 +114,13 @@ std::vector<ProbeSite> probe_sites(const Survey& survey, const SystemPosterior& 
         const Mark& to = posterior.marks[mark_of[run.to_mound]];
         if (distance_m(from.plug, to.plug) >= shortest_tape_m) sites.push_back(maker.between(run, from, to));
     }
-    std::sort(sites.begin(), sites.end(), [](const ProbeSite& a, const ProbeSite& b) {
+    // ties by the marks' keys, which do not depend on how the survey numbers them
+    const auto key_of = [&](std::size_t mound) { return posterior.marks[mark_of[mound]].key; };
+    std::sort(sites.begin(), sites.end(), [&](const ProbeSite& a, const ProbeSite& b) {
         if (a.system != b.system) return a.system < b.system;
         if (a.hit != b.hit) return a.hit > b.hit;
-        return std::tie(a.key.kind, a.from_mound, a.to_mound) < std::tie(b.key.kind, b.from_mound, b.to_mound);
+        return std::tuple(a.key.kind, key_of(a.from_mound), key_of(a.to_mound.value_or(a.from_mound))) <
+               std::tuple(b.key.kind, key_of(b.from_mound), key_of(b.to_mound.value_or(b.from_mound)));
     });
     return sites;
 }

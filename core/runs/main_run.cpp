@@ -78,7 +78,9 @@ std::vector<MainRun> main_runs(const SystemPosterior& posterior, const PlanOptio
     }
     std::vector<MainRun> runs;
     for (const std::uint32_t e : tree) {
-        const Link& link = posterior.links[e];
+        Link link = posterior.links[e];
+        // told from the mark with the lower key, so that a turned or renumbered field tapes the same way
+        if (posterior.marks[link.second].key < posterior.marks[link.first].key) std::swap(link.first, link.second);
         const Mark& a = posterior.marks[link.first];
         const Mark& b = posterior.marks[link.second];
         const LocalVector chord = b.take_off - a.take_off;
@@ -102,8 +104,14 @@ std::vector<MainRun> main_runs(const SystemPosterior& posterior, const PlanOptio
         }
         runs.push_back(std::move(run));
     }
-    std::sort(runs.begin(), runs.end(), [](const MainRun& x, const MainRun& y) {
-        return std::tie(x.system, x.from_mound, x.to_mound) < std::tie(y.system, y.from_mound, y.to_mound);
+    std::vector<std::uint64_t> key_of;
+    for (const Mark& mark : posterior.marks) {
+        key_of.resize(std::max(key_of.size(), mark.mound + 1), 0);
+        key_of[mark.mound] = mark.key;
+    }
+    std::sort(runs.begin(), runs.end(), [&](const MainRun& x, const MainRun& y) {
+        return std::tie(x.system, key_of[x.from_mound], key_of[x.to_mound]) <
+               std::tie(y.system, key_of[y.from_mound], key_of[y.to_mound]);
     });
     return runs;
 }
