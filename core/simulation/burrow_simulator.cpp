@@ -32,7 +32,7 @@ std::vector<GrownSystem> grow(FieldKind kind, const FieldDomain& domain, const F
 DomainOptions domain_options(const SimulationOptions& options, const FieldScales& scales, double run_length_m,
                              Random& random) {
     DomainOptions domain;
-    const double crowding = options.kind == FieldKind::crowded_growth ? 0.6 : 1.0;
+    const double crowding = options.kind == FieldKind::crowded_growth ? 0.5 : 1.0;
     domain.area_m2 = options.area_m2.value_or(run_length_m * scales.room_per_run_m * crowding);
     domain.aspect = options.kind == FieldKind::edge_rows ? random.uniform(2.5, 6.0) : random.uniform(1.0, 2.2);
     domain.with_ditch = options.with_ground || options.kind == FieldKind::edge_rows;
@@ -56,7 +56,8 @@ FieldTruth dig_field(const SimulationOptions& options, const FieldScales& scales
     truth.tunnel_diameter = Metres::of(scales.tunnel_diameter_m);
     for (const GrownSystem& grown : grow(options.kind, domain, scales, run_length_m, runs_random)) {
         put_mounds_on(grown, scales, truth, mounds_random);
-        if (truth.mounds.size() >= options.mounds_wanted) break;
+        // systems dug one after another can end here; of those that grew together none can be taken away
+        if (options.kind != FieldKind::crowded_growth && truth.mounds.size() >= options.mounds_wanted) break;
     }
     return truth;
 }

@@ -71,7 +71,7 @@ std::vector<Digger> settle(const FieldDomain& domain, const FieldScales& scales,
                            DugGround& ground, Random& random) {
     std::vector<Digger> diggers;
     double wanted_m = 0.0;
-    for (int failures = 0; wanted_m < 1.2 * run_length_m && failures < 100;) {
+    for (int failures = 0; wanted_m < run_length_m && failures < 100;) {
         const auto start = domain.open_place(random);
         if (!start) break;
         const auto number = static_cast<std::uint32_t>(diggers.size());

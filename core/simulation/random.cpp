@@ -26,6 +26,12 @@ Random::Random(std::uint64_t seed, std::uint64_t stream) {
     for (std::uint64_t& word : state_) word = splitmix(state);
 }
 
+Random Random::from_state(const std::array<std::uint64_t, 4>& words) {
+    Random random;
+    random.state_ = words;
+    return random;
+}
+
 std::uint64_t Random::bits() {
     const std::uint64_t result = rotated_left(state_[1] * 5, 7) * 9;
     const std::uint64_t t = state_[1] << 17;

@@ -18,6 +18,8 @@ namespace plugside {
 class Random {
 public:
     explicit Random(std::uint64_t seed, std::uint64_t stream = 0);
+    // From the generator's own four words, not all zero; for comparing with other implementations.
+    [[nodiscard]] static Random from_state(const std::array<std::uint64_t, 4>& words);
 
     [[nodiscard]] std::uint64_t bits();
     [[nodiscard]] double uniform();                        // 0 <= u < 1, 53 bits
@@ -33,6 +35,7 @@ public:
     [[nodiscard]] double von_mises_degrees(double mean, double concentration);  // -180 < turn - mean <= 180
 
 private:
+    Random() = default;
     std::array<std::uint64_t, 4> state_{};
 };
 
