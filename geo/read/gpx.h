@@ -26,6 +26,7 @@
 #include "core/survey/refusal.h"
 #include "geo/frame/local_frame.h"
 #include "geo/read/field_survey.h"
+#include "geo/read/geographic_survey.h"
 
 namespace plugside {
 
@@ -43,15 +44,11 @@ struct GpxWaypoint {
     std::optional<UtcTime> time;
 };
 
-struct GpxTrackPoint {
-    GeographicPoint at;
-    std::optional<UtcTime> time;
-};
 
 struct GpxFile {
     std::string title;  // metadata name (1.1) or name (1.0); empty when there is none
     std::vector<GpxWaypoint> waypoints;
-    std::vector<std::vector<GpxTrackPoint>> segments;  // of all tracks, in file order; empty ones left out
+    std::vector<std::vector<GeographicTrackPoint>> segments;  // of all tracks, in file order; empty ones left out
     std::vector<ReadFinding> findings;
 };
 

@@ -72,7 +72,7 @@ private:
     std::string hdop_text_;
     // A place that is refused waits for the waypoint's name, which stands after it, so that the refusal can say it.
     std::optional<Refusal> waypoint_refusal_;
-    GpxTrackPoint track_point_;
+    GeographicTrackPoint track_point_;
     std::string track_time_text_;
     std::size_t track_points_ = 0;
     bool fed_anything_ = false;

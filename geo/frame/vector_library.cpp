@@ -1,0 +1,41 @@
+#include "geo/frame/vector_library.h"
+
+#include <cpl_conv.h>
+#include <cpl_error.h>
+#include <ogr_srs_api.h>
+#include <ogrsf_frmts.h>
+
+#include <mutex>
+
+namespace plugside {
+
+void prepare_vector_library() {
+    static std::once_flag once;
+    std::call_once(once, [] {
+        CPLSetConfigOption("CPL_VSIL_CURL_ALLOWED_EXTENSIONS", ".none");
+        CPLSetConfigOption("GDAL_HTTP_MAX_RETRY", "0");
+        OSRSetPROJEnableNetwork(0);
+        RegisterOGRGeoPackage();
+        RegisterOGRGeoJSON();
+    });
+}
+
+LibraryMessages::LibraryMessages() {
+    CPLPushErrorHandlerEx(
+        [](CPLErr weight, CPLErrorNum, const char* message) {
+            if (weight == CE_Debug || weight == CE_None) return;
+            auto* self = static_cast<LibraryMessages*>(CPLGetErrorHandlerUserData());
+            self->note(weight == CE_Failure || weight == CE_Fatal, message);
+        },
+        this);
+}
+
+LibraryMessages::~LibraryMessages() { CPLPopErrorHandler(); }
+
+void LibraryMessages::note(bool is_failure, const char* message) {
+    constexpr std::size_t most_warnings = 50;
+    if (is_failure && failure_.empty()) failure_ = message;
+    if (!is_failure && warnings_.size() < most_warnings) warnings_.emplace_back(message);
+}
+
+}  // namespace plugside

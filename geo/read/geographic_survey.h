@@ -1,0 +1,71 @@
+// What the readers bring home before there is a plane to put it on: marks, tracks and ground in longitude and latitude.
+// field_reader.h chooses the plane from all of it and makes the Survey.
+//
+// GeographicMark: `mound` holds everything but plug, fan and walk, which need the plane; `place` and `file` say where the mark
+//          stands, for refusals and findings about it. fan_degrees: clockwise from true north.
+// GeographicDecision is core's SetDecision: it names marks and tape lengths, and needs no plane.
+#pragma once
+
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "core/survey/decision.h"
+#include "core/survey/ground.h"
+#include "core/survey/mound.h"
+#include "geo/frame/geographic_shapes.h"
+#include "geo/frame/local_frame.h"
+#include "geo/read/field_survey.h"
+
+namespace plugside {
+
+struct GeographicMark {
+    GeographicPoint at;
+    std::optional<double> fan_degrees;
+    Mound mound;
+    std::string file;
+    std::string place;
+};
+
+struct GeographicTrackPoint {
+    GeographicPoint at;
+    std::optional<UtcTime> time;
+};
+
+struct GeographicWalk {
+    std::string source;
+    std::vector<std::vector<GeographicTrackPoint>> segments;
+    std::vector<GeographicMark> marks;
+};
+
+struct GeographicBarrier {
+    std::string name;
+    GeographicLine line;
+};
+
+struct GeographicKeepClear {
+    std::string name;
+    std::string reason;
+    KeepClearKind kind = KeepClearKind::other;
+    GeographicPolygon area;
+};
+
+struct GeographicGround {
+    std::vector<GeographicPolygon> boundary;
+    std::vector<GeographicBarrier> barriers;
+    std::vector<GeographicKeepClear> keep_clear;
+};
+
+// The contents of one file.
+struct GeographicFile {
+    std::string file;   // as it was given
+    std::string title;  // the file's own; empty when it has none
+    std::vector<GeographicWalk> walks;
+    GeographicGround ground;
+    std::vector<SetDecision> decisions;
+    std::uint64_t revision = 0;  // of a plan handed out before
+    std::vector<ReadFinding> findings;
+};
+
+}  // namespace plugside

@@ -1,0 +1,152 @@
+#include "geo/read/gpx_marks.h"
+
+#include <algorithm>
+
+#include "geo/read/notes_grammar.h"
+#include "geo/read/numbers.h"
+
+namespace plugside {
+
+namespace {
+
+constexpr double sd_at_hdop_1_m = 0.5;
+constexpr double least_sd_m = 0.3;
+constexpr double most_sd_m = 5.0;
+
+// The walker's own words: comment and description, without repeats of the name and without a receiver's time stamp.
+std::string note_of(const GpxWaypoint& waypoint, const std::string& place, FindingList& findings) {
+    std::string note;
+    for (const std::string* text : {&waypoint.comment, &waypoint.description}) {
+        const std::string part(trimmed(*text));
+        if (part.empty() || part == note || part == trimmed(waypoint.name)) continue;
+        if (is_time_stamp(part)) {
+            findings.add(place, "a note that is only a date or time is not used");
+            continue;
+        }
+        note += (note.empty() ? "" : "; ") + part;
+    }
+    return note;
+}
+
+class MarkReader {
+public:
+    MarkReader(const GpxWaypoint& waypoint, FindingList& findings)
+        : waypoint_(waypoint), findings_(findings), place_(place_of(waypoint)) {}
+
+    GeographicMark mark() {
+        mark_.at = waypoint_.at;
+        mark_.place = place_;
+        mark_.mound.name = std::string(trimmed(waypoint_.name));
+        mark_.mound.time = waypoint_.time;
+        read_position();
+        read_the_note();
+        read_type();
+        read_name();
+        read_symbol();
+        mark_.mound.kind = kind_.value_or(SignKind::gopher_mound);
+        return std::move(mark_);
+    }
+
+private:
+    void find(const std::string& sentence) { findings_.add(place_, sentence); }
+
+    void read_position() {
+        mark_.mound.position_sd = position_sd_from_hdop(waypoint_.hdop);
+        if (trimmed(waypoint_.fix) != "none") return;
+        mark_.mound.position_sd = Metres::of(most_sd_m);
+        find("the receiver had no fix at this mark; its place is taken as good to 5 m only");
+    }
+
+    void read_the_note() {
+        mark_.mound.note = note_of(waypoint_, place_, findings_);
+        const NoteReading note = read_note(mark_.mound.note);
+        mark_.fan_degrees = note.fan_degrees;
+        fan_is_settled_ = note.fan_degrees || note.magnetic_fan_degrees;
+        mark_.mound.freshness = note.freshness.value_or(Freshness::unknown);
+        kind_ = note.kind;
+        note_says_a_sign_ = fan_is_settled_ || note.freshness || note.kind;
+        for (const std::string& problem : note.problems) find(problem);
+        if (!note.rest.empty()) find("in the note, " + quoted_for_display(note.rest, 120) + " was not understood");
+    }
+
+    void take_kind(SignKind kind, const char* where) {
+        if (kind_ && *kind_ != kind && kind != SignKind::gopher_mound)
+            find("the " + std::string(where) + " says " + to_text(kind) + ", but the mark is taken as " + to_text(*kind_));
+        if (!kind_) kind_ = kind;
+    }
+
+    // "gate" as a name or type: the walker marked the way, not a sign.
+    void take_thing(const std::string& text, const char* where) {
+        if (note_says_a_sign_ || kind_) return;
+        kind_ = SignKind::other;
+        find("the " + std::string(where) + " " + quoted_for_display(text) + " is that of a thing; it takes no part as a mound");
+    }
+
+    void read_type() {
+        const std::string type(trimmed(waypoint_.type));
+        if (type.empty()) return;
+        if (const auto exact = sign_kind_from_text(type)) return take_kind(*exact, "type");
+        if (names_a_thing(type)) return take_thing(type, "type");
+        const NoteReading reading = read_note(type);
+        if (reading.kind) take_kind(*reading.kind, "type");
+        if (reading.freshness && mark_.mound.freshness == Freshness::unknown) mark_.mound.freshness = *reading.freshness;
+        if (!reading.kind && !reading.freshness)
+            find("the type " + quoted_for_display(type) + " tells nothing of a mound; it is not used");
+    }
+
+    void read_name() {
+        const std::string name(trimmed(waypoint_.name));
+        const NoteReading reading = read_note(name);
+        if (reading.kind) take_kind(*reading.kind, "name");
+        if (reading.freshness && mark_.mound.freshness == Freshness::unknown) mark_.mound.freshness = *reading.freshness;
+        if (!fan_is_settled_ && reading.fan_word) {
+            mark_.fan_degrees = reading.fan_degrees;
+            fan_is_settled_ = true;
+            for (const std::string& problem : reading.problems) find(problem);
+        }
+        const bool could_be_a_fan = reading.fan_degrees && (reading.freshness || name.front() == 'f' || name.front() == 'F');
+        if (!fan_is_settled_ && could_be_a_fan)
+            find("a name like this could mean a fan bearing; only a note, or a name with the word fan, is read as one");
+        if (!reading.kind && !reading.fan_word && names_a_thing(name)) take_thing(name, "name");
+    }
+
+    void read_symbol() {
+        const std::string symbol(trimmed(waypoint_.symbol));
+        if (symbol.empty()) return;
+        const NoteReading reading = read_note(symbol);
+        if (reading.kind) return take_kind(*reading.kind, "symbol");
+        find("the symbol " + quoted_for_display(symbol) + " tells nothing of a mound; it is not used");
+    }
+
+    const GpxWaypoint& waypoint_;
+    FindingList& findings_;
+    std::string place_;
+    GeographicMark mark_;
+    std::optional<SignKind> kind_;
+    bool fan_is_settled_ = false;
+    bool note_says_a_sign_ = false;
+};
+
+}  // namespace
+
+Metres position_sd_from_hdop(std::optional<double> hdop) {
+    if (!hdop) return Metres::of(sd_at_hdop_1_m);
+    return Metres::of(std::clamp(sd_at_hdop_1_m * *hdop, least_sd_m, most_sd_m));
+}
+
+std::optional<double> hdop_from_position_sd(Metres sd) {
+    if (sd.value() == sd_at_hdop_1_m) return std::nullopt;
+    return sd.value() / sd_at_hdop_1_m;
+}
+
+std::vector<GeographicMark> marks_of(const GpxFile& file, const std::string& file_name, FindingList& findings) {
+    std::vector<GeographicMark> marks;
+    marks.reserve(file.waypoints.size());
+    for (const GpxWaypoint& waypoint : file.waypoints) {
+        marks.push_back(MarkReader(waypoint, findings).mark());
+        marks.back().file = file_name;
+    }
+    return marks;
+}
+
+}  // namespace plugside
