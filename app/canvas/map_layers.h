@@ -20,6 +20,7 @@ struct MapSheet {
     const ViewTransform& view;
     const MapShow& show;
     const std::stop_token& stop;
+    std::vector<FlagPlace>* flags;
     LabelRoom room;
     GroundBox visible;  // a little more than what is seen
 

@@ -28,14 +28,15 @@ bool MapSheet::sees(LocalPoint place) const {
 }
 
 void paint_map(QPainter& painter, const FieldSurvey& field, const Plan* plan, const MapStyle& style,
-               const ViewTransform& view, const MapShow& show, const std::stop_token& stop) {
+               const ViewTransform& view, const MapShow& show, const std::stop_token& stop,
+               std::vector<FlagPlace>* flags) {
     painter.save();
     painter.setRenderHint(QPainter::Antialiasing);
     painter.setClipRect(view.screen());
     painter.fillRect(view.screen(), style.paper);
     // a plan of another survey has nothing to say about this one
     const Plan* fitting_plan = plan && plan->mounds.size() == field.survey.mounds.size() ? plan : nullptr;
-    MapSheet sheet{painter, field, fitting_plan, style, view, show, stop, {}, visible_ground(view)};
+    MapSheet sheet{painter, field, fitting_plan, style, view, show, stop, flags, {}, visible_ground(view)};
     using Layer = void (*)(MapSheet&);
     struct Laid {
         Layer draw;

@@ -13,6 +13,7 @@
 #include <QImage>
 #include <QPainter>
 #include <stop_token>
+#include <vector>
 
 #include "app/canvas/palette.h"
 #include "app/canvas/view_transform.h"
@@ -34,8 +35,15 @@ struct MapShow {
     friend bool operator==(const MapShow&, const MapShow&) = default;
 };
 
+// Where a set's flag came to lie, so that it can be clicked on. `set` indexes Plan::sets.
+struct FlagPlace {
+    std::size_t set = 0;
+    QRectF cloth;
+};
+
 void paint_map(QPainter& painter, const FieldSurvey& field, const Plan* plan, const MapStyle& style,
-               const ViewTransform& view, const MapShow& show, const std::stop_token& stop = {});
+               const ViewTransform& view, const MapShow& show, const std::stop_token& stop = {},
+               std::vector<FlagPlace>* flags = nullptr);
 
 // Everything that `paint_map` would want to show: marks, boundary, keep-clear areas; the track where there is no mark.
 [[nodiscard]] GroundBox ground_box(const FieldSurvey& field);

@@ -108,11 +108,13 @@ void draw_sets(MapSheet& sheet) {
         const SetChoice choice = choice_of(sheet.field.survey, *sheet.plan, set);
         if (const auto cloth = sheet.room.take(wished_cloths(foot, number, font, inside))) {
             draw_flag(sheet.painter, foot, *cloth, number, choice, sheet.style);
+            if (sheet.flags) sheet.flags->push_back({i, *cloth});
         } else {
             // too crowded for a number at this scale: the stake's foot still shows that a set is here
             sheet.painter.setPen(sheet.pen(sheet.style.slip, 1.0));
             sheet.painter.setBrush(choice == SetChoice::dropped ? sheet.style.quiet_ink : sheet.style.act);
             sheet.painter.drawEllipse(foot, 3.2, 3.2);
+            if (sheet.flags) sheet.flags->push_back({i, QRectF(foot.x() - 5.0, foot.y() - 5.0, 10.0, 10.0)});
         }
     }
 }

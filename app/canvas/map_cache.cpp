@@ -1,0 +1,60 @@
+#include "app/canvas/map_cache.h"
+
+#include <cmath>
+
+namespace plugside {
+
+namespace {
+
+MapPicture drawn(const MapRequest& request, const ViewTransform& view, const std::stop_token& stop) {
+    MapPicture picture;
+    const QSizeF pixels = view.size() * request.device_pixel_ratio;
+    picture.image = QImage(QSize(static_cast<int>(std::ceil(pixels.width())), static_cast<int>(std::ceil(pixels.height()))),
+                           QImage::Format_RGB32);
+    picture.image.setDevicePixelRatio(request.device_pixel_ratio);
+    picture.view = view;
+    QPainter painter(&picture.image);
+    paint_map(painter, *request.field, request.plan.get(), request.style, view, request.show, stop, &picture.flags);
+    return picture;
+}
+
+}  // namespace
+
+MapCache::MapCache(QObject* parent) : QObject(parent) {}
+
+const std::optional<MapPicture>& MapCache::picture_for(const MapRequest& request) {
+    if (asked_ == request || !request.field) return picture_;
+    asked_ = request;
+    if (!much_to_draw(*request.field)) {
+        picture_ = drawn(request, request.view, {});
+        return picture_;
+    }
+    work_.start([this, request](const Progress& progress) -> BackgroundWork::Apply {
+        // a rim of ground about the view, so that a short pan shows no bare edge
+        const ViewTransform wide = request.view.resized(request.view.size() * 1.4);
+        auto picture = std::make_shared<MapPicture>(drawn(request, wide, progress.stop));
+        if (progress.stopped()) return {};
+        return [this, picture] {
+            picture_ = std::move(*picture);
+            Q_EMIT arrived();
+        };
+    });
+    return picture_;
+}
+
+void MapCache::forget() {
+    work_.stop();
+    asked_.reset();
+    picture_.reset();
+}
+
+bool much_to_draw(const FieldSurvey& field) {
+    constexpr std::size_t many_marks = 1500;
+    constexpr std::size_t many_track_points = 40000;
+    std::size_t points = 0;
+    for (const Walk& walk : field.survey.walks)
+        for (const TrackSegment& segment : walk.segments) points += segment.size();
+    return field.survey.mounds.size() > many_marks || points > many_track_points;
+}
+
+}  // namespace plugside

@@ -1,0 +1,238 @@
+#include "app/canvas/map_view.h"
+
+#include <QKeyEvent>
+#include <QMouseEvent>
+#include <QWheelEvent>
+#include <cmath>
+
+#include "app/canvas/map_layers.h"
+
+namespace plugside {
+
+namespace {
+
+constexpr double click_slack_px = 4.0;
+constexpr double pick_reach_px = 16.0;
+constexpr double fit_margin_px = 56.0;
+constexpr double key_pan_px = 60.0;
+constexpr double key_zoom = 1.4;
+
+}  // namespace
+
+std::optional<std::size_t> set_at(const Plan& plan, const ProbeKey& probe) {
+    for (std::size_t i = 0; i < plan.sets.size(); ++i)
+        if (plan.probes.at(plan.sets[i].probe).key == probe) return i;
+    return std::nullopt;
+}
+
+MapView::MapView(FieldSession& session, Choices& choices, QWidget* parent)
+    : QWidget(parent), session_(session), choices_(choices) {
+    setFocusPolicy(Qt::StrongFocus);
+    setMouseTracking(true);
+    setMinimumSize(320, 240);
+    setAttribute(Qt::WA_OpaquePaintEvent);
+    setAccessibleName(tr("map of the field"));
+    setAccessibleDescription(
+        tr("Arrow keys move the map, plus and minus zoom, F shows the whole field, Space picks the nearest mark."));
+    connect(&cache_, &MapCache::arrived, this, qOverload<>(&QWidget::update));
+    connect(&session_, &FieldSession::field_replaced, this, &MapView::take_field);
+    connect(&session_, &FieldSession::survey_edited, this, qOverload<>(&QWidget::update));
+    connect(&session_, &FieldSession::plan_changed, this, qOverload<>(&QWidget::update));
+    connect(&choices_, &Choices::step_changed, this, qOverload<>(&QWidget::update));
+    connect(&choices_, &Choices::units_changed, this, qOverload<>(&QWidget::update));
+    connect(&choices_, &Choices::theme_changed, this, qOverload<>(&QWidget::update));
+    connect(&choices_, &Choices::picks_changed, this, &MapView::bring_set_into_view);
+}
+
+void MapView::take_field() {
+    cache_.forget();
+    hovered_.reset();
+    std::vector<LocalPoint> places;
+    if (const auto field = session_.field())
+        for (const Mound& mound : field->survey.mounds) places.push_back(mound.plug);
+    marks_ = MarkFinder(std::move(places));
+    fit();
+}
+
+void MapView::fit() {
+    const auto field = session_.field();
+    fitted_ = true;
+    look(ViewTransform::fitting(field ? ground_box(*field) : GroundBox{}, QSizeF(size()), fit_margin_px));
+}
+
+void MapView::look(const ViewTransform& view) {
+    view_ = view;
+    update();
+}
+
+void MapView::zoom_in() {
+    fitted_ = false;
+    look(view_.zoomed(key_zoom, cursor_.value_or(view_.screen().center())));
+}
+
+void MapView::zoom_out() {
+    fitted_ = false;
+    look(view_.zoomed(1.0 / key_zoom, cursor_.value_or(view_.screen().center())));
+}
+
+void MapView::show_coordinates(bool on) {
+    coordinates_ = on;
+    update();
+}
+
+void MapView::set_show_choices(const MapShow& show) {
+    shown_ = show;
+    update();
+}
+
+MapShow MapView::show_for_step() const {
+    MapShow show = shown_;
+    const Step step = choices_.step();
+    show.systems = shown_.systems && step != Step::walk;
+    show.runs = shown_.runs && step != Step::walk;
+    show.unlikely_runs = shown_.unlikely_runs && step != Step::walk;
+    show.sets = shown_.sets && step == Step::sets;
+    show.track = shown_.track && step == Step::walk;
+    show.plan_opacity = session_.plan_is_current() ? 1.0 : 0.55;
+    return show;
+}
+
+void MapView::bring_set_into_view() {
+    update();
+    const auto plan = session_.plan();
+    const auto field = session_.field();
+    if (!plan || !field || choices_.step() != Step::sets || !choices_.set()) return;
+    const auto set = set_at(*plan, *choices_.set());
+    if (!set) return;
+    const LocalPoint middle = ladder_middle(field->survey, plan->probes.at(plan->sets[*set].probe));
+    constexpr double rim_px = 70.0;
+    if (!view_.screen().adjusted(rim_px, rim_px, -rim_px, -rim_px).contains(view_.to_screen(middle)))
+        look(view_.centred_on(middle));
+}
+
+std::optional<std::size_t> MapView::mark_at(QPointF pixel) const {
+    return marks_.nearest(view_.to_local(pixel), view_.ground_length(pick_reach_px));
+}
+
+void MapView::pick_at(QPointF pixel) {
+    const auto plan = session_.plan();
+    if (plan && choices_.step() == Step::sets) {
+        const QPointF drawn_pixel = view_.placing(flags_view_).inverted().map(pixel);
+        for (const FlagPlace& flag : flags_)
+            if (flag.cloth.adjusted(-2.0, -2.0, 2.0, 2.0).contains(drawn_pixel) && flag.set < plan->sets.size()) {
+                choices_.pick_set(plan->probes.at(plan->sets[flag.set].probe).key);
+                return;
+            }
+    }
+    const auto mark = mark_at(pixel);
+    choices_.pick_mound(mark);
+    if (choices_.step() != Step::systems || !plan) return;
+    std::optional<std::size_t> system;
+    if (mark && *mark < plan->mounds.size()) system = plan->mounds[*mark].system;
+    for (std::size_t i = 0; !system && !mark && i < plan->systems.size(); ++i)
+        if (contains(plan->systems[i].outline, view_.to_local(pixel))) system = i;
+    choices_.pick_system(system);
+}
+
+void MapView::show_mark(std::size_t mound) {
+    const auto field = session_.field();
+    if (!field || mound >= field->survey.mounds.size()) return;
+    choices_.pick_mound(mound);
+    const auto plan = session_.plan();
+    if (plan && choices_.step() == Step::systems && mound < plan->mounds.size())
+        choices_.pick_system(plan->mounds[mound].system);
+    const LocalPoint at = field->survey.mounds[mound].plug;
+    if (!view_.screen().adjusted(40.0, 40.0, -40.0, -40.0).contains(view_.to_screen(at))) look(view_.centred_on(at));
+}
+
+void MapView::step_mark(int by) {
+    const auto field = session_.field();
+    if (!field || field->survey.mounds.empty()) return;
+    const auto count = static_cast<long long>(field->survey.mounds.size());
+    const long long from = choices_.mound() ? static_cast<long long>(*choices_.mound()) : (by > 0 ? -1 : count);
+    show_mark(static_cast<std::size_t>(((from + by) % count + count) % count));
+}
+
+void MapView::resizeEvent(QResizeEvent* event) {
+    QWidget::resizeEvent(event);
+    if (fitted_) fit();
+    else look(view_.resized(QSizeF(size())));
+}
+
+void MapView::mousePressEvent(QMouseEvent* event) {
+    if (event->button() != Qt::LeftButton && event->button() != Qt::MiddleButton) return;
+    pressed_ = last_drag_ = event->position();
+    dragging_ = false;
+}
+
+void MapView::mouseMoveEvent(QMouseEvent* event) {
+    cursor_ = event->position();
+    if (pressed_) {
+        if (!dragging_ && (event->position() - *pressed_).manhattanLength() < click_slack_px) return;
+        dragging_ = true;
+        fitted_ = false;
+        setCursor(Qt::ClosedHandCursor);
+        look(view_.panned(event->position() - last_drag_));
+        last_drag_ = event->position();
+        return;
+    }
+    const auto mark = mark_at(event->position());
+    const bool redraw = mark != hovered_ || coordinates_;
+    hovered_ = mark;
+    setCursor(mark ? Qt::PointingHandCursor : Qt::ArrowCursor);
+    if (redraw) update();
+}
+
+void MapView::mouseReleaseEvent(QMouseEvent* event) {
+    if (!pressed_) return;
+    pressed_.reset();
+    setCursor(Qt::ArrowCursor);
+    if (!dragging_ && event->button() == Qt::LeftButton) pick_at(event->position());
+    dragging_ = false;
+}
+
+void MapView::wheelEvent(QWheelEvent* event) {
+    const double notches = event->angleDelta().y() / 120.0;
+    if (notches == 0.0) return;
+    fitted_ = false;
+    look(view_.zoomed(std::pow(1.25, notches), event->position()));
+    event->accept();
+}
+
+void MapView::keyPressEvent(QKeyEvent* event) {
+    QPointF pan;
+    switch (event->key()) {
+        case Qt::Key_Left: pan = {key_pan_px, 0.0}; break;
+        case Qt::Key_Right: pan = {-key_pan_px, 0.0}; break;
+        case Qt::Key_Up: pan = {0.0, key_pan_px}; break;
+        case Qt::Key_Down: pan = {0.0, -key_pan_px}; break;
+        case Qt::Key_BracketRight: step_mark(1); return;
+        case Qt::Key_BracketLeft: step_mark(-1); return;
+        case Qt::Key_Space:
+            if (const auto mark = marks_.nearest(view_.to_local(view_.screen().center()), view_.ground_length(width())))
+                show_mark(*mark);
+            return;
+        default: QWidget::keyPressEvent(event); return;
+    }
+    fitted_ = false;
+    look(view_.panned(pan));
+}
+
+void MapView::leaveEvent(QEvent* event) {
+    QWidget::leaveEvent(event);
+    cursor_.reset();
+    hovered_.reset();
+    update();
+}
+
+void MapView::focusInEvent(QFocusEvent* event) {
+    QWidget::focusInEvent(event);
+    update();
+}
+
+void MapView::focusOutEvent(QFocusEvent* event) {
+    QWidget::focusOutEvent(event);
+    update();
+}
+
+}  // namespace plugside

@@ -1,0 +1,86 @@
+// The map in the window: moved by dragging and arrow keys, zoomed to the cursor, marks and sets picked by mouse or keys.
+//
+// What is drawn follows from the session and the choices; the view itself keeps only where it looks.
+// Keys while it has the focus: arrows move, Space picks the mark nearest the middle, [ and ] go from mark to mark.
+#pragma once
+
+#include <QWidget>
+#include <memory>
+#include <optional>
+
+#include "app/canvas/map_cache.h"
+#include "app/canvas/mark_finder.h"
+#include "app/session/choices.h"
+#include "app/session/field_session.h"
+
+namespace plugside {
+
+class MapView : public QWidget {
+    Q_OBJECT
+
+public:
+    MapView(FieldSession& session, Choices& choices, QWidget* parent = nullptr);
+
+    [[nodiscard]] const ViewTransform& view() const { return view_; }
+    [[nodiscard]] MapShow show_choices() const { return shown_; }
+    void set_show_choices(const MapShow& show);
+    [[nodiscard]] bool shows_coordinates() const { return coordinates_; }
+    // The text of the coordinate line: of the cursor where it is on the map, else of the picked mark.
+    [[nodiscard]] QString coordinate_text() const;
+    // Whether the picture on the screen is of the present view and survey.
+    [[nodiscard]] bool settled() const { return !cache_.drawing(); }
+
+public Q_SLOTS:
+    void fit();
+    void zoom_in();
+    void zoom_out();
+    void show_coordinates(bool on);
+
+protected:
+    void paintEvent(QPaintEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
+    void mousePressEvent(QMouseEvent* event) override;
+    void mouseMoveEvent(QMouseEvent* event) override;
+    void mouseReleaseEvent(QMouseEvent* event) override;
+    void wheelEvent(QWheelEvent* event) override;
+    void keyPressEvent(QKeyEvent* event) override;
+    void leaveEvent(QEvent* event) override;
+    void focusInEvent(QFocusEvent* event) override;
+    void focusOutEvent(QFocusEvent* event) override;
+
+private:
+    void look(const ViewTransform& view);
+    void take_field();
+    void bring_set_into_view();
+    void pick_at(QPointF pixel);
+    void step_mark(int by);
+    void show_mark(std::size_t mound);
+    [[nodiscard]] std::optional<std::size_t> mark_at(QPointF pixel) const;
+    [[nodiscard]] MapShow show_for_step() const;
+    void draw_picture(QPainter& painter);
+    void draw_picks(QPainter& painter) const;
+    void draw_hover(QPainter& painter) const;
+    void draw_coordinates(QPainter& painter) const;
+    void draw_invitation(QPainter& painter) const;
+
+    FieldSession& session_;
+    Choices& choices_;
+    MapCache cache_;
+    MarkFinder marks_;
+    std::vector<FlagPlace> flags_;  // in pixels of flags_view_
+    ViewTransform flags_view_;
+    ViewTransform view_;
+    bool fitted_ = false;
+    MapShow shown_;
+    bool coordinates_ = false;
+    std::optional<QPointF> cursor_;
+    std::optional<QPointF> pressed_;
+    QPointF last_drag_;
+    bool dragging_ = false;
+    std::optional<std::size_t> hovered_;
+};
+
+// The first set of the plan at that probe site.
+[[nodiscard]] std::optional<std::size_t> set_at(const Plan& plan, const ProbeKey& probe);
+
+}  // namespace plugside

@@ -1,0 +1,171 @@
+#include <QPainter>
+
+#include "app/canvas/map_furniture.h"
+#include "app/canvas/map_layers.h"
+#include "app/canvas/map_view.h"
+#include "app/canvas/mound_glyph.h"
+
+namespace plugside {
+
+namespace {
+
+// A line of text on a small plate, kept inside the view.
+void draw_note(QPainter& painter, QPointF at, const QString& text, const MapStyle& style, const QRectF& inside) {
+    QFont font = painter.font();
+    font.setPixelSize(style.text_px - 1);
+    painter.setFont(font);
+    const QSizeF size = QFontMetricsF(font).size(Qt::TextSingleLine, text) + QSizeF(16.0, 8.0);
+    QRectF plate(at, size);
+    if (plate.right() > inside.right()) plate.moveRight(at.x() - 24.0);
+    if (plate.bottom() > inside.bottom()) plate.moveBottom(inside.bottom());
+    plate.moveLeft(std::max(plate.left(), inside.left()));
+    painter.setPen(QPen(style.hairline, 1.0));
+    painter.setBrush(style.slip);
+    painter.drawRoundedRect(plate, 5.0, 5.0);
+    painter.setPen(style.ink);
+    painter.drawText(plate, Qt::AlignCenter, text);
+}
+
+void draw_ring(QPainter& painter, QPointF at, double radius, const QColor& colour, const MapStyle& style) {
+    painter.setBrush(Qt::NoBrush);
+    painter.setPen(QPen(style.slip, 5.0 * style.line_factor));
+    painter.drawEllipse(at, radius, radius);
+    painter.setPen(QPen(colour, 2.4 * style.line_factor));
+    painter.drawEllipse(at, radius, radius);
+}
+
+}  // namespace
+
+void MapView::paintEvent(QPaintEvent*) {
+    QPainter painter(this);
+    painter.setRenderHint(QPainter::Antialiasing);
+    const MapStyle& style = style_of(choices_.theme());
+    painter.fillRect(rect(), style.paper);
+    if (!session_.field()) {
+        draw_invitation(painter);
+    } else {
+        draw_picture(painter);
+        draw_picks(painter);
+        draw_scale_bar(painter, view_, style, choices_.units());
+        draw_north_arrow(painter, view_, style);
+        draw_hover(painter);
+        draw_coordinates(painter);
+    }
+    if (hasFocus()) {
+        painter.setBrush(Qt::NoBrush);
+        painter.setPen(QPen(style.act, 2.0));
+        painter.drawRect(QRectF(rect()).adjusted(1.0, 1.0, -1.0, -1.0));
+    }
+}
+
+void MapView::draw_picture(QPainter& painter) {
+    const MapStyle& style = style_of(choices_.theme());
+    const MapRequest request{session_.field(), session_.plan(), style, view_, show_for_step(), devicePixelRatioF()};
+    const auto& picture = cache_.picture_for(request);
+    if (!picture) return;
+    flags_ = picture->flags;
+    flags_view_ = picture->view;
+    painter.save();
+    painter.setTransform(view_.placing(picture->view), true);
+    painter.setRenderHint(QPainter::SmoothPixmapTransform, false);
+    painter.drawImage(QPointF(0.0, 0.0), picture->image);
+    painter.restore();
+}
+
+void MapView::draw_picks(QPainter& painter) const {
+    const MapStyle& style = style_of(choices_.theme());
+    const auto field = session_.field();
+    const auto plan = session_.plan();
+    if (plan && choices_.step() == Step::systems && choices_.system() && *choices_.system() < plan->systems.size()) {
+        painter.setBrush(Qt::NoBrush);
+        painter.setPen(QPen(style.act, 2.4 * style.line_factor));
+        painter.drawPath(screen_path(plan->systems[*choices_.system()].outline, view_));
+    }
+    if (plan && choices_.step() == Step::sets && choices_.set()) {
+        if (const auto set = set_at(*plan, *choices_.set())) {
+            const ProbeSite& site = plan->probes.at(plan->sets[*set].probe);
+            draw_ring(painter, view_.to_screen(ladder_middle(field->survey, site)), 22.0, style.act, style);
+        }
+    }
+    if (choices_.mound() && *choices_.mound() < field->survey.mounds.size()) {
+        const double radius = std::max(mound_reach_px(view_.pixels_per_metre()), 10.0) + 5.0;
+        draw_ring(painter, view_.to_screen(field->survey.mounds[*choices_.mound()].plug), radius, style.ink, style);
+    }
+    if (hasFocus()) {
+        const QPointF middle = view_.screen().center();
+        painter.setPen(QPen(style.act, 1.4));
+        painter.drawLine(middle - QPointF(7.0, 0.0), middle + QPointF(7.0, 0.0));
+        painter.drawLine(middle - QPointF(0.0, 7.0), middle + QPointF(0.0, 7.0));
+    }
+}
+
+void MapView::draw_hover(QPainter& painter) const {
+    const auto field = session_.field();
+    if (!hovered_ || *hovered_ >= field->survey.mounds.size() || dragging_) return;
+    const MapStyle& style = style_of(choices_.theme());
+    const Mound& mound = field->survey.mounds[*hovered_];
+    const QPointF at = view_.to_screen(mound.plug);
+    draw_ring(painter, at, std::max(mound_reach_px(view_.pixels_per_metre()), 10.0) + 3.0, style.quiet_ink, style);
+    QStringList words{QString::fromStdString(mound.name)};
+    words << (is_gopher_sign(mound.kind) ? freshness_word(mound.freshness) : kind_word(mound.kind));
+    if (mound.fan)
+        words << tr("fan %1° %2")
+                     .arg(std::lround(mound.fan->degrees()) % 360)
+                     .arg(QString::fromStdString(compass_point(*mound.fan)));
+    draw_note(painter, at + QPointF(18.0, 12.0), words.join(QStringLiteral(", ")), style,
+              view_.screen().adjusted(4.0, 4.0, -4.0, -4.0));
+}
+
+QString MapView::coordinate_text() const {
+    const auto field = session_.field();
+    if (!field) return {};
+    std::optional<LocalPoint> marked;
+    if (choices_.mound() && *choices_.mound() < field->survey.mounds.size())
+        marked = field->survey.mounds[*choices_.mound()].plug;
+    if (!cursor_ && !marked) return tr("move over the map or pick a mark");
+    const LocalPoint at = cursor_ ? view_.to_local(*cursor_) : *marked;
+    const GeographicPoint place = field->frame.to_geographic(at);
+    QString text = tr("latitude %1, longitude %2")
+                       .arg(place.latitude_degrees, 0, 'f', 6)
+                       .arg(place.longitude_degrees, 0, 'f', 6);
+    if (!cursor_ || !marked) return text;
+    if (const auto bearing = Bearing::along(at - *marked))
+        text += tr("; from %1: %2 towards %3° %4")
+                    .arg(QString::fromStdString(field->survey.mounds[*choices_.mound()].name),
+                         QString::fromStdString(ground_distance(Metres::of(distance_m(at, *marked)), choices_.units())))
+                    .arg(std::lround(field->frame.true_bearing(*bearing, *marked).degrees()) % 360)
+                    .arg(QString::fromStdString(compass_point(*bearing)));
+    return text;
+}
+
+void MapView::draw_coordinates(QPainter& painter) const {
+    if (!coordinates_) return;
+    const MapStyle& style = style_of(choices_.theme());
+    const QString text = coordinate_text();
+    QFont font = painter.font();
+    font.setPixelSize(style.text_px - 1);
+    const double width = QFontMetricsF(font).horizontalAdvance(text) + 16.0;
+    draw_note(painter, {0.5 * (view_.size().width() - width), view_.size().height() - 90.0}, text, style,
+              view_.screen().adjusted(4.0, 4.0, -4.0, -60.0));
+}
+
+void MapView::draw_invitation(QPainter& painter) const {
+    const MapStyle& style = style_of(choices_.theme());
+    const QPointF middle = view_.screen().center();
+    draw_fan(painter, middle + QPointF(0.0, -60.0), Bearing::degrees(20.0), Freshness::fresh, 46.0, style);
+    QFont font = painter.font();
+    font.setPixelSize(style.text_px + 7);
+    font.setBold(true);
+    painter.setFont(font);
+    painter.setPen(style.ink);
+    painter.drawText(QRectF(middle.x() - 300.0, middle.y() - 36.0, 600.0, 40.0), Qt::AlignCenter, tr("Drop a walk here"));
+    font.setPixelSize(style.text_px + 1);
+    font.setBold(false);
+    painter.setFont(font);
+    painter.setPen(style.quiet_ink);
+    painter.drawText(QRectF(middle.x() - 300.0, middle.y() + 6.0, 600.0, 60.0), Qt::AlignHCenter | Qt::AlignTop,
+                     tr("or press Ctrl+O. A walk is a GPX file from your receiver;\n"
+                        "the ground's layers, or a plan handed out before, may come with it."));
+}
+
+}  // namespace plugside

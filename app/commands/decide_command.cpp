@@ -1,0 +1,33 @@
+#include "app/commands/decide_command.h"
+
+#include <QCoreApplication>
+#include <utility>
+
+namespace plugside {
+
+namespace {
+
+QString history_text(SetChoice choice, const QString& set_name) {
+    const auto words = [](const char* text) { return QCoreApplication::translate("History", text); };
+    switch (choice) {
+        case SetChoice::kept: return words("keep %1").arg(set_name);
+        case SetChoice::dropped: return words("drop %1").arg(set_name);
+        case SetChoice::moved: return words("move %1").arg(set_name);
+        case SetChoice::proposed: break;
+    }
+    return words("%1 undecided").arg(set_name);
+}
+
+}  // namespace
+
+DecideCommand::DecideCommand(std::optional<SetDecision> before, SetDecision after, const QString& set_name, Apply apply)
+    : QUndoCommand(history_text(after.choice, set_name)),
+      before_(before.value_or(SetDecision{after.probe, SetChoice::proposed, std::nullopt})),
+      after_(std::move(after)),
+      apply_(std::move(apply)) {}
+
+void DecideCommand::undo() { apply_(before_); }
+
+void DecideCommand::redo() { apply_(after_); }
+
+}  // namespace plugside

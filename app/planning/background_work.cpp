@@ -1,0 +1,73 @@
+#include "app/planning/background_work.h"
+
+#include <QMetaObject>
+#include <memory>
+#include <utility>
+
+namespace plugside {
+
+namespace {
+
+constexpr qint64 least_pause_ms = 50;
+
+}  // namespace
+
+BackgroundWork::BackgroundWork(QObject* parent) : QObject(parent) {}
+
+BackgroundWork::~BackgroundWork() {
+    for (Job& job : jobs_) job.thread.request_stop();
+    jobs_.clear();  // joins
+}
+
+void BackgroundWork::start(Work work) {
+    for (Job& job : jobs_) job.thread.request_stop();
+    const std::uint64_t ticket = ++ticket_;
+    running_ = true;
+    share_done_ = 0.0;
+    doing_.clear();
+    jobs_.push_back({ticket, std::jthread([this, ticket, work = std::move(work)](const std::stop_token& stop) {
+                         run(ticket, work, stop);
+                     })});
+    Q_EMIT started();
+}
+
+void BackgroundWork::run(std::uint64_t ticket, const Work& work, const std::stop_token& stop) {
+    QElapsedTimer since_last;
+    Progress progress;
+    progress.stop = stop;
+    progress.report = [this, ticket, &since_last](double share_done, std::string_view doing) {
+        if (since_last.isValid() && since_last.elapsed() < least_pause_ms) return;
+        since_last.start();
+        const QString words = QString::fromUtf8(doing.data(), static_cast<qsizetype>(doing.size()));
+        QMetaObject::invokeMethod(
+            this, [this, ticket, share_done, words] { show_progress(ticket, share_done, words); }, Qt::QueuedConnection);
+    };
+    Apply apply = work(progress);
+    QMetaObject::invokeMethod(
+        this, [this, ticket, apply = std::move(apply)] { finish(ticket, apply); }, Qt::QueuedConnection);
+}
+
+void BackgroundWork::stop() {
+    for (Job& job : jobs_) job.thread.request_stop();
+    ++ticket_;
+    if (!std::exchange(running_, false)) return;
+    Q_EMIT ended();
+}
+
+void BackgroundWork::finish(std::uint64_t ticket, const Apply& apply) {
+    std::erase_if(jobs_, [ticket](const Job& job) { return job.ticket == ticket; });
+    if (ticket != ticket_ || !running_) return;
+    running_ = false;
+    if (apply) apply();
+    // applying may have started the next piece of work
+    if (!running_) Q_EMIT ended();
+}
+
+void BackgroundWork::show_progress(std::uint64_t ticket, double share_done, const QString& doing) {
+    if (ticket != ticket_ || !running_) return;
+    share_done_ = share_done;
+    doing_ = doing;
+    Q_EMIT progressed();
+}
+
+}  // namespace plugside

@@ -1,0 +1,58 @@
+// One kind of work at a time away from the window's thread: planning, reading, handing out.
+//
+// start: runs `work` on a thread of its own. What it returns is called on this object's thread, unless the work was stopped or
+//        other work was started meanwhile: then it is forgotten.
+// stop:  asks the work to end; `ended` follows at once, nothing of it is applied.
+// progressed: at most every 50 ms, on this object's thread.
+// Destruction waits for threads that still run (they poll their stop token).
+#pragma once
+
+#include <QElapsedTimer>
+#include <QObject>
+#include <QString>
+#include <functional>
+#include <list>
+#include <thread>
+
+#include "core/plan/progress.h"
+
+namespace plugside {
+
+class BackgroundWork : public QObject {
+    Q_OBJECT
+
+public:
+    using Apply = std::function<void()>;
+    using Work = std::function<Apply(const Progress&)>;
+
+    explicit BackgroundWork(QObject* parent = nullptr);
+    ~BackgroundWork() override;
+
+    void start(Work work);
+    void stop();
+    [[nodiscard]] bool running() const { return running_; }
+    [[nodiscard]] double share_done() const { return share_done_; }
+    [[nodiscard]] QString doing() const { return doing_; }
+
+Q_SIGNALS:
+    void started();
+    void progressed();
+    void ended();
+
+private:
+    struct Job {
+        std::uint64_t ticket = 0;
+        std::jthread thread;
+    };
+    void run(std::uint64_t ticket, const Work& work, const std::stop_token& stop);
+    void finish(std::uint64_t ticket, const Apply& apply);
+    void show_progress(std::uint64_t ticket, double share_done, const QString& doing);
+
+    std::list<Job> jobs_;
+    std::uint64_t ticket_ = 0;
+    bool running_ = false;
+    double share_done_ = 0.0;
+    QString doing_;
+};
+
+}  // namespace plugside

@@ -1,0 +1,146 @@
+#include "app/session/field_session.h"
+
+#include <QFile>
+#include <QStringList>
+#include <algorithm>
+#include <utility>
+
+#include "app/commands/decide_command.h"
+#include "core/plan/make_plan.h"
+#include "geo/read/field_reader.h"
+#include "geo/write/geopackage_layers.h"
+#include "geo/write/waypoints.h"
+
+namespace plugside {
+
+namespace {
+
+QString as_text(const std::filesystem::path& file) { return QFile::decodeName(file.c_str()); }
+
+// Decisions of an earlier reading whose marks are still there and were not decided otherwise by the files.
+void carry_over(const std::vector<SetDecision>& earlier, Survey& survey) {
+    const auto known = [&](const std::string& name) {
+        return name.empty() || std::any_of(survey.mounds.begin(), survey.mounds.end(),
+                                           [&](const Mound& mound) { return mound.name == name; });
+    };
+    for (const SetDecision& decision : earlier)
+        if (known(decision.probe.from_mound) && known(decision.probe.to_mound)) decide(survey, decision);
+}
+
+}  // namespace
+
+FieldSession::FieldSession(QObject* parent) : QObject(parent) {
+    connect(&planning_, &BackgroundWork::ended, this, &FieldSession::plan_changed);
+}
+
+bool FieldSession::plan_is_current() const { return field_ && plan_ && plan_->revision == field_->survey.revision; }
+
+void FieldSession::open(const Files& files) { read(files, History::forget); }
+
+void FieldSession::add(const Files& more) {
+    Files all = files_;
+    for (const auto& file : more)
+        if (std::find(all.begin(), all.end(), file) == all.end()) all.push_back(file);
+    read(all, History::keep);
+}
+
+void FieldSession::read(const Files& files, History history) {
+    if (files.empty()) return;
+    file_work_.start([this, files, history](const Progress& progress) -> BackgroundWork::Apply {
+        auto result = std::make_shared<tl::expected<FieldSurvey, Refusal>>(read_field(files, progress));
+        return [this, files, history, result] {
+            if (!*result) {
+                if (result->error().code != Refusal::Code::stopped)
+                    Q_EMIT refused(QString::fromStdString(sentence(result->error())));
+                return;
+            }
+            const int from_file = static_cast<int>((*result)->survey.decisions.size());
+            if (history == History::keep && field_) carry_over(field_->survey.decisions, (*result)->survey);
+            adopt(std::move(**result), files, history);
+            if (from_file > 0) Q_EMIT reopened_hand_out(from_file);
+        };
+    });
+}
+
+void FieldSession::adopt(FieldSurvey field, const Files& files, History history) {
+    planning_.stop();
+    if (history == History::forget) history_.clear();
+    field_ = std::make_shared<const FieldSurvey>(std::move(field));
+    plan_.reset();
+    files_ = files;
+    Q_EMIT field_replaced();
+    plan_again();
+}
+
+QString FieldSession::name_of_set(const ProbeKey& probe) const {
+    if (plan_)
+        for (std::size_t i = 0; i < plan_->sets.size(); ++i)
+            if (plan_->probes.at(plan_->sets[i].probe).key == probe) return tr("set %1").arg(i + 1);
+    return tr("set at %1").arg(QString::fromStdString(probe.from_mound));
+}
+
+void FieldSession::decide_on(const ProbeKey& probe, SetChoice choice, std::optional<LadderPlace> moved_to) {
+    if (!field_) return;
+    const auto before = decision_on(field_->survey, probe);
+    const SetDecision after{probe, choice, choice == SetChoice::moved ? moved_to : std::nullopt};
+    if (before ? *before == after : choice == SetChoice::proposed) return;
+    history_.push(new DecideCommand(before, after, name_of_set(probe), [this](const SetDecision& to) { apply(to); }));
+}
+
+void FieldSession::apply(const SetDecision& decision) {
+    auto edited = std::make_shared<FieldSurvey>(*field_);
+    decide(edited->survey, decision);
+    field_ = std::move(edited);
+    Q_EMIT survey_edited();
+    plan_again();
+    Q_EMIT decided(decision.probe);
+}
+
+void FieldSession::plan_again() {
+    if (!field_) return;
+    planning_.start([this, field = field_](const Progress& progress) -> BackgroundWork::Apply {
+        auto made = make_plan(field->survey, {}, progress);
+        if (!made) return {};
+        auto plan = std::make_shared<const Plan>(std::move(*made));
+        return [this, plan] { accept(plan); };
+    });
+    Q_EMIT plan_changed();
+}
+
+bool FieldSession::accept(std::shared_ptr<const Plan> plan) {
+    if (!field_ || !plan || plan->revision != field_->survey.revision ||
+        plan->mounds.size() != field_->survey.mounds.size())
+        return false;
+    plan_ = std::move(plan);
+    Q_EMIT plan_changed();
+    return true;
+}
+
+void FieldSession::hand_out(const HandOut& where) {
+    if (!field_ || !plan_is_current()) return;
+    const int handed_at = history_.index();
+    file_work_.start([this, where, handed_at, field = field_, plan = plan_](const Progress& progress) -> BackgroundWork::Apply {
+        std::optional<Refusal> refusal;
+        QStringList written;
+        if (!where.geopackage.empty()) {
+            const auto done = write_geopackage(*field, *plan, where.geopackage, where.units, progress);
+            if (done) written << as_text(where.geopackage);
+            else refusal = done.error();
+        }
+        if (!refusal && !where.waypoints.empty() && !progress.stopped()) {
+            const auto done = write_waypoints(*field, *plan, where.waypoints, where.units);
+            if (done) written << as_text(where.waypoints);
+            else refusal = done.error();
+        }
+        const bool whole = !refusal && !where.geopackage.empty();
+        return [this, refusal, written, whole, handed_at] {
+            // only the GeoPackage gives the decisions back when it is opened again
+            if (whole && history_.index() == handed_at) history_.setClean();
+            if (!written.isEmpty()) Q_EMIT handed_out(written);
+            if (refusal && refusal->code != Refusal::Code::stopped)
+                Q_EMIT refused(QString::fromStdString(sentence(*refusal)));
+        };
+    });
+}
+
+}  // namespace plugside

@@ -1,0 +1,82 @@
+// The field at hand: its survey, the plan that follows from it, the history of decisions, and the work going on about them.
+//
+// Edited: only the survey, only through the history (`decide_on`, undo, redo). Each edit starts a new plan.
+// Plan:   applied only when it was made from the survey's present revision; until then the earlier one stays, marked stale.
+// Files:  read and written away from the window's thread. A refusal leaves the field as it was.
+// Unsaved: decisions that were not handed out yet.
+#pragma once
+
+#include <QObject>
+#include <QString>
+#include <QUndoStack>
+#include <filesystem>
+#include <memory>
+#include <vector>
+
+#include "app/planning/background_work.h"
+#include "core/plan/plan.h"
+#include "core/units/display.h"
+#include "geo/read/field_survey.h"
+
+namespace plugside {
+
+class FieldSession : public QObject {
+    Q_OBJECT
+
+public:
+    using Files = std::vector<std::filesystem::path>;
+    struct HandOut {
+        std::filesystem::path geopackage;  // empty: not this one
+        std::filesystem::path waypoints;   // empty: not this one
+        LengthUnits units = LengthUnits::feet_and_inches;
+    };
+
+    explicit FieldSession(QObject* parent = nullptr);
+
+    // Null before the first field.
+    [[nodiscard]] std::shared_ptr<const FieldSurvey> field() const { return field_; }
+    [[nodiscard]] std::shared_ptr<const Plan> plan() const { return plan_; }
+    [[nodiscard]] bool plan_is_current() const;
+    [[nodiscard]] bool unsaved() const { return !history_.isClean(); }
+    [[nodiscard]] QUndoStack& history() { return history_; }
+    [[nodiscard]] BackgroundWork& planning() { return planning_; }
+    [[nodiscard]] BackgroundWork& file_work() { return file_work_; }
+    [[nodiscard]] const Files& files() const { return files_; }
+
+    // Reads `files` into a new field in place of this one.
+    void open(const Files& files);
+    // Reads the files of this field again together with `more`, and keeps the decisions made so far.
+    void add(const Files& more);
+    // Takes a field that was read already. The history is kept where the decisions are: it names sets by their marks.
+    enum class History { forget, keep };
+    void adopt(FieldSurvey field, const Files& files, History history = History::forget);
+
+    void decide_on(const ProbeKey& probe, SetChoice choice, std::optional<LadderPlace> moved_to = std::nullopt);
+    // Whether the plan was taken: only one made from the present revision is.
+    bool accept(std::shared_ptr<const Plan> plan);
+    void plan_again();
+    void hand_out(const HandOut& where);
+
+Q_SIGNALS:
+    void field_replaced();
+    void survey_edited();
+    void decided(const plugside::ProbeKey& probe);  // done, undone or redone
+    void plan_changed();                            // another plan, or its staleness
+    void refused(const QString& sentence);
+    void handed_out(const QStringList& files);
+    void reopened_hand_out(int decisions);
+
+private:
+    void read(const Files& files, History history);
+    void apply(const SetDecision& decision);
+    [[nodiscard]] QString name_of_set(const ProbeKey& probe) const;
+
+    std::shared_ptr<const FieldSurvey> field_;
+    std::shared_ptr<const Plan> plan_;
+    Files files_;
+    QUndoStack history_;
+    BackgroundWork planning_;
+    BackgroundWork file_work_;
+};
+
+}  // namespace plugside
