@@ -99,30 +99,32 @@ private:
         queue_;
 };
 
-std::vector<std::uint32_t> best_cut(const Table& table, const ExpectedIndex& index) {
+std::vector<std::uint32_t> best_cut(const Table& table, const ExpectedIndex& index, GroupCount groups) {
     Agglomeration agglomeration(table);
     std::vector<Agglomeration::Merge> merges;
     double pairs = 0.0;
     double shares = 0.0;
-    double best = index.of(0.0, 0.0);
+    double best = -2.0;  // below any index
     std::size_t best_merges = 0;
     Agglomeration::Merge merge;
-    while (agglomeration.next(merge)) {
+    if (table.size() <= groups.high) best = index.of(0.0, 0.0);
+    while (table.size() - merges.size() > groups.low && agglomeration.next(merge)) {
         merges.push_back(merge);
         pairs += merge.pairs;
         shares += merge.shares;
         const double now = index.of(pairs, shares);
-        if (now > best) {
-            best = now;
+        const bool too_many = table.size() - merges.size() > groups.high;
+        if (now > best || too_many) {
+            best = too_many ? best : now;
             best_merges = merges.size();
         }
     }
-    DisjointSets groups(table.size());
-    for (std::size_t i = 0; i < best_merges; ++i) groups.join(merges[i].into, merges[i].from);
-    return groups.labels();
+    DisjointSets joined(table.size());
+    for (std::size_t i = 0; i < best_merges; ++i) joined.join(merges[i].into, merges[i].from);
+    return joined.labels();
 }
 
-// Single marks move to the group, or out on their own, that raises the expected index most.
+// Single marks move to the group that raises the expected index most; a group never empties.
 class Polisher {
 public:
     Polisher(const Table& table, const ExpectedIndex& index, std::vector<std::uint32_t>& label)
@@ -158,6 +160,7 @@ private:
                 found->second += near.share;
         }
         const std::uint32_t from = label_[a];
+        if (size_[from] <= 1.0) return false;
         double with_own = 0.0;
         for (const auto& [group, share] : to)
             if (group == from) with_own = share;
@@ -177,9 +180,7 @@ private:
         };
         for (const auto& [group, share] : to)
             if (group != from) consider(group, pairs_without + size_[group], shares_without + share);
-        if (size_[from] > 1.0) consider(static_cast<std::uint32_t>(size_.size()), pairs_without, shares_without);
         if (best_group == from) return false;
-        if (best_group == size_.size()) size_.push_back(0.0);
         --size_[from];
         ++size_[best_group];
         label_[a] = best_group;
@@ -198,26 +199,20 @@ private:
 
 }  // namespace
 
-Consensus consensus_of(const Table& table) {
+Consensus consensus_of(const Table& table, GroupCount groups) {
     Consensus consensus;
     if (table.empty()) return consensus;
     if (table.size() == 1) return {{0}, 1, 1.0};
     const ExpectedIndex index = index_of(table);
-    consensus.label = best_cut(table, index);
+    consensus.label = best_cut(table, index, groups);
     Polisher polisher(table, index, consensus.label);
     polisher.run(6);
     consensus.expected_index = polisher.expected_index();
-    DisjointSets groups(table.size());
-    std::vector<std::uint32_t> first_of(table.size() * 8 + 8, no_group);
-    for (std::uint32_t a = 0; a < table.size(); ++a) {
-        std::uint32_t& first = first_of[consensus.label[a]];
-        if (first == no_group)
-            first = a;
-        else
-            groups.join(first, a);
+    std::vector<std::uint32_t> renamed(table.size(), no_group);
+    for (std::uint32_t& label : consensus.label) {
+        if (renamed[label] == no_group) renamed[label] = consensus.groups++;
+        label = renamed[label];
     }
-    consensus.label = groups.labels();
-    consensus.groups = 1 + *std::max_element(consensus.label.begin(), consensus.label.end());
     return consensus;
 }
 

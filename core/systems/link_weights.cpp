@@ -1,8 +1,11 @@
 #include "core/systems/link_weights.h"
 
 #include <algorithm>
+#include <array>
 #include <cassert>
 #include <charconv>
+#include <cstdio>
+#include <numeric>
 
 namespace plugside {
 
@@ -10,31 +13,63 @@ namespace embedded {
 extern const char link_weights[];
 }
 
+namespace {
+
+template <typename Names, typename Values>
+bool put(const Names& names, std::string_view name, double value, Values& values) {
+    const auto at = std::find(names.begin(), names.end(), name);
+    if (at == names.end()) return false;
+    values[static_cast<std::size_t>(at - names.begin())] = value;
+    return true;
+}
+
+std::string line_of(std::string_view name, double value) {
+    std::array<char, 48> digits{};
+    std::snprintf(digits.data(), digits.size(), "%.4f", value);
+    return std::string(name) + '\t' + digits.data() + '\n';
+}
+
+}  // namespace
+
 LinkWeights parse_link_weights(std::string_view text) {
     LinkWeights weights;
-    std::size_t found = 0;
     while (!text.empty()) {
         const std::string_view line = text.substr(0, text.find('\n'));
         text.remove_prefix(std::min(text.size(), line.size() + 1));
         if (line.empty() || line.front() == '#') continue;
+        if (line == "stage") {
+            weights.stages.emplace_back();
+            continue;
+        }
         const std::size_t tab = line.find('\t');
         assert(tab != std::string_view::npos);
         const std::string_view name = line.substr(0, tab);
         double value = 0.0;
         [[maybe_unused]] const auto parsed = std::from_chars(line.data() + tab + 1, line.data() + line.size(), value);
         assert(parsed.ec == std::errc());
-        if (name == "count_sd") {
-            weights.count_sd = value;
+        if (name == "shift_mean" || name == "shift_sd") {
+            (name == "shift_sd" ? weights.shift_sd : weights.shift_mean) = value;
             continue;
         }
-        const auto& names = link_feature_names();
-        const auto at = std::find(names.begin(), names.end(), name);
-        assert(at != names.end());
-        weights.weight[static_cast<std::size_t>(at - names.begin())] = value;
-        ++found;
+        assert(!weights.stages.empty());
+        LinkStage& stage = weights.stages.back();
+        [[maybe_unused]] const bool known = put(link_feature_names(), name, value, stage.of_feature) ||
+                                            put(link_context_names(), name, value, stage.of_context);
+        assert(known);
     }
-    assert(found == link_feature_count);
     return weights;
+}
+
+std::string to_text(const LinkWeights& weights) {
+    std::string text = line_of("shift_mean", weights.shift_mean) + line_of("shift_sd", weights.shift_sd);
+    for (std::size_t s = 0; s < weights.stages.size(); ++s) {
+        text += "stage\n";
+        for (std::size_t k = 0; k < link_feature_count; ++k)
+            text += line_of(link_feature_names()[k], weights.stages[s].of_feature[k]);
+        for (std::size_t k = 0; s > 0 && k < link_context_count; ++k)
+            text += line_of(link_context_names()[k], weights.stages[s].of_context[k]);
+    }
+    return text;
 }
 
 const LinkWeights& learnt_link_weights() {
@@ -42,15 +77,29 @@ const LinkWeights& learnt_link_weights() {
     return weights;
 }
 
-std::vector<double> log_weights(const std::vector<LinkFeatures>& features, const LinkWeights& weights) {
-    std::vector<double> sums;
-    sums.reserve(features.size());
-    for (const LinkFeatures& values : features) {
-        double sum = 0.0;
-        for (std::size_t k = 0; k < link_feature_count; ++k) sum += values[k] * weights.weight[k];
-        sums.push_back(sum);
+std::vector<double> stage_scores(const std::vector<LinkFeatures>& features, const std::vector<LinkContext>& context,
+                                 const LinkStage& stage) {
+    std::vector<double> scores;
+    scores.reserve(features.size());
+    for (std::size_t e = 0; e < features.size(); ++e) {
+        double sum = std::inner_product(features[e].begin(), features[e].end(), stage.of_feature.begin(), 0.0);
+        if (!context.empty())
+            sum = std::inner_product(context[e].begin(), context[e].end(), stage.of_context.begin(), sum);
+        scores.push_back(sum);
     }
-    return sums;
+    return scores;
+}
+
+std::vector<double> log_weights(const std::vector<Mark>& marks, const std::vector<Link>& links,
+                                const std::vector<LinkFeatures>& features, const LinkWeights& weights) {
+    const LinkRows rows = rows_of(marks.size(), links);
+    std::vector<double> scores(links.size(), 0.0);
+    std::vector<LinkContext> context;
+    for (const LinkStage& stage : weights.stages) {
+        if (&stage != &weights.stages.front()) context = link_context(marks, links, rows, scores);
+        scores = stage_scores(features, context, stage);
+    }
+    return scores;
 }
 
 }  // namespace plugside

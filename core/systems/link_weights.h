@@ -1,28 +1,45 @@
-// What each link feature counts for, learnt on simulated fields (resources/link_weights.tsv says how and from what).
+// What the features of a link count for, learnt on simulated fields (resources/link_weights.tsv says how and from what).
 //
-// A link's log weight, against starting a new system at a mark, is the sum of its features times these. `count_sd` is the
-// standard deviation of a shift common to all links of a field that the features leave open: it carries the uncertainty of
-// the survey's scales into the number of systems.
-// Errors: the resource is part of the program; a line that does not parse, or a feature without a weight, asserts.
+// Stages:  the first weighs link_features alone; each later one weighs the features and the context (link_context) of the scores
+//          of the stage before. The last stage's scores are the log weights of the forest, against starting a new system at a mark.
+// shift:   mean and standard deviation of a shift common to all links of a field that the features leave open: it carries the
+//          uncertainty of the survey's scales into the number of systems.
+// Errors:  the resource is part of the program; a line that does not parse, or a feature without a weight, asserts.
 #pragma once
 
+#include <string>
+#include <string_view>
 #include <vector>
 
+#include "core/systems/link_context.h"
 #include "core/systems/link_features.h"
 
 namespace plugside {
 
-struct LinkWeights {
-    LinkFeatures weight{};
-    double count_sd = 0.0;
+struct LinkStage {
+    LinkFeatures of_feature{};
+    LinkContext of_context{};  // all 0 in the first stage
 };
 
-// Reads the resource's format: "name<tab>value" lines, # comments.
+struct LinkWeights {
+    std::vector<LinkStage> stages;
+    double shift_mean = 0.0;
+    double shift_sd = 0.0;
+};
+
+// The resource's format: "stage" lines open a stage, "name<tab>value" lines follow, # comments.
 [[nodiscard]] LinkWeights parse_link_weights(std::string_view text);
+[[nodiscard]] std::string to_text(const LinkWeights& weights);
 
 // The weights built into the program.
 [[nodiscard]] const LinkWeights& learnt_link_weights();
 
-[[nodiscard]] std::vector<double> log_weights(const std::vector<LinkFeatures>& features, const LinkWeights& weights);
+// Log weights of the links after all stages. O(stages x links x neighbours).
+[[nodiscard]] std::vector<double> log_weights(const std::vector<Mark>& marks, const std::vector<Link>& links,
+                                              const std::vector<LinkFeatures>& features, const LinkWeights& weights);
+
+// One stage: scores from features and context (empty in the first stage).
+[[nodiscard]] std::vector<double> stage_scores(const std::vector<LinkFeatures>& features,
+                                               const std::vector<LinkContext>& context, const LinkStage& stage);
 
 }  // namespace plugside

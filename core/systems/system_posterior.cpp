@@ -32,7 +32,7 @@ struct Draws {
 };
 
 // Draws forests on two threads; what a draw is depends only on its number.
-std::optional<Draws> draw_forests(const SystemPosterior& posterior, const std::vector<double>& log_weight, double shift_sd,
+std::optional<Draws> draw_forests(const SystemPosterior& posterior, const std::vector<double>& log_weight, const LinkWeights& weights,
                                   int count, const Progress& progress) {
     std::vector<std::uint64_t> keys;
     keys.reserve(posterior.marks.size());
@@ -40,7 +40,7 @@ std::optional<Draws> draw_forests(const SystemPosterior& posterior, const std::v
     std::vector<ForestSampler> samplers;
     samplers.reserve(shift_quantiles.size());
     for (const double quantile : shift_quantiles)
-        samplers.emplace_back(keys, posterior.links, log_weight, std::exp(-quantile * shift_sd));
+        samplers.emplace_back(keys, posterior.links, log_weight, std::exp(-weights.shift_mean - quantile * weights.shift_sd));
     Draws draws;
     draws.tree.resize(static_cast<std::size_t>(count));
     draws.trees.resize(static_cast<std::size_t>(count));
@@ -152,8 +152,9 @@ std::optional<SystemPosterior> infer_systems(const Survey& survey, const PlanOpt
     posterior.scales = fit_scales(posterior.marks, posterior.links, progress);
     progress.say(0.15, "weighing links");
     const std::vector<double> log_weight = log_weights(
+        posterior.marks, posterior.links,
         link_features(posterior.marks, posterior.links, posterior.scales, options.fan_sd_degrees), weights);
-    const std::optional<Draws> draws = draw_forests(posterior, log_weight, weights.count_sd,
+    const std::optional<Draws> draws = draw_forests(posterior, log_weight, weights,
                                                     draws_for(posterior.marks.size(), options.draws), progress);
     if (!draws) return std::nullopt;
     CoMembership pairs(posterior.marks.size());
@@ -163,12 +164,13 @@ std::optional<SystemPosterior> infer_systems(const Survey& survey, const PlanOpt
     }
     progress.say(0.7, "finding the systems");
     const auto table = pairs.table();
-    const Consensus consensus = consensus_of(table);
+    posterior.estimate = estimate_of(draws->trees, posterior.scales, posterior.marks.size());
+    const Consensus consensus =
+        consensus_of(table, {static_cast<std::size_t>(posterior.estimate.low), static_cast<std::size_t>(posterior.estimate.high)});
     if (progress.stopped()) return std::nullopt;
     posterior.system = consensus.label;
     posterior.systems = consensus.groups;
     posterior.expected_index = consensus.expected_index;
-    posterior.estimate = estimate_of(draws->trees, posterior.scales, posterior.marks.size());
     for (const std::uint32_t times : draws->link_times)
         posterior.link_probability.push_back(static_cast<double>(times) / static_cast<double>(draws->tree.size()));
     order_systems(posterior);

@@ -4,7 +4,7 @@
 //            (core/systems/forest_matrix.h): its gradient is the link marginals of forests held to the true partition less those of
 //            free forests. Maximised by resilient backpropagation (Riedmiller & Braun 1993 [memory]) with a ridge.
 // Fields:    seeds from --first on, which no test and no table uses (those use seeds below 1000).
-// Use:       train_link_weights OUT.tsv [--fields N] [--rounds N] [--mounds N] [--first SEED] [--leave-out KIND] [--start IN.tsv]
+// Use:       train_link_weights OUT.tsv [--fields N] [--rounds N] [--stages N] [--mounds N] [--first SEED] [--leave-out KIND]
 #include <algorithm>
 #include <array>
 #include <cmath>
@@ -13,6 +13,7 @@
 #include <fstream>
 #include <iostream>
 #include <map>
+#include <set>
 #include <sstream>
 #include <string>
 #include <thread>
@@ -28,28 +29,46 @@ namespace {
 using namespace plugside;
 
 constexpr double hardly_a_root = 1e-6;  // root weight that leaves one tree a block
-constexpr double ridge = 0.02;          // pull of each weight towards 0, in units of one mark's log likelihood a field
+constexpr double ridge = 2e-4;          // pull of each weight towards 0, per mark
+
+// A stage's weights in one row: features first, then context.
+constexpr std::size_t dimensions = link_feature_count + link_context_count;
+using Row = std::array<double, dimensions>;
+
+Row row_of(const LinkFeatures& features, const LinkContext& context) {
+    Row row{};
+    std::copy(features.begin(), features.end(), row.begin());
+    std::copy(context.begin(), context.end(), row.begin() + link_feature_count);
+    return row;
+}
 
 struct Lesson {
-    std::size_t marks = 0;
+    std::vector<Mark> marks;
     std::vector<Link> links;
+    LinkRows rows;
     std::vector<LinkFeatures> features;
-    std::vector<std::size_t> inside;  // links within one true system
+    std::vector<LinkContext> context;  // of the stage before
+    std::vector<std::size_t> inside;   // links within one true system
     std::vector<Link> inside_links;
+    double systems = 0.0;  // that left a mark
 };
 
 Lesson lesson_of(const SimulatedField& field) {
     const PlanOptions options;
-    const std::vector<Mark> marks = marks_of(field.survey, options);
     Lesson lesson;
-    lesson.marks = marks.size();
-    lesson.links = candidate_links(marks, field.survey.ground.barriers);
-    lesson.features = link_features(marks, lesson.links, fit_scales(marks, lesson.links), options.fan_sd_degrees);
+    lesson.marks = marks_of(field.survey, options);
+    lesson.links = candidate_links(lesson.marks, field.survey.ground.barriers);
+    lesson.rows = rows_of(lesson.marks.size(), lesson.links);
+    lesson.features = link_features(lesson.marks, lesson.links, fit_scales(lesson.marks, lesson.links), options.fan_sd_degrees);
+    lesson.context.resize(lesson.links.size());
     std::map<std::size_t, std::size_t> system_of;  // by the mark's place in the survey
     for (const TrueMound& mound : field.truth.mounds)
         if (mound.seen_as) system_of[*mound.seen_as] = mound.system;
+    std::set<std::size_t> systems;
+    for (const Mark& mark : lesson.marks) systems.insert(system_of.at(mark.mound));
+    lesson.systems = static_cast<double>(systems.size());
     for (std::size_t e = 0; e < lesson.links.size(); ++e)
-        if (system_of.at(marks[lesson.links[e].first].mound) == system_of.at(marks[lesson.links[e].second].mound)) {
+        if (system_of.at(lesson.marks[lesson.links[e].first].mound) == system_of.at(lesson.marks[lesson.links[e].second].mound)) {
             lesson.inside.push_back(e);
             lesson.inside_links.push_back(lesson.links[e]);
         }
@@ -58,40 +77,42 @@ Lesson lesson_of(const SimulatedField& field) {
 
 struct Slope {
     double log_likelihood = 0.0;
-    LinkFeatures gradient{};
+    Row gradient{};
     double trees_true = 0.0;
     double trees_free = 0.0;
 };
 
-Slope slope_of(const Lesson& lesson, const LinkWeights& weights) {
-    const std::vector<double> all = log_weights(lesson.features, weights);
+Slope slope_of(const Lesson& lesson, const LinkStage& stage) {
+    const std::vector<double> all = stage_scores(lesson.features, lesson.context, stage);
     std::vector<double> inside;
     for (const std::size_t e : lesson.inside) inside.push_back(all[e]);
-    const ForestMarginals free = forest_marginals(lesson.marks, lesson.links, all, 1.0);
-    const ForestMarginals held = forest_marginals(lesson.marks, lesson.inside_links, inside, hardly_a_root);
-    const std::vector<std::uint32_t> parts = connected_parts(lesson.marks, lesson.inside_links);
+    const ForestMarginals free = forest_marginals(lesson.marks.size(), lesson.links, all, 1.0);
+    const ForestMarginals held = forest_marginals(lesson.marks.size(), lesson.inside_links, inside, hardly_a_root);
+    const std::vector<std::uint32_t> parts = connected_parts(lesson.marks.size(), lesson.inside_links);
     Slope slope;
     slope.trees_true = parts.empty() ? 0.0 : 1.0 + *std::max_element(parts.begin(), parts.end());
     slope.trees_free = free.expected_trees;
     slope.log_likelihood = held.log_sum - slope.trees_true * std::log(hardly_a_root) - free.log_sum;
-    const auto add = [&](std::size_t e, double share) {
-        for (std::size_t k = 0; k < link_feature_count; ++k) slope.gradient[k] += share * lesson.features[e][k];
-    };
-    for (std::size_t e = 0; e < lesson.links.size(); ++e) add(e, -free.link[e]);
-    for (std::size_t i = 0; i < lesson.inside.size(); ++i) add(lesson.inside[i], held.link[i]);
+    std::vector<double> pull(lesson.links.size());
+    for (std::size_t e = 0; e < lesson.links.size(); ++e) pull[e] = -free.link[e];
+    for (std::size_t i = 0; i < lesson.inside.size(); ++i) pull[lesson.inside[i]] += held.link[i];
+    for (std::size_t e = 0; e < lesson.links.size(); ++e) {
+        const Row row = row_of(lesson.features[e], lesson.context[e]);
+        for (std::size_t k = 0; k < dimensions; ++k) slope.gradient[k] += pull[e] * row[k];
+    }
     return slope;
 }
 
-Slope mean_slope(const std::vector<Lesson>& lessons, const LinkWeights& weights) {
+Slope mean_slope(const std::vector<Lesson>& lessons, const LinkStage& stage) {
     std::array<Slope, 2> sums;
     const auto work = [&](std::size_t worker) {
         for (std::size_t i = worker; i < lessons.size(); i += 2) {
-            const Slope slope = slope_of(lessons[i], weights);
-            const double share = 1.0 / (static_cast<double>(lessons[i].marks) * static_cast<double>(lessons.size()));
+            const Slope slope = slope_of(lessons[i], stage);
+            const double share = 1.0 / (static_cast<double>(lessons[i].marks.size()) * static_cast<double>(lessons.size()));
             sums.at(worker).log_likelihood += share * slope.log_likelihood;
             sums.at(worker).trees_true += slope.trees_true / static_cast<double>(lessons.size());
             sums.at(worker).trees_free += slope.trees_free / static_cast<double>(lessons.size());
-            for (std::size_t k = 0; k < link_feature_count; ++k) sums.at(worker).gradient[k] += share * slope.gradient[k];
+            for (std::size_t k = 0; k < dimensions; ++k) sums.at(worker).gradient[k] += share * slope.gradient[k];
         }
     };
     {
@@ -102,51 +123,57 @@ Slope mean_slope(const std::vector<Lesson>& lessons, const LinkWeights& weights)
     sum.log_likelihood += sums[1].log_likelihood;
     sum.trees_true += sums[1].trees_true;
     sum.trees_free += sums[1].trees_free;
-    for (std::size_t k = 0; k < link_feature_count; ++k) {
-        sum.gradient[k] += sums[1].gradient[k];
-        const double pull = ridge / 150.0 * weights.weight[k];
-        sum.gradient[k] -= pull;
-        sum.log_likelihood -= 0.5 * pull * weights.weight[k];
+    const Row weight = row_of(stage.of_feature, stage.of_context);
+    for (std::size_t k = 0; k < dimensions; ++k) {
+        const double pull = ridge * weight[k];
+        sum.gradient[k] += sums[1].gradient[k] - pull;
+        sum.log_likelihood -= 0.5 * pull * weight[k];
     }
     return sum;
 }
 
-// How far the true number of systems strays from the expected one, as the common shift of log weights that would mend it.
-double shift_sd(const std::vector<Lesson>& lessons, const LinkWeights& weights) {
+// The common shift of log weights that gives the true number of systems: its mean and spread over the fields.
+void learn_shift(const std::vector<Lesson>& lessons, LinkWeights& weights) {
+    double sum = 0.0;
     double squares = 0.0;
     for (const Lesson& lesson : lessons) {
         double low = -4.0;
         double high = 4.0;
-        const std::vector<double> all = log_weights(lesson.features, weights);
-        const double wanted = slope_of(lesson, weights).trees_true;
+        const std::vector<double> all = stage_scores(lesson.features, lesson.context, weights.stages.back());
         for (int step = 0; step < 14; ++step) {
-            const double middle = 0.5 * (low + high);
-            const double trees = forest_marginals(lesson.marks, lesson.links, all, std::exp(middle)).expected_trees;
-            (trees < wanted ? low : high) = middle;
+            const double middle = 0.5 * (low + high);  // a lighter root is a heavier link
+            const double trees = forest_marginals(lesson.marks.size(), lesson.links, all, std::exp(-middle)).expected_trees;
+            (trees > lesson.systems ? low : high) = middle;
         }
+        sum += 0.5 * (low + high);
         squares += 0.25 * (low + high) * (low + high);
     }
-    return std::sqrt(squares / static_cast<double>(lessons.size()));
+    const double count = static_cast<double>(lessons.size());
+    weights.shift_mean = sum / count;
+    weights.shift_sd = std::sqrt(std::max(0.0, squares / count - weights.shift_mean * weights.shift_mean));
 }
 
-LinkWeights learn(const std::vector<Lesson>& lessons, LinkWeights weights, int rounds) {
-    LinkFeatures step;
+LinkStage learn(const std::vector<Lesson>& lessons, LinkStage stage, int rounds, std::size_t learnt) {
+    Row step;
     step.fill(0.05);
-    LinkFeatures last{};
+    Row last{};
+    Row weight = row_of(stage.of_feature, stage.of_context);
     for (int round = 0; round < rounds; ++round) {
-        const Slope slope = mean_slope(lessons, weights);
-        for (std::size_t k = 0; k < link_feature_count; ++k) {
+        const Slope slope = mean_slope(lessons, stage);
+        for (std::size_t k = 0; k < learnt; ++k) {
             const double turn = slope.gradient[k] * last[k];
             if (turn > 0.0) step[k] = std::min(step[k] * 1.2, 0.5);
             if (turn < 0.0) step[k] = std::max(step[k] * 0.5, 1e-4);
             last[k] = turn < 0.0 ? 0.0 : slope.gradient[k];
-            if (last[k] != 0.0) weights.weight[k] += last[k] > 0.0 ? step[k] : -step[k];
+            if (last[k] != 0.0) weight[k] += last[k] > 0.0 ? step[k] : -step[k];
         }
-        if (round % 10 == 0 || round + 1 == rounds)
+        std::copy_n(weight.begin(), link_feature_count, stage.of_feature.begin());
+        std::copy_n(weight.begin() + link_feature_count, link_context_count, stage.of_context.begin());
+        if (round % 20 == 0 || round + 1 == rounds)
             std::fprintf(stderr, "round %d: log likelihood a mark %.4f, systems %.1f of %.1f\n", round, slope.log_likelihood,
                          slope.trees_free, slope.trees_true);
     }
-    return weights;
+    return stage;
 }
 
 }  // namespace
@@ -154,7 +181,7 @@ LinkWeights learn(const std::vector<Lesson>& lessons, LinkWeights weights, int r
 int main(int argc, char** argv) {
     if (argc < 2) {
         std::cerr << "train_link_weights OUT.tsv [--fields N] [--rounds N] [--mounds N] [--first SEED] [--leave-out KIND] "
-                     "[--start IN.tsv]\n";
+                     "[--stages N]\n";
         return 2;
     }
     std::map<std::string, std::string> given;
@@ -164,11 +191,6 @@ int main(int argc, char** argv) {
     };
     const int fields = number("--fields", 160);
     const auto first = static_cast<std::uint64_t>(number("--first", 1000));
-    LinkWeights weights = learnt_link_weights();
-    if (given.count("--start")) {
-        std::ifstream in(given["--start"]);
-        weights = parse_link_weights(std::string(std::istreambuf_iterator<char>(in), {}));
-    }
     std::vector<FieldKind> kinds = all_field_kinds();
     std::erase_if(kinds, [&](FieldKind kind) { return to_text(kind) == given["--leave-out"]; });
     std::vector<Lesson> lessons;
@@ -179,19 +201,22 @@ int main(int argc, char** argv) {
         options.mounds_wanted = static_cast<std::size_t>(number("--mounds", 160));
         lessons.push_back(lesson_of(simulate_field(options)));
     }
-    weights = learn(lessons, weights, number("--rounds", 120));
-    weights.count_sd = shift_sd(lessons, weights);
+    LinkWeights weights;
+    for (int stage = 0; stage < number("--stages", 3); ++stage) {
+        std::fprintf(stderr, "stage %d\n", stage + 1);
+        if (stage > 0)
+            for (Lesson& lesson : lessons)
+                lesson.context = link_context(lesson.marks, lesson.links, lesson.rows,
+                                              stage_scores(lesson.features, lesson.context, weights.stages.back()));
+        LinkStage start = stage > 0 ? weights.stages.back() : LinkStage{};
+        start.of_context = {};
+        weights.stages.push_back(learn(lessons, start, number("--rounds", 120), stage > 0 ? dimensions : link_feature_count));
+    }
+    learn_shift(lessons, weights);
     std::ofstream out(argv[1]);
-    out << "# What each link feature counts for (core/systems/link_features.h), as a log weight. Learnt by tests/training on\n"
+    out << "# What each feature of a link counts for (core/systems/link_weights.h), as a log weight. Learnt by tests/training on\n"
         << "# simulated fields: " << fields << " fields from seed " << first << " on, kinds:";
     for (const FieldKind kind : kinds) out << ' ' << to_text(kind) << (kind == kinds.back() ? "" : ",");
-    out << ".\n# feature\tlog weight\n";
-    std::array<char, 64> text{};
-    for (std::size_t k = 0; k < link_feature_count; ++k) {
-        std::snprintf(text.data(), text.size(), "%.4f", weights.weight[k]);
-        out << link_feature_names()[k] << '\t' << text.data() << '\n';
-    }
-    std::snprintf(text.data(), text.size(), "%.4f", weights.count_sd);
-    out << "count_sd\t" << text.data() << '\n';
+    out << ".\n" << to_text(weights);
     return out ? 0 : 3;
 }
