@@ -87,7 +87,7 @@ TEST_P(EveryKind, LateralsLeaveTheRunAboutAtARightAngleOnEitherSide) {
                 if (at == v.end() || at + 1 == v.end()) continue;
                 const Bearing along = *Bearing::along(*(at + 1) - *(at - 1));
                 const double turn = turn_degrees(along, *Bearing::along(mound.plug - mound.run_junction));
-                right += turn > 0.0 ? 1 : 0;
+                right += turn > 0.0 ? 1u : 0u;
                 ++count;
                 square_sum += std::pow(std::abs(turn) - 90.0, 2);
                 break;

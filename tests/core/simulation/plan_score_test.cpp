@@ -120,7 +120,8 @@ TEST(DensityClusters, FindTheClustersThatIndependentProgramsFindInARealPattern) 
     const std::string file = testing::TempDir() + "redwoodfull.txt";
     const std::string command = "Rscript -e 'library(spatstat.data); write.table(cbind(redwoodfull$x, redwoodfull$y), \"" +
                                 file + "\", row.names = FALSE, col.names = FALSE)' > /dev/null 2>&1";
-    ASSERT_EQ(std::system(command.c_str()), 0) << "needs R with spatstat.data";
+    const int exit_code = std::system(command.c_str());
+    ASSERT_EQ(exit_code, 0) << "needs R with spatstat.data";
     std::vector<LocalPoint> places;
     const std::unique_ptr<FILE, int (*)(FILE*)> input(std::fopen(file.c_str(), "r"), std::fclose);
     ASSERT_NE(input, nullptr);
@@ -129,7 +130,7 @@ TEST(DensityClusters, FindTheClustersThatIndependentProgramsFindInARealPattern) 
     ASSERT_EQ(places.size(), 195u);
     std::map<std::size_t, std::size_t> sizes;
     for (const std::size_t label : density_clusters(places, Metres::of(0.06), 5)) ++sizes[label];
-    const auto noise = std::count_if(sizes.begin(), sizes.end(), [](const auto& entry) { return entry.second == 1; });
+    const auto noise = std::count_if(sizes.begin(), sizes.end(), [](const auto& entry) { return entry.second == 1u; });
     EXPECT_EQ(noise, 82);
     EXPECT_EQ(sizes.size() - static_cast<std::size_t>(noise), 10u);
 }
@@ -161,7 +162,7 @@ TEST(PlanScore, IsOneForTheTruthAndTheYardstickIsBelow) {
         EXPECT_LT(score.yardstick_adjusted_rand, 1.0);
         EXPECT_EQ(score.animals_reached, 0u);
         std::size_t seen = 0;
-        for (const TrueMound& mound : field.truth.mounds) seen += mound.seen_as ? 1 : 0;
+        for (const TrueMound& mound : field.truth.mounds) seen += mound.seen_as ? 1u : 0u;
         EXPECT_EQ(score.marks, seen);
         EXPECT_LE(score.true_systems, field.truth.systems);
     }

@@ -136,7 +136,7 @@ TEST(WalkSimulator, OtherDiggersAreLeftOutOnRequestAndNamesAreUnique) {
     std::size_t others = 0;
     for (const Mound& mark : with.survey.mounds) {
         EXPECT_TRUE(names.insert(mark.name).second);
-        others += is_gopher_sign(mark.kind) ? 0 : 1;
+        others += is_gopher_sign(mark.kind) ? 0u : 1u;
     }
     EXPECT_GT(others, 0u);
     for (const Mound& mark : without.survey.mounds) EXPECT_TRUE(is_gopher_sign(mark.kind));

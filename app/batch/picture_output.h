@@ -1,0 +1,20 @@
+// The map of a plan as a PNG picture, drawn without a display.
+//
+// Starts Qt's drawing on its offscreen platform at the first call: that is the one part of the batch program which needs it.
+// Safety: as geo/write: written beside its final name, then renamed.
+#pragma once
+
+#include <filesystem>
+#include <tl/expected.hpp>
+
+#include "core/plan/plan.h"
+#include "core/survey/refusal.h"
+#include "core/units/display.h"
+#include "geo/read/field_survey.h"
+
+namespace plugside {
+
+[[nodiscard]] tl::expected<void, Refusal> write_picture(const FieldSurvey& field, const Plan& plan,
+                                                        const std::filesystem::path& file, LengthUnits units);
+
+}  // namespace plugside

@@ -1,0 +1,16 @@
+// A plan in a few lines for a terminal: how many animals, on how much ground, what to carry, what to mind.
+//
+// The number of animals is an interval and is always told with the area walked, because it depends on it.
+#pragma once
+
+#include <string>
+
+#include "core/plan/plan.h"
+#include "core/units/display.h"
+#include "geo/read/field_survey.h"
+
+namespace plugside {
+
+[[nodiscard]] std::string summary_of(const FieldSurvey& field, const Plan& plan, LengthUnits units, bool each_system);
+
+}  // namespace plugside
