@@ -2,7 +2,16 @@
 // never say that a method is allowed: the label, local rules and a licensed applicator decide.
 //
 // Texts stand in resources/cautions.en.tsv (id, weight, sentence, reason, source, tag) and are built into the library.
-// `cautions_for` judges the rules that geometry decides and adds those that hold at every set of its method.
+// `cautions_for` judges the rules that geometry decides and adds those that hold at every set, whatever is put in the
+// ground. Those of one bait or one gas stand in the table too, for whoever plans with it.
+//
+// Distances: a building, a well or a play area counts as near when any run, take-off or plug of the whole inferred system
+// may lie
+//             within 100 ft (30.48 m) of it: federal label text of phosphide burrow fumigants, for buildings; for the others
+//             our assumption. "May": 1.645 standard deviations across the run, 90 of 100 to both sides. A utility, or the
+//             edge of any area, counts as near a probe row within 4.9 m, a handheld's error under open sky (GPS.gov
+//             [memory]).
+// Degenerate input: a keep-clear area without area is as far as its edges are; a plan without runs is judged by its plugs.
 #pragma once
 
 #include <string>
@@ -26,7 +35,8 @@ struct Caution {
 // Nothing when there is none of that id.
 [[nodiscard]] const Caution* find_caution(const std::string& id);
 
-// Ids of the cautions to show with a set at `probe` of `plan`, weightiest first. O(keep-clear vertices + run vertices).
+// Ids of the cautions to show with a set at `probe` of `plan`, weightiest first, what the map decides before what always
+// holds. `plan` was made from `survey`. O(runs + vertices of the system's runs x vertices of the keep-clear areas).
 [[nodiscard]] std::vector<std::string> cautions_for(const Survey& survey, const Plan& plan, const ProbeSite& probe);
 
 }  // namespace plugside

@@ -25,13 +25,14 @@ double worth_of(Freshness freshness) {
 double worth_of(const Survey& survey, const Plan& plan, const ProbeSite& site) {
     double worth = worth_of(survey.mounds[site.from_mound].freshness) * plan.mounds[site.from_mound].belongs.value();
     if (site.to_mound)
-        worth = 0.5 * worth + 0.5 * worth_of(survey.mounds[*site.to_mound].freshness) *
-                                  plan.mounds[*site.to_mound].belongs.value();
+        worth = 0.5 * worth +
+                0.5 * worth_of(survey.mounds[*site.to_mound].freshness) * plan.mounds[*site.to_mound].belongs.value();
     return worth * site.hit.value();
 }
 
 std::string method_of(ProbeKind kind) {
-    return kind == ProbeKind::plug_side ? "trap in the lateral, or in the run it leads to" : "two traps in the run, one facing each way";
+    return kind == ProbeKind::plug_side ? "trap in the lateral, or in the run it leads to"
+                                        : "two traps in the run, one facing each way";
 }
 
 bool kept_clear(const Ground& ground, LocalPoint place) {
@@ -63,8 +64,9 @@ private:
         const ProbeSite& site = plan_.probes[candidate];
         return std::all_of(taken.begin(), taken.end(), [&](std::size_t p) {
             const ProbeSite& other = plan_.probes[p];
-            return p != candidate && distance_m(site.middle, other.middle) >= least_m && site.from_mound != other.from_mound &&
-                   site.to_mound != other.from_mound && other.to_mound != site.from_mound;
+            return p != candidate && distance_m(site.middle, other.middle) >= least_m &&
+                   site.from_mound != other.from_mound && site.to_mound != other.from_mound &&
+                   other.to_mound != site.from_mound;
         });
     }
 
@@ -120,9 +122,10 @@ SetChoiceResult choose_sets(const Survey& survey, const Plan& plan, const PlanOp
         if (here.empty()) without += (without.empty() ? "" : ", ") + plan.systems[s].letter;
     }
     if (!without.empty())
-        result.notices.push_back("No set is proposed for " + without +
-                                 ": no mound there shows a fan, no neighbour is near enough, or all lies in a keep-clear area. "
-                                 "Look at these mounds again.");
+        result.notices.push_back(
+            "No set is proposed for " + without +
+            ": no mound there shows a fan, no neighbour is near enough, or all lies in a keep-clear area. "
+            "Look at these mounds again.");
     std::stable_sort(chosen.begin(), chosen.end(), [&](const Chosen& a, const Chosen& b) {
         if (a.turn != b.turn) return a.turn < b.turn;
         return worth_of(survey, plan, plan.probes[a.probe]) > worth_of(survey, plan, plan.probes[b.probe]);

@@ -25,7 +25,7 @@ struct Coverage {
     double unwalked_area_m2 = 0.0;
 };
 
-[[nodiscard]] std::optional<Coverage> coverage_of(const std::vector<Walk>& walks, const MultiPolygon& boundary,
-                                                  Metres reach, const Progress& progress = {});
+[[nodiscard]] std::optional<Coverage> coverage_of(const std::vector<Walk>& walks, const MultiPolygon& boundary, Metres reach,
+                                                  const Progress& progress = {});
 
 }  // namespace plugside
