@@ -39,6 +39,7 @@ public:
         mark_.mound.name = std::string(trimmed(waypoint_.name));
         mark_.mound.time = waypoint_.time;
         read_position();
+        read_exact_type();
         read_the_note();
         read_type();
         read_name();
@@ -57,13 +58,16 @@ private:
         find("the receiver had no fix at this mark; its place is taken as good to 5 m only");
     }
 
+    // A type in just the words of the mounds layer is the writer's own answer and goes before any note.
+    void read_exact_type() { kind_ = sign_kind_from_text(std::string(trimmed(waypoint_.type))); }
+
     void read_the_note() {
         mark_.mound.note = note_of(waypoint_, place_, findings_);
         const NoteReading note = read_note(mark_.mound.note);
         mark_.fan_degrees = note.fan_degrees;
         fan_is_settled_ = note.fan_degrees || note.magnetic_fan_degrees;
         mark_.mound.freshness = note.freshness.value_or(Freshness::unknown);
-        kind_ = note.kind;
+        if (note.kind) take_kind(*note.kind, "note");
         note_says_a_sign_ = fan_is_settled_ || note.freshness || note.kind;
         for (const std::string& problem : note.problems) find(problem);
         if (!note.rest.empty()) find("in the note, " + quoted_for_display(note.rest, 120) + " was not understood");
@@ -85,7 +89,7 @@ private:
     void read_type() {
         const std::string type(trimmed(waypoint_.type));
         if (type.empty()) return;
-        if (const auto exact = sign_kind_from_text(type)) return take_kind(*exact, "type");
+        if (sign_kind_from_text(type)) return;
         if (names_a_thing(type)) return take_thing(type, "type");
         const NoteReading reading = read_note(type);
         if (reading.kind) take_kind(*reading.kind, "type");

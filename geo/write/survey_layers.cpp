@@ -1,0 +1,155 @@
+#include "geo/write/survey_layers.h"
+
+#include <algorithm>
+
+#include "geo/read/numbers.h"
+
+namespace plugside {
+
+namespace {
+
+Value text_or_null(const std::string& text) { return text.empty() ? Value() : Value(text); }
+
+Value walk_id(const Survey& survey, const Mound& mound) {
+    return mound.walk < survey.walks.size() ? Value(survey.walks[mound.walk].id) : Value();
+}
+
+Row mound_row(const Survey& survey, const Mound& mound, const MoundInPlan& in_plan, const LocalFrame& frame) {
+    const bool used = !in_plan.not_used_because.has_value();
+    Row row{frame.to_geographic(mound.plug), {}};
+    row.values = {mound.name,
+                  in_plan.system ? id_of(*in_plan.system) : Value(),
+                  to_text(mound.kind),
+                  to_text(mound.freshness),
+                  mound.fan ? Value(frame.true_bearing(*mound.fan, mound.plug).degrees()) : Value()};
+    if (used) {
+        const GeographicPoint take_off = frame.to_geographic(in_plan.take_off);
+        row.values.insert(row.values.end(),
+                          {take_off.longitude_degrees, take_off.latitude_degrees, in_plan.take_off_sd_along.value(),
+                           in_plan.take_off_sd_across.value(), in_plan.belongs.value()});
+    } else {
+        row.values.resize(row.values.size() + 5);
+    }
+    row.values.insert(row.values.end(),
+                      {walk_id(survey, mound), mound.position_sd.value(), text_or_null(mound.note), value_or_null(mound.time),
+                       std::int64_t{used ? 1 : 0}, value_or_null(in_plan.not_used_because)});
+    return row;
+}
+
+// ["2026-03-01T09:30:00Z",null]
+std::string times_of(const TrackSegment& segment) {
+    std::string list = "[";
+    for (const TrackPoint& point : segment) {
+        if (list.size() > 1) list += ',';
+        if (point.time) list.append("\"").append(format_utc_time(*point.time)).append("\"");
+        else list += "null";
+    }
+    return list + "]";
+}
+
+Shape track_shape(const TrackSegment& segment, const LocalFrame& frame) {
+    if (segment.empty()) return {};
+    GeographicLine line;
+    for (const TrackPoint& point : segment) line.push_back(frame.to_geographic(point.at));
+    if (line.size() == 1) line.push_back(line.front());  // a line has two vertices at least
+    return std::vector<GeographicLine>{line};
+}
+
+}  // namespace
+
+LayerContent mound_layer(const Survey& survey, const Plan& plan, const LocalFrame& frame) {
+    LayerContent layer{"mounds",
+                       ShapeKind::point,
+                       {{"mound_id", ColumnKind::text},
+                        {"system_id", ColumnKind::whole_number},
+                        {"kind", ColumnKind::text},
+                        {"freshness", ColumnKind::text},
+                        {"fan_bearing", ColumnKind::number},
+                        {"take_off_lon", ColumnKind::number},
+                        {"take_off_lat", ColumnKind::number},
+                        {"take_off_sd_along_m", ColumnKind::number},
+                        {"take_off_sd_across_m", ColumnKind::number},
+                        {"belongs", ColumnKind::number},
+                        {"walk_id", ColumnKind::text},
+                        {"position_sd_m", ColumnKind::number},
+                        {"note", ColumnKind::text},
+                        {"time", ColumnKind::time},
+                        {"used", ColumnKind::whole_number},
+                        {"not_used_because", ColumnKind::text}},
+                       {}};
+    layer.rows.reserve(survey.mounds.size());
+    for (std::size_t i = 0; i < survey.mounds.size(); ++i)
+        layer.rows.push_back(mound_row(survey, survey.mounds[i], plan.mounds[i], frame));
+    return layer;
+}
+
+LayerContent walk_track_layer(const Survey& survey, const LocalFrame& frame) {
+    LayerContent layer{"walk_tracks",
+                       ShapeKind::lines,
+                       {{"walk_id", ColumnKind::text},
+                        {"source", ColumnKind::text},
+                        {"segment", ColumnKind::whole_number},
+                        {"times", ColumnKind::text}},
+                       {}};
+    for (const Walk& walk : survey.walks) {
+        if (walk.segments.empty()) layer.rows.push_back({{}, {walk.id, walk.source, {}, {}}});
+        for (std::size_t i = 0; i < walk.segments.size(); ++i)
+            layer.rows.push_back({track_shape(walk.segments[i], frame),
+                                  {walk.id, walk.source, id_of(i), times_of(walk.segments[i])}});
+    }
+    return layer;
+}
+
+LayerContent set_decision_layer(const Survey& survey) {
+    LayerContent layer{"set_decisions",
+                       ShapeKind::none,
+                       {{"probe_kind", ColumnKind::text},
+                        {"from_mound", ColumnKind::text},
+                        {"to_mound", ColumnKind::text},
+                        {"decision", ColumnKind::text},
+                        {"moved_along_m", ColumnKind::number},
+                        {"moved_across_m", ColumnKind::number}},
+                       {}};
+    for (const SetDecision& decision : survey.decisions) {
+        const auto& moved = decision.moved_to;
+        layer.rows.push_back({{},
+                              {to_text(decision.probe.kind), decision.probe.from_mound, text_or_null(decision.probe.to_mound),
+                               to_text(decision.choice), moved ? Value(moved->along.value()) : Value(),
+                               moved ? Value(moved->across.value()) : Value()}});
+    }
+    return layer;
+}
+
+std::vector<LayerContent> ground_layers(const Ground& ground, const LocalFrame& frame) {
+    LayerContent boundaries{"field_boundaries", ShapeKind::polygons, {{"area_m2", ColumnKind::number}}, {}};
+    if (!ground.boundary.empty())
+        boundaries.rows.push_back({to_geographic(frame, ground.boundary), {area_m2(ground.boundary)}});
+    LayerContent barriers{"barriers", ShapeKind::lines, {{"name", ColumnKind::text}}, {}};
+    for (const Barrier& barrier : ground.barriers)
+        barriers.rows.push_back({std::vector<GeographicLine>{to_geographic(frame, barrier.line.vertices)},
+                                 {text_or_null(barrier.name)}});
+    LayerContent keep_clear{
+        "keep_clear_areas",
+        ShapeKind::polygons,
+        {{"name", ColumnKind::text}, {"reason", ColumnKind::text}, {"kind", ColumnKind::text}},
+        {}};
+    for (const KeepClearArea& area : ground.keep_clear)
+        keep_clear.rows.push_back({std::vector<GeographicPolygon>{to_geographic(frame, area.area)},
+                                   {text_or_null(area.name), text_or_null(area.reason), to_text(area.kind)}});
+    std::vector<LayerContent> layers;
+    layers.push_back(std::move(boundaries));
+    layers.push_back(std::move(barriers));
+    layers.push_back(std::move(keep_clear));
+    return layers;
+}
+
+UtcTime latest_time(const Survey& survey) {
+    UtcTime latest{};
+    for (const Mound& mound : survey.mounds) latest = std::max(latest, mound.time.value_or(latest));
+    for (const Walk& walk : survey.walks)
+        for (const TrackSegment& segment : walk.segments)
+            for (const TrackPoint& point : segment) latest = std::max(latest, point.time.value_or(latest));
+    return latest;
+}
+
+}  // namespace plugside
