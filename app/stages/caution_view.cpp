@@ -1,0 +1,76 @@
+#include "app/stages/caution_view.h"
+
+#include <QCoreApplication>
+#include <QPainter>
+#include <QVBoxLayout>
+
+#include "app/window/look_sheet.h"
+
+namespace plugside {
+
+namespace {
+
+constexpr int sign_room_px = 40;
+
+QString source_words(const Caution& caution) {
+    const auto words = [](const char* text) { return QCoreApplication::translate("Caution", text); };
+    if (caution.tag == "practice") return words("Common practice.");
+    if (caution.tag == "ours") return words("Our own rule.");
+    const QString source = QString::fromStdString(caution.source);
+    return caution.tag == "memory" ? words("%1, quoted from memory.").arg(source) : words("%1.").arg(source);
+}
+
+}  // namespace
+
+QString weight_word(CautionWeight weight) {
+    const auto words = [](const char* text) { return QCoreApplication::translate("Caution", text); };
+    switch (weight) {
+        case CautionWeight::stop: return words("stop");
+        case CautionWeight::hold_back: return words("hold back");
+        case CautionWeight::mind: break;
+    }
+    return words("mind");
+}
+
+CautionView::CautionView(const Caution& caution, const MapStyle& style, QWidget* parent)
+    : QFrame(parent), weight_(caution.weight), style_(style) {
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(sign_room_px, 7, 10, 8);
+    column->setSpacing(2);
+    auto* sentence = label_in_role("heading", this);
+    sentence->setText(tr("%1: %2").arg(weight_word(caution.weight), QString::fromStdString(caution.sentence)));
+    auto* reason = label_in_role("quiet", this);
+    const QColor ink = caution.weight == CautionWeight::stop ? style.stop_ink : style.caution_ink;
+    const QString colour = QStringLiteral("color: %1").arg(ink.name());
+    sentence->setStyleSheet(colour);
+    reason->setStyleSheet(colour);
+    reason->setText(QString::fromStdString(caution.reason) + QStringLiteral(" ") + source_words(caution));
+    column->addWidget(sentence);
+    column->addWidget(reason);
+    setAccessibleName(sentence->text());
+    setAccessibleDescription(reason->text());
+}
+
+void CautionView::paintEvent(QPaintEvent*) {
+    QPainter painter(this);
+    painter.setRenderHint(QPainter::Antialiasing);
+    const bool stop = weight_ == CautionWeight::stop;
+    const QColor ink = stop ? style_.stop_ink : style_.caution_ink;
+    painter.setPen(Qt::NoPen);
+    painter.setBrush(stop ? style_.stop_ground : style_.caution_ground);
+    painter.drawRoundedRect(QRectF(rect()).adjusted(0.0, 0.0, 0.0, 0.0), 6.0, 6.0);
+    const QPointF centre(0.5 * sign_room_px, 19.0);
+    if (stop) {
+        painter.setBrush(ink);
+        painter.drawRoundedRect(QRectF(centre - QPointF(10.0, 3.5), QSizeF(20.0, 7.0)), 1.5, 1.5);
+    } else if (weight_ == CautionWeight::hold_back) {
+        painter.setPen(QPen(ink, 2.0, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
+        painter.setBrush(Qt::NoBrush);
+        painter.drawPolygon(QPolygonF({centre + QPointF(0.0, -8.0), centre + QPointF(9.0, 7.0), centre + QPointF(-9.0, 7.0)}));
+    } else {
+        painter.setBrush(ink);
+        painter.drawEllipse(centre, 4.5, 4.5);
+    }
+}
+
+}  // namespace plugside

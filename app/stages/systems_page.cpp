@@ -1,0 +1,134 @@
+#include "app/stages/systems_page.h"
+
+#include <QHeaderView>
+#include <QVBoxLayout>
+#include <algorithm>
+#include <cmath>
+
+#include "app/canvas/mound_glyph.h"
+#include "app/stages/mound_facts.h"
+#include "app/window/look_sheet.h"
+
+namespace plugside {
+
+QString interval_words(const SystemsEstimate& estimate) {
+    if (estimate.high <= 0) return SystemsPage::tr("no animal");
+    if (estimate.low == estimate.high) return SystemsPage::tr("%n animal(s)", nullptr, estimate.low);
+    return SystemsPage::tr("%1 to %2 animals").arg(estimate.low).arg(estimate.high);
+}
+
+SystemsPage::SystemsPage(FieldSession& session, Choices& choices, QWidget* parent)
+    : QWidget(parent), session_(session), choices_(choices) {
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(6);
+    auto* title = label_in_role("title", this);
+    title->setText(tr("Systems"));
+    interval_ = label_in_role("chance", this);
+    likely_ = label_in_role("body", this);
+    area_ = label_in_role("quiet", this);
+    table_ = new QTableWidget(this);
+    table_->setColumnCount(4);
+    table_->setHorizontalHeaderLabels({tr("animal"), tr("mounds"), tr("one animal's"), tr("run")});
+    table_->verticalHeader()->hide();
+    table_->setShowGrid(false);
+    table_->setSelectionBehavior(QAbstractItemView::SelectRows);
+    table_->setSelectionMode(QAbstractItemView::SingleSelection);
+    table_->setEditTriggers(QAbstractItemView::NoEditTriggers);
+    table_->setTabKeyNavigation(false);
+    table_->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
+    table_->horizontalHeader()->setHighlightSections(false);
+    table_->verticalHeader()->setDefaultSectionSize(26);
+    table_->setAccessibleName(tr("burrow systems"));
+    picked_name_ = label_in_role("heading", this);
+    picked_ = label_in_role("body", this);
+    for (QWidget* widget : std::initializer_list<QWidget*>{title, interval_, likely_, area_}) column->addWidget(widget);
+    column->addWidget(table_, 1);
+    column->addWidget(picked_name_);
+    column->addWidget(picked_);
+    column->addWidget(new MoundFacts(session, choices, this));
+    connect(table_, &QTableWidget::itemSelectionChanged, this, [this] {
+        if (!filling_ && table_->currentRow() >= 0 && !table_->selectedItems().isEmpty())
+            choices_.pick_system(static_cast<std::size_t>(table_->currentRow()));
+    });
+    connect(&choices_, &Choices::picks_changed, this, &SystemsPage::show_picked);
+    connect(&choices_, &Choices::units_changed, this, &SystemsPage::refresh);
+    connect(&session_, &FieldSession::field_replaced, this, &SystemsPage::refresh);
+    connect(&session_, &FieldSession::plan_changed, this, &SystemsPage::refresh);
+    refresh();
+}
+
+void SystemsPage::refresh() {
+    const auto plan = session_.plan();
+    table_->setVisible(plan && !plan->systems.empty());
+    if (!plan) {
+        interval_->setText(session_.field() ? tr("working") : tr("nothing yet"));
+        likely_->clear();
+        area_->clear();
+        show_picked();
+        return;
+    }
+    const SystemsEstimate& estimate = plan->estimate;
+    interval_->setText(interval_words(estimate));
+    likely_->setText(estimate.high > 0
+                         ? tr("most likely %1; the interval holds in %2 of 100 cases, if the walk was a fair look at the field")
+                               .arg(estimate.most_likely)
+                               .arg(std::lround(estimate.interval * 100.0))
+                         : tr("No mound of a gopher takes part."));
+    QStringList beside;
+    beside << (plan->area_walked_m2
+                   ? tr("counted on %1 walked").arg(QString::fromStdString(ground_area(*plan->area_walked_m2, choices_.units())))
+                   : tr("no track was read: the area walked is not known"));
+    for (const std::string& notice : plan->notices) beside << QString::fromStdString(notice);
+    area_->setText(beside.join('\n'));
+    fill_table(*plan);
+    show_picked();
+}
+
+void SystemsPage::fill_table(const Plan& plan) {
+    filling_ = true;
+    table_->setRowCount(static_cast<int>(plan.systems.size()));
+    for (std::size_t i = 0; i < plan.systems.size(); ++i) {
+        const BurrowSystem& system = plan.systems[i];
+        const QStringList cells{QString::fromStdString(system.letter), QString::number(system.mounds.size()),
+                                tr("%1 in 100").arg(system.single.in_100()),
+                                QString::fromStdString(ground_distance(system.run_length, choices_.units()))};
+        for (int k = 0; k < cells.size(); ++k) {
+            auto* item = new QTableWidgetItem(cells[k]);
+            item->setTextAlignment(k == 0 ? Qt::AlignLeft | Qt::AlignVCenter : Qt::AlignRight | Qt::AlignVCenter);
+            table_->setItem(static_cast<int>(i), k, item);
+        }
+    }
+    for (int k = 0; k < 4; ++k)
+        table_->horizontalHeaderItem(k)->setTextAlignment(k == 0 ? Qt::AlignLeft | Qt::AlignVCenter
+                                                                 : Qt::AlignRight | Qt::AlignVCenter);
+    filling_ = false;
+}
+
+void SystemsPage::show_picked() {
+    const auto plan = session_.plan();
+    const auto system = choices_.system();
+    const bool picked = plan && system && *system < plan->systems.size();
+    picked_name_->setVisible(picked);
+    picked_->setVisible(picked);
+    filling_ = true;
+    if (picked && table_->currentRow() != static_cast<int>(*system)) table_->selectRow(static_cast<int>(*system));
+    if (!picked) table_->clearSelection();
+    filling_ = false;
+    if (!picked) return;
+    const BurrowSystem& shown = plan->systems[*system];
+    picked_name_->setText(tr("Animal %1").arg(QString::fromStdString(shown.letter)));
+    const auto doubtful = std::count_if(shown.mounds.begin(), shown.mounds.end(),
+                                        [&](std::size_t m) { return plan->mounds[m].belongs.value() < 0.5; });
+    QStringList lines;
+    lines << tr("%n mound(s), the freshest %1", nullptr, static_cast<int>(shown.mounds.size()))
+                 .arg(freshness_word(shown.freshest));
+    lines << tr("%1 of run drawn; the system covers %2")
+                 .arg(QString::fromStdString(ground_distance(shown.run_length, choices_.units())),
+                      QString::fromStdString(ground_area(area_m2(shown.outline), choices_.units())));
+    lines << tr("%1 in 100 that all of it is one animal's").arg(shown.single.in_100());
+    if (doubtful > 0) lines << tr("%n mound(s) could well be another animal's", nullptr, static_cast<int>(doubtful));
+    picked_->setText(lines.join('\n'));
+}
+
+}  // namespace plugside

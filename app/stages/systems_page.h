@@ -1,0 +1,39 @@
+// The slip of the Systems step: how many animals there probably are, as an interval first and a number second, always with the
+// area it was counted on; the systems; the picked one's facts.
+#pragma once
+
+#include <QLabel>
+#include <QTableWidget>
+#include <QWidget>
+
+#include "app/session/choices.h"
+#include "app/session/field_session.h"
+
+namespace plugside {
+
+// "11 to 14 animals"; "1 animal" where the interval is one number.
+[[nodiscard]] QString interval_words(const SystemsEstimate& estimate);
+
+class SystemsPage : public QWidget {
+    Q_OBJECT
+
+public:
+    SystemsPage(FieldSession& session, Choices& choices, QWidget* parent = nullptr);
+
+private:
+    void refresh();
+    void fill_table(const Plan& plan);
+    void show_picked();
+
+    FieldSession& session_;
+    Choices& choices_;
+    QLabel* interval_;
+    QLabel* likely_;
+    QLabel* area_;
+    QTableWidget* table_;
+    QLabel* picked_name_;
+    QLabel* picked_;
+    bool filling_ = false;
+};
+
+}  // namespace plugside

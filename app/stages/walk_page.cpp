@@ -1,0 +1,127 @@
+#include "app/stages/walk_page.h"
+
+#include <QHBoxLayout>
+#include <QVBoxLayout>
+#include <algorithm>
+
+#include "app/stages/mound_facts.h"
+#include "app/window/look_sheet.h"
+
+namespace plugside {
+
+namespace {
+
+QString track_words(const Walk& walk, LengthUnits units) {
+    double metres = 0.0;
+    for (const TrackSegment& segment : walk.segments)
+        for (std::size_t i = 1; i < segment.size(); ++i) metres += distance_m(segment[i - 1].at, segment[i].at);
+    const QString name = WalkPage::tr("%1 (%2)").arg(QString::fromStdString(walk.id), QString::fromStdString(walk.source));
+    if (metres <= 0.0) return WalkPage::tr("%1: marks without a track").arg(name);
+    return WalkPage::tr("%1: a track of %2").arg(name, QString::fromStdString(ground_distance(Metres::of(metres), units)));
+}
+
+QString ground_words(const Ground& ground) {
+    QStringList parts;
+    if (!ground.boundary.empty()) parts << WalkPage::tr("a boundary");
+    for (const Barrier& barrier : ground.barriers)
+        parts << (barrier.name.empty() ? WalkPage::tr("a barrier") : QString::fromStdString(barrier.name));
+    for (const KeepClearArea& area : ground.keep_clear)
+        parts << (area.name.empty() ? WalkPage::tr("an area kept clear") : QString::fromStdString(area.name));
+    if (parts.isEmpty()) return WalkPage::tr("no boundary, barrier or area to keep clear was read");
+    return WalkPage::tr("ground: %1").arg(parts.join(QStringLiteral(", ")));
+}
+
+}  // namespace
+
+QStringList read_lines(const FieldSurvey& field, LengthUnits units) {
+    const auto& mounds = field.survey.mounds;
+    const auto gophers = std::count_if(mounds.begin(), mounds.end(), [](const Mound& m) { return is_gopher_sign(m.kind); });
+    const auto fans = std::count_if(mounds.begin(), mounds.end(), [](const Mound& m) { return is_gopher_sign(m.kind) && m.fan; });
+    QStringList lines;
+    lines << WalkPage::tr("%n mark(s) of gophers, %1 of them with a fan that could be read", nullptr, static_cast<int>(gophers))
+                 .arg(fans);
+    const auto others = static_cast<int>(mounds.size()) - static_cast<int>(gophers);
+    if (others > 0) lines << WalkPage::tr("%n mark(s) of other diggers or things", nullptr, others);
+    for (const Walk& walk : field.survey.walks) lines << track_words(walk, units);
+    lines << ground_words(field.survey.ground);
+    return lines;
+}
+
+WalkPage::WalkPage(FieldSession& session, Choices& choices, QWidget* parent)
+    : QWidget(parent), session_(session), choices_(choices) {
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(8);
+    auto* title = label_in_role("title", this);
+    title->setText(tr("Walk"));
+    column->addWidget(title);
+    empty_ = label_in_role("body", this);
+    empty_->setText(tr("No walk is open. Open the GPX file of a scouting walk; the ground's layers can be opened with it."));
+    column->addWidget(empty_);
+    filled_ = new QWidget(this);
+    auto* inside = new QVBoxLayout(filled_);
+    inside->setContentsMargins(0, 0, 0, 0);
+    inside->setSpacing(8);
+    read_ = label_in_role("body", filled_);
+    seen_ = label_in_role("quiet", filled_);
+    findings_heading_ = label_in_role("heading", filled_);
+    findings_ = new QListWidget(filled_);
+    findings_->setWordWrap(true);
+    findings_->setSelectionMode(QAbstractItemView::SingleSelection);
+    findings_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    findings_->setAccessibleName(tr("what was not understood"));
+    inside->addWidget(read_);
+    inside->addWidget(seen_);
+    inside->addWidget(findings_heading_);
+    inside->addWidget(findings_, 1);
+    column->addWidget(filled_, 1);
+    column->addWidget(new MoundFacts(session, choices, this));
+    auto* keys = new QHBoxLayout;
+    auto* open = new QPushButton(tr("open a walk…"), this);
+    open->setToolTip(tr("Ctrl+O"));
+    add_ = new QPushButton(tr("add to it…"), this);
+    add_->setToolTip(tr("Ctrl+Shift+O: another walk or the ground's layers"));
+    keys->addWidget(open);
+    keys->addWidget(add_);
+    column->addLayout(keys);
+    connect(open, &QPushButton::clicked, this, &WalkPage::open_wanted);
+    connect(add_, &QPushButton::clicked, this, &WalkPage::add_wanted);
+    connect(&session_, &FieldSession::field_replaced, this, &WalkPage::refresh);
+    connect(&session_, &FieldSession::plan_changed, this, &WalkPage::refresh);
+    connect(&choices_, &Choices::units_changed, this, &WalkPage::refresh);
+    refresh();
+}
+
+void WalkPage::refresh() {
+    const auto field = session_.field();
+    filled_->setVisible(field != nullptr);
+    empty_->setVisible(field == nullptr);
+    add_->setEnabled(field != nullptr);
+    layout()->setAlignment(empty_, field ? Qt::Alignment() : Qt::AlignTop);
+    if (!field) return;
+    read_->setText(read_lines(*field, choices_.units()).join('\n'));
+    QStringList notes;
+    const auto plan = session_.plan();
+    if (plan && plan->area_walked_m2)
+        notes << tr("seen from the track: %1").arg(QString::fromStdString(ground_area(*plan->area_walked_m2, choices_.units())));
+    if (plan && plan->area_field_m2)
+        notes << tr("the field: %1").arg(QString::fromStdString(ground_area(*plan->area_field_m2, choices_.units())));
+    if (plan)
+        for (const std::string& notice : plan->notices) notes << QString::fromStdString(notice);
+    seen_->setText(notes.join('\n'));
+    seen_->setVisible(!notes.isEmpty());
+    const auto& findings = field->findings;
+    findings_heading_->setText(findings.empty() ? tr("All of it was understood.")
+                                                : tr("Not understood, or changed on the way: %1").arg(findings.size()));
+    findings_->setVisible(!findings.empty());
+    if (listed_ != findings) {
+        listed_ = findings;
+        findings_->clear();
+        for (const ReadFinding& finding : findings) {
+            const std::string place = finding.place.empty() ? finding.file : finding.file + ", " + finding.place;
+            findings_->addItem(tr("%1: %2").arg(QString::fromStdString(place), QString::fromStdString(finding.sentence)));
+        }
+    }
+}
+
+}  // namespace plugside

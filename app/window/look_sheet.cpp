@@ -1,0 +1,105 @@
+#include "app/window/look_sheet.h"
+
+namespace plugside {
+
+namespace {
+
+// Names in braces are replaced by the style's values.
+constexpr const char* sheet_pattern = R"(
+* { font-size: {text}px; color: {ink}; }
+QWidget#window, QDialog { background: {paper}; }
+QWidget#top_bar { background: {paper}; border-bottom: 1px solid {hairline}; }
+QWidget#rail { background: {rail}; border-right: 1px solid {hairline}; }
+QWidget#slip_side { background: {paper}; border-left: 1px solid {hairline}; }
+QFrame#slip { background: {slip}; border: 1px solid {hairline}; border-radius: 9px; }
+QFrame#slip QWidget { background: transparent; }
+QFrame#notice { background: {caution_ground}; border: 1px solid {caution_ink}; border-radius: 7px; }
+QFrame#notice[weight="stop"] { background: {stop_ground}; border: 1px solid {stop_ink}; }
+QFrame#working { background: {slip}; border: 1px solid {act}; border-radius: 8px; }
+QFrame#keys { background: {slip}; border: 2px solid {ink}; border-radius: 10px; }
+QLabel { background: transparent; border: none; }
+QLabel[role="title"] { font-size: {title}px; font-weight: 700; }
+QLabel[role="chance"] { font-size: {chance}px; font-weight: 700; }
+QLabel[role="heading"] { font-weight: 700; }
+QLabel[role="body"] { font-size: {body}px; }
+QLabel[role="quiet"] { color: {quiet_ink}; font-size: {small}px; }
+QLabel[role="decided"] { color: {act}; font-weight: 700; }
+QLabel[role="stop"] { color: {stop_ink}; font-weight: 700; }
+QPushButton, QToolButton { background: {slip}; border: 1px solid {edge}; border-radius: 13px; padding: 4px 13px; min-height: 18px; }
+QPushButton:hover, QToolButton:hover { background: {rail}; }
+QPushButton:focus, QToolButton:focus { border: 2px solid {act}; padding: 3px 12px; }
+QPushButton:disabled, QToolButton:disabled { color: {faint}; border-color: {hairline}; }
+QPushButton#main_button { background: {ink}; color: {slip}; border-color: {ink}; font-weight: 700; }
+QPushButton#main_button * { color: {slip}; }
+QPushButton#main_button:focus { border: 2px solid {act}; }
+QPushButton#main_button:hover { background: {act}; border-color: {act}; color: {on_act}; }
+QPushButton#main_button:disabled { background: {hairline}; border-color: {hairline}; color: {quiet_ink}; }
+QToolButton[map_button="true"] { border-radius: 8px; padding: 2px; font-size: {body}px; font-weight: 700; }
+QToolButton[map_button="true"]:checked { background: {ink}; color: {slip}; }
+QToolButton::menu-indicator { image: none; }
+QMenu { background: {slip}; border: 1px solid {edge}; padding: 5px; }
+QMenu::item { padding: 5px 18px 5px 26px; border-radius: 4px; }
+QMenu::item:selected { background: {rail}; }
+QLineEdit { background: {slip}; border: 1px solid {edge}; border-radius: 5px; padding: 5px; selection-background-color: {act}; selection-color: {on_act}; }
+QLineEdit:focus { border: 2px solid {act}; padding: 4px; }
+QScrollArea { border: none; background: transparent; }
+QAbstractItemView { background: transparent; border: 1px solid {hairline}; border-radius: 6px; alternate-background-color: transparent; outline: none; }
+QAbstractItemView:focus { border: 2px solid {act}; }
+QAbstractItemView::item { padding: 3px 2px; border: none; }
+QAbstractItemView::item:selected { background: {picked}; color: {ink}; }
+QHeaderView::section { background: transparent; border: none; border-bottom: 1px solid {hairline}; color: {quiet_ink}; font-size: {small}px; padding: 3px 2px; }
+QHeaderView { background: transparent; border: none; }
+QTableCornerButton::section { background: transparent; border: none; }
+QScrollBar:vertical { background: transparent; width: 10px; margin: 0; }
+QScrollBar::handle:vertical { background: {hairline}; border-radius: 4px; min-height: 28px; margin: 1px; }
+QScrollBar::handle:vertical:hover { background: {quiet_ink}; }
+QScrollBar::add-line, QScrollBar::sub-line { height: 0; width: 0; }
+QScrollBar::add-page, QScrollBar::sub-page { background: transparent; }
+QProgressBar { background: {rail}; border: none; border-radius: 3px; max-height: 6px; min-height: 6px; }
+QProgressBar::chunk { background: {act}; border-radius: 3px; }
+QCheckBox { spacing: 8px; background: transparent; }
+QCheckBox:focus { color: {act}; }
+QToolTip { background: {slip}; color: {ink}; border: 1px solid {edge}; padding: 4px; }
+)";
+
+}  // namespace
+
+QString look_sheet(const MapStyle& style) {
+    QString sheet = QString::fromUtf8(sheet_pattern);
+    const auto set = [&sheet](const char* name, const QString& value) {
+        sheet.replace(QStringLiteral("{%1}").arg(QLatin1String(name)), value);
+    };
+    const auto colour = [&set](const char* name, const QColor& value) { set(name, value.name()); };
+    colour("paper", style.paper);
+    colour("rail", style.rail);
+    colour("slip", style.slip);
+    colour("ink", style.ink);
+    colour("quiet_ink", style.quiet_ink);
+    colour("hairline", style.hairline);
+    colour("edge", mixed(style.hairline, style.quiet_ink, 0.45));
+    colour("faint", mixed(style.hairline, style.quiet_ink, 0.6));
+    colour("act", style.act);
+    colour("on_act", style.on_act);
+    colour("picked", mixed(style.slip, style.act, 0.14));
+    colour("caution_ground", style.caution_ground);
+    colour("caution_ink", style.caution_ink);
+    colour("stop_ground", style.stop_ground);
+    colour("stop_ink", style.stop_ink);
+    set("text", QString::number(style.text_px));
+    set("small", QString::number(style.text_px - 1));
+    set("body", QString::number(style.text_px + 1));
+    set("title", QString::number(style.text_px + 5));
+    set("chance", QString::number(style.text_px + 15));
+    return sheet;
+}
+
+QLabel* label_in_role(const char* role, QWidget* parent) {
+    auto* label = new QLabel(parent);
+    label->setProperty("role", QString::fromLatin1(role));
+    label->setWordWrap(true);
+    label->setTextFormat(Qt::PlainText);
+    label->setTextInteractionFlags(Qt::TextSelectableByMouse);
+    return label;
+}
+
+}  // namespace plugside
