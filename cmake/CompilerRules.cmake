@@ -3,6 +3,9 @@ add_library(plugside_compiler_rules INTERFACE)
 target_compile_options(plugside_compiler_rules INTERFACE
   -Wall -Wextra -Wconversion -Wsign-conversion -Wshadow -Wdouble-promotion -Werror
   -ffp-contract=off) # a fused multiply-add rounds once: the same survey would plan differently on another machine
+if(CMAKE_CXX_COMPILER_ID STREQUAL "GNU" AND CMAKE_CXX_COMPILER_VERSION VERSION_LESS 13)
+  target_compile_options(plugside_compiler_rules INTERFACE -Wno-restrict) # false alarm on joined std::string: GCC bug 105651
+endif()
 if(PLUGSIDE_SANITIZE)
   target_compile_options(plugside_compiler_rules INTERFACE
     -fsanitize=${PLUGSIDE_SANITIZE} -fno-sanitize-recover=all -fno-omit-frame-pointer)
