@@ -8,8 +8,8 @@ namespace {
 
 SampleField creek_meadow() {
     SimulationOptions options;
-    options.kind = FieldKind::meander;
-    options.seed = 1;
+    options.kind = FieldKind::straight_with_branches;
+    options.seed = 367;
     options.mounds_wanted = 140;
     options.with_ground = true;
     options.area_m2 = 25000.0;
