@@ -53,7 +53,7 @@ TEST(Survey, many_decisions_leave_the_last_one_for_each_site) {
             Survey survey;
             std::map<ProbeKey, SetChoice> expected;
             for (const auto& [site, word] : edits) {
-                const ProbeKey key = between("M" + std::to_string(site % 5), "M9");
+                const ProbeKey key = between(std::string(1, static_cast<char>('A' + site % 5)), "M9");
                 const auto choice = static_cast<SetChoice>(word % 4);
                 decide(survey, {key, choice, std::nullopt});
                 if (choice == SetChoice::proposed) {
