@@ -2,7 +2,9 @@
 
 #include <algorithm>
 #include <cmath>
+#include <filesystem>
 #include <numbers>
+#include <optional>
 
 #include "geo/frame/transverse_mercator.h"
 

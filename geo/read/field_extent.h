@@ -8,7 +8,6 @@
 // Cost:    linear.
 #pragma once
 
-#include <optional>
 #include <vector>
 
 #include <tl/expected.hpp>

@@ -1,7 +1,8 @@
 #include "geo/read/field_reader.h"
 
-#include <set>
+#include <algorithm>
 #include <unordered_map>
+#include <unordered_set>
 
 #include "geo/read/field_extent.h"
 #include "geo/read/finding_list.h"
@@ -39,6 +40,9 @@ tl::expected<GeographicFile, Refusal> read_file(const std::filesystem::path& pat
 // Gives every mark a name of its own and says where it had to change one.
 class Names {
 public:
+    // Names that walkers gave are not handed to nameless marks.
+    void reserve(const std::string& name) { given_.insert(name); }
+
     // The name to use for a mark that calls itself `name`.
     std::string unique(const std::string& name, const GeographicMark& mark, FindingList& findings) {
         if (name.empty()) {
@@ -61,18 +65,24 @@ private:
             const std::string digits = std::to_string(++nameless_);
             std::string name = "M";
             name.append(digits.size() < 3 ? 3 - digits.size() : 0, '0').append(digits);
-            if (used_.insert(name).second) return name;
+            if (!given_.contains(name) && used_.insert(name).second) return name;
         }
     }
 
-    std::set<std::string> used_;
+    std::unordered_set<std::string> given_;
+    std::unordered_set<std::string> used_;
     std::unordered_map<std::string, std::size_t> repeats_;
     std::size_t nameless_ = 0;
 };
 
 class Assembler {
 public:
-    explicit Assembler(LocalFrame frame) { field_.frame = std::move(frame); }
+    Assembler(LocalFrame frame, const std::vector<GeographicFile>& files) {
+        field_.frame = std::move(frame);
+        for (const GeographicFile& file : files)
+            for (const GeographicWalk& walk : file.walks)
+                for (const GeographicMark& mark : walk.marks) names_.reserve(mark.mound.name);
+    }
 
     void add(GeographicFile file) {
         FindingList findings(std::filesystem::path(file.file).filename().string());
@@ -152,7 +162,7 @@ tl::expected<FieldSurvey, Refusal> read_field(const std::vector<std::filesystem:
     }
     auto frame = frame_of(files);
     if (!frame) return tl::unexpected(frame.error());
-    Assembler assembler(std::move(*frame));
+    Assembler assembler(std::move(*frame), files);
     for (GeographicFile& file : files) {
         if (progress.stopped())
             return tl::unexpected(Refusal{Refusal::Code::stopped, file.file, "", "a request to stop", ""});
