@@ -81,12 +81,13 @@ private:
     void add_polygon(const OGRPolygon& polygon) {
         GeographicPolygon shape;
         for (const OGRLinearRing* curve : polygon) shape.rings.push_back(ring(*curve));
-        if (valid(polygon)) {
+        const LibraryMessages quiet;  // the library tells where a polygon is not valid; the finding is ours
+        const OGRPolygon whole = unbroken(shape);
+        if (whole.IsValid()) {
             shape_.polygons.push_back(std::move(shape));
             return;
         }
-        const LibraryMessages quiet;
-        const std::unique_ptr<OGRGeometry> repaired(polygon.MakeValid());
+        const std::unique_ptr<OGRGeometry> repaired(whole.MakeValid());
         const std::size_t before = shape_.polygons.size();
         if (repaired && repaired->IsValid()) add_polygons_of(*repaired);
         if (shape_.polygons.size() == before)
@@ -94,16 +95,30 @@ private:
         findings_.add(place_, "the polygon crosses or touches itself; it was repaired, look at it on the map");
     }
 
-    static bool valid(const OGRPolygon& polygon) {
-        const LibraryMessages quiet;  // the library tells where it is not; the finding is ours
-        return polygon.IsValid();
+    // Across the 180th meridian longitudes jump by 360 degrees; validity is asked of the polygon without the jump.
+    static OGRPolygon unbroken(const GeographicPolygon& shape) {
+        OGRPolygon polygon;
+        const double centre = shape.rings.front().front().longitude_degrees;
+        for (const GeographicLine& line : shape.rings) {
+            OGRLinearRing curve;
+            for (const GeographicPoint vertex : line)
+                curve.addPoint(unwrapped_longitude(vertex.longitude_degrees, centre), vertex.latitude_degrees);
+            curve.closeRings();
+            polygon.addRing(&curve);
+        }
+        return polygon;
     }
 
     void add_polygons_of(const OGRGeometry& repaired) {
         const OGRwkbGeometryType kind = wkbFlatten(repaired.getGeometryType());
         if (kind == wkbPolygon && !repaired.IsEmpty()) {
             GeographicPolygon shape;
-            for (const OGRLinearRing* curve : *repaired.toPolygon()) shape.rings.push_back(ring(*curve));
+            for (const OGRLinearRing* curve : *repaired.toPolygon()) {
+                GeographicLine line;
+                for (int i = 0; i + 1 < curve->getNumPoints(); ++i)
+                    line.push_back({normalised_longitude(curve->getX(i)), curve->getY(i)});
+                shape.rings.push_back(std::move(line));
+            }
             shape_.polygons.push_back(std::move(shape));
         } else if (OGR_GT_IsSubClassOf(kind, wkbGeometryCollection)) {
             for (const OGRGeometry* part : *repaired.toGeometryCollection()) add_polygons_of(*part);
