@@ -167,6 +167,13 @@ bool write_all(GDALDataset& data, const std::vector<LayerContent>& layers, const
     return data.CommitTransaction() == OGRERR_NONE;
 }
 
+// GeoPackage asks for milliseconds, also when there are none.
+std::string file_stamp(UtcTime time) {
+    std::string text = format_utc_time(time);
+    if (text.find('.') == std::string::npos) text.insert(text.size() - 1, ".000");
+    return text;
+}
+
 }  // namespace
 
 tl::expected<void, Refusal> write_layer_file(const std::filesystem::path& file, const std::vector<LayerContent>& layers,
@@ -175,7 +182,7 @@ tl::expected<void, Refusal> write_layer_file(const std::filesystem::path& file, 
     if (!safe) return tl::unexpected(safe.error());
     prepare_vector_library();
     const LibraryMessages messages;
-    const CPLConfigOptionSetter pinned_clock("OGR_CURRENT_DATE", format_utc_time(stamp).c_str(), false);
+    const CPLConfigOptionSetter pinned_clock("OGR_CURRENT_DATE", file_stamp(stamp).c_str(), false);
     const CPLConfigOptionSetter cache("OGR_SQLITE_CACHE", "512", false);
     // The unfinished file is worth nothing: it is synced once, when it is whole.
     const CPLConfigOptionSetter unsynced("OGR_SQLITE_SYNCHRONOUS", "OFF", false);

@@ -48,8 +48,10 @@ tl::expected<SafeFile, Refusal> SafeFile::beside(const std::filesystem::path& sh
     if (shown.filename().empty() || std::filesystem::is_directory(shown, error))
         return tl::unexpected(refused(shown, "the name of a folder"));
     std::filesystem::path final_name = std::filesystem::absolute(shown);
-    if (std::filesystem::is_symlink(final_name, error)) final_name = std::filesystem::weakly_canonical(final_name, error);
-    if (error) return tl::unexpected(refused(shown, "a link that leads nowhere (" + error.message() + ")"));
+    if (std::filesystem::is_symlink(final_name, error)) {
+        final_name = std::filesystem::canonical(final_name, error);
+        if (error) return tl::unexpected(refused(shown, "a link that leads nowhere (" + error.message() + ")"));
+    }
     if (std::filesystem::exists(final_name, error) && !std::filesystem::is_regular_file(final_name, error))
         return tl::unexpected(refused(shown, "a device or pipe under that name"));
     if (std::filesystem::exists(final_name, error) && ::access(final_name.c_str(), W_OK) != 0)

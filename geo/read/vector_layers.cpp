@@ -1,0 +1,149 @@
+#include "geo/read/vector_layers.h"
+
+#include <algorithm>
+#include <array>
+
+#include "geo/read/plan_rows.h"
+
+namespace plugside {
+
+namespace {
+
+constexpr std::array<std::string_view, 8> layers_read{"field_boundaries", "barriers",      "keep_clear_areas", "mounds",
+                                                      "walk_tracks",      "set_decisions", "set_points",       "survey_summary"};
+constexpr std::array<std::string_view, 5> layers_computed_anew{"burrow_systems", "main_runs", "probe_points", "unwalked_areas",
+                                                               "rounds"};
+
+template <std::size_t n>
+bool is_one_of(std::string_view name, const std::array<std::string_view, n>& names) {
+    return std::find(names.begin(), names.end(), name) != names.end();
+}
+
+// One of each layer that is read; empty where the file has none.
+class Interpreter {
+public:
+    Interpreter(const std::filesystem::path& file, std::vector<ReadLayer> layers, FindingList& findings)
+        : file_(file.string()), file_name_(file.filename().string()), layers_(std::move(layers)), findings_(findings) {
+        result_.file = file_;
+    }
+
+    tl::expected<GeographicFile, Refusal> interpret(FileKind kind) {
+        const bool known = std::any_of(layers_.begin(), layers_.end(),
+                                       [](const ReadLayer& layer) { return is_one_of(layer.name, layers_read); });
+        if (!known && kind == FileKind::geopackage)
+            return tl::unexpected(Refusal{Refusal::Code::wrong_format, file_, "", "the layers " + unknown_names(),
+                                          "one of field_boundaries, barriers, keep_clear_areas, mounds"});
+        if (!known) {
+            if (auto ground = read_unnamed_ground(); !ground) return tl::unexpected(ground.error());
+        } else if (auto read = read_named(); !read) {
+            return tl::unexpected(read.error());
+        }
+        return std::move(result_);
+    }
+
+private:
+    [[nodiscard]] const ReadLayer& layer(std::string_view name) const {
+        static const ReadLayer none;
+        const auto found = std::find_if(layers_.begin(), layers_.end(), [&](const ReadLayer& l) { return l.name == name; });
+        return found == layers_.end() ? none : *found;
+    }
+
+    [[nodiscard]] std::string unknown_names() const {
+        std::string names;
+        for (const ReadLayer& each : layers_)
+            if (!is_one_of(each.name, layers_read) && !is_one_of(each.name, layers_computed_anew))
+                names.append(names.empty() ? "" : ", ").append(each.name);
+        return quoted_for_display(names, 200);
+    }
+
+    [[nodiscard]] Refusal wrong_shape(const ReadRow& row, const std::string& expected) const {
+        std::string found = "a feature without a shape";
+        if (!row.shape.points.empty()) found = "a point";
+        if (!row.shape.lines.empty()) found = "a line";
+        if (!row.shape.polygons.empty()) found = "a polygon";
+        return {Refusal::Code::wrong_format, file_, row.place, found, expected};
+    }
+
+    tl::expected<void, Refusal> read_named() {
+        if (unknown_names() != "\"\"") findings_.add("", "layers that are not known here are not used: " + unknown_names());
+        if (auto ground = read_ground(); !ground) return ground;
+        NamedWalks walks = walks_from(layer("walk_tracks"), file_name_, findings_);
+        if (auto marks = add_marks(layer("mounds"), file_, walks, findings_); !marks) return marks;
+        result_.walks = std::move(walks.walks);
+        result_.decisions = decisions_from(layer("set_decisions"), layer("set_points"), findings_);
+        const ReadLayer& summary = layer("survey_summary");
+        if (summary.rows.empty()) return {};
+        result_.title = text_of(summary.value(summary.rows.front(), "field_name"));
+        if (const auto* revision = std::get_if<std::int64_t>(&summary.value(summary.rows.front(), "survey_revision")))
+            result_.revision = static_cast<std::uint64_t>(*revision);
+        return {};
+    }
+
+    tl::expected<void, Refusal> read_ground() {
+        for (const ReadRow& row : layer("field_boundaries").rows) {
+            if (row.shape.polygons.empty() || !row.shape.lines.empty() || !row.shape.points.empty())
+                return tl::unexpected(wrong_shape(row, "a polygon"));
+            for (const GeographicPolygon& part : row.shape.polygons) result_.ground.boundary.push_back(part);
+        }
+        const ReadLayer& barriers = layer("barriers");
+        for (const ReadRow& row : barriers.rows) {
+            if (row.shape.lines.empty() || !row.shape.polygons.empty() || !row.shape.points.empty())
+                return tl::unexpected(wrong_shape(row, "a line"));
+            for (const GeographicLine& line : row.shape.lines)
+                result_.ground.barriers.push_back({text_of(barriers.value(row, "name")), line});
+        }
+        return read_keep_clear();
+    }
+
+    tl::expected<void, Refusal> read_keep_clear() {
+        const ReadLayer& areas = layer("keep_clear_areas");
+        for (const ReadRow& row : areas.rows) {
+            if (row.shape.polygons.empty() || !row.shape.lines.empty() || !row.shape.points.empty())
+                return tl::unexpected(wrong_shape(row, "a polygon"));
+            const std::string kind = text_of(areas.value(row, "kind"));
+            const auto known = keep_clear_kind_from_text(kind);
+            if (!known && !kind.empty())
+                findings_.add(row.place, "the kind of keep-clear area " + quoted_for_display(kind) +
+                                             " is not known; it is kept clear as \"other\"");
+            for (const GeographicPolygon& part : row.shape.polygons)
+                result_.ground.keep_clear.push_back({text_of(areas.value(row, "name")), text_of(areas.value(row, "reason")),
+                                                     known.value_or(KeepClearKind::other), part});
+        }
+        return {};
+    }
+
+    tl::expected<void, Refusal> read_unnamed_ground() {
+        for (const ReadLayer& each : layers_)
+            for (const ReadRow& row : each.rows) {
+                if (row.shape.empty()) return tl::unexpected(wrong_shape(row, "a polygon or a line"));
+                for (const GeographicPolygon& part : row.shape.polygons) result_.ground.boundary.push_back(part);
+                for (const GeographicLine& line : row.shape.lines)
+                    result_.ground.barriers.push_back({text_of(each.value(row, "name")), line});
+                if (!row.shape.points.empty()) findings_.add(row.place, "a point is no ground; it is not used");
+            }
+        findings_.add("", "the file has none of the layer names of the ground: its polygons are taken as the field boundary and its lines as barriers");
+        return {};
+    }
+
+    std::string file_;
+    std::string file_name_;
+    std::vector<ReadLayer> layers_;
+    FindingList& findings_;
+    GeographicFile result_;
+};
+
+}  // namespace
+
+tl::expected<GeographicFile, Refusal> read_vector_layers(const std::filesystem::path& file, FileKind kind,
+                                                         const Progress& progress) {
+    FindingList findings(file.filename().string());
+    // Any GeoJSON layer may be ground; of a GeoPackage only the layers that are known are worth reading.
+    const auto wanted = [&](const std::string& name) { return kind == FileKind::geojson || is_one_of(name, layers_read); };
+    auto layers = read_layer_rows(file, kind, wanted, findings, progress);
+    if (!layers) return tl::unexpected(layers.error());
+    auto result = Interpreter(file, std::move(*layers), findings).interpret(kind);
+    if (result) result->findings = findings.listed();
+    return result;
+}
+
+}  // namespace plugside
