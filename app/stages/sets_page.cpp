@@ -174,6 +174,11 @@ void SetsPage::settle_on_a_set() {
 
 void SetsPage::refresh() {
     const auto set = at_hand();
+    // a move belongs to the set it was begun on
+    if (close_up_->moving() && choices_.set() != moving_set_) {
+        close_up_->give_up_move();
+        return;
+    }
     for (QWidget* key : keys_) key->setEnabled(set.has_value());
     words_->setVisible(set.has_value());
     close_up_->setVisible(set.has_value());
@@ -249,7 +254,10 @@ void SetsPage::undecide() { decide_and_go_on(SetChoice::proposed); }
 
 void SetsPage::move() {
     if (close_up_->moving()) close_up_->accept_move();
-    else if (at_hand()) close_up_->begin_move();
+    else if (at_hand()) {
+        moving_set_ = choices_.set();
+        close_up_->begin_move();
+    }
 }
 
 void SetsPage::step(int by) {

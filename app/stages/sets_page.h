@@ -63,6 +63,7 @@ private:
     QLabel* decided_;
     QVBoxLayout* cautions_;
     QScrollArea* words_;
+    std::optional<ProbeKey> moving_set_;
     std::vector<std::string> shown_cautions_;
     Theme shown_theme_ = Theme::light;
     KeyButton* keep_;

@@ -1,0 +1,158 @@
+#include "app/stages/day_rail.h"
+
+#include <QKeyEvent>
+#include <QPainter>
+#include <QPainterPath>
+#include <QVBoxLayout>
+#include <algorithm>
+
+#include "app/canvas/mound_glyph.h"
+#include "app/stages/sets_page.h"
+
+namespace plugside {
+
+namespace {
+
+constexpr double run_x = 30.0;
+
+QString walk_line(const FieldSurvey& field) {
+    const QString read = DayRail::tr("%n mark(s) read", nullptr, static_cast<int>(field.survey.mounds.size()));
+    if (field.findings.empty()) return read;
+    return DayRail::tr("%1, %2 to look at").arg(read).arg(field.findings.size());
+}
+
+QString systems_line(const Plan& plan) {
+    const auto doubtful = std::count_if(plan.mounds.begin(), plan.mounds.end(),
+                                        [](const MoundInPlan& mound) { return mound.system && mound.belongs.value() < 0.5; });
+    const QString systems = DayRail::tr("%n drawn", nullptr, static_cast<int>(plan.systems.size()));
+    if (doubtful == 0) return systems;
+    return DayRail::tr("%1, %n doubtful mound(s)", nullptr, static_cast<int>(doubtful)).arg(systems);
+}
+
+QString sets_line(const Survey& survey, const Plan& plan) {
+    const SetProgress progress = set_progress(survey, plan);
+    if (progress.all == 0) return DayRail::tr("none proposed");
+    if (progress.decided == progress.all) return DayRail::tr("all decided");
+    return DayRail::tr("%1 to decide").arg(progress.all - progress.decided);
+}
+
+}  // namespace
+
+StepButton::StepButton(Step step, const QString& name, Choices& choices, QWidget* parent)
+    : QAbstractButton(parent), step_(step), choices_(choices) {
+    setText(name);
+    setFocusPolicy(Qt::StrongFocus);
+    setCursor(Qt::PointingHandCursor);
+    setAccessibleName(name);
+    connect(this, &QAbstractButton::clicked, this, [this] { choices_.go_to(step_); });
+    connect(&choices_, &Choices::step_changed, this, qOverload<>(&QWidget::update));
+    connect(&choices_, &Choices::theme_changed, this, qOverload<>(&QWidget::updateGeometry));
+}
+
+void StepButton::set_line(const QString& line) {
+    line_ = line;
+    setAccessibleDescription(line);
+    update();
+}
+
+QSize StepButton::sizeHint() const { return {190, 44 + 2 * style_of(choices_.theme()).text_px}; }
+
+void StepButton::keyPressEvent(QKeyEvent* event) {
+    if (event->key() == Qt::Key_Down) focusNextChild();
+    else if (event->key() == Qt::Key_Up) focusPreviousChild();
+    else if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) click();
+    else QAbstractButton::keyPressEvent(event);
+}
+
+void StepButton::paintEvent(QPaintEvent*) {
+    const MapStyle& style = style_of(choices_.theme());
+    const bool at_hand = choices_.step() == step_;
+    QPainter painter(this);
+    painter.setRenderHint(QPainter::Antialiasing);
+    const QRectF frame = QRectF(rect()).adjusted(7.0, 4.0, -7.0, -4.0);
+    if (at_hand || hasFocus() || underMouse()) {
+        painter.setPen(at_hand || hasFocus() ? QPen(style.act, hasFocus() ? 2.4 : 1.4) : QPen(style.hairline, 1.0));
+        painter.setBrush(at_hand ? style.slip : QColor(Qt::transparent));
+        painter.drawRoundedRect(frame, 9.0, 9.0);
+    }
+    const double middle = 0.5 * height();
+    MapStyle glyph = style;
+    if (at_hand) glyph.soil = style.act;
+    draw_fan(painter, {run_x, middle}, Bearing::degrees(80.0), Freshness::fresh, 14.0, glyph);
+    const double left = run_x + 26.0;
+    QFont font = this->font();
+    font.setBold(true);
+    font.setPixelSize(style.text_px + 2);
+    painter.setFont(font);
+    painter.setPen(style.ink);
+    const QFontMetricsF big(font);
+    painter.drawText(QRectF(left, middle - big.height() - 1.0, width() - left - 12.0, big.height()),
+                     Qt::AlignLeft | Qt::AlignVCenter, text());
+    font.setBold(false);
+    font.setPixelSize(style.text_px - 1);
+    painter.setFont(font);
+    painter.setPen(style.quiet_ink);
+    const QFontMetricsF small(font);
+    const double room = width() - left - 14.0;
+    painter.drawText(QRectF(left, middle + 1.0, room, small.height() + 2.0), Qt::AlignLeft | Qt::AlignVCenter,
+                     small.elidedText(line_, Qt::ElideRight, room));
+    setToolTip(small.horizontalAdvance(line_) > room ? line_ : QString());
+}
+
+DayRail::DayRail(FieldSession& session, Choices& choices, QWidget* parent)
+    : QWidget(parent), session_(session), choices_(choices) {
+    setObjectName(QStringLiteral("rail"));
+    setAttribute(Qt::WA_StyledBackground);
+    setAccessibleName(tr("the day's steps"));
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(0, 14, 0, 0);
+    column->setSpacing(16);
+    for (const auto& [step, name] : {std::pair{Step::walk, tr("Walk")}, std::pair{Step::systems, tr("Systems")},
+                                     std::pair{Step::sets, tr("Sets")}}) {
+        auto* button = new StepButton(step, name, choices_, this);
+        steps_.push_back(button);
+        column->addWidget(button);
+    }
+    column->addStretch(1);
+    connect(&session_, &FieldSession::field_replaced, this, &DayRail::refresh);
+    connect(&session_, &FieldSession::survey_edited, this, &DayRail::refresh);
+    connect(&session_, &FieldSession::plan_changed, this, &DayRail::refresh);
+    connect(&choices_, &Choices::theme_changed, this, qOverload<>(&QWidget::update));
+    refresh();
+}
+
+StepButton* DayRail::button(Step step) const {
+    return *std::find_if(steps_.begin(), steps_.end(), [step](const StepButton* button) { return button->step() == step; });
+}
+
+void DayRail::refresh() {
+    const auto field = session_.field();
+    const auto plan = session_.plan();
+    button(Step::walk)->set_line(field ? walk_line(*field) : tr("no walk is open"));
+    button(Step::systems)->set_line(plan ? systems_line(*plan) : (field ? tr("being made") : tr("after the walk")));
+    button(Step::sets)->set_line(plan ? sets_line(field->survey, *plan) : (field ? tr("being made") : tr("after the walk")));
+}
+
+void DayRail::paintEvent(QPaintEvent* event) {
+    QWidget::paintEvent(event);
+    const MapStyle& style = style_of(choices_.theme());
+    QPainter painter(this);
+    painter.setRenderHint(QPainter::Antialiasing);
+    painter.fillRect(rect(), style.rail);
+    painter.setPen(QPen(style.hairline, 1.0));
+    painter.drawLine(QPointF(width() - 0.5, 0.0), QPointF(width() - 0.5, height()));
+    // the run the steps hang on: it sways a little, as runs do
+    QPainterPath run(QPointF(run_x + 2.0, 0.0));
+    double from = 0.0;
+    double sway = 7.0;
+    for (const StepButton* step : steps_) {
+        const double to = step->geometry().center().y();
+        run.cubicTo(run_x + sway, from + 0.35 * (to - from), run_x - sway, from + 0.7 * (to - from), run_x, to);
+        from = to;
+        sway = -sway;
+    }
+    painter.setPen(QPen(mixed(style.rail, style.dry_soil, 0.55), 5.0 * style.line_factor, Qt::SolidLine, Qt::RoundCap));
+    painter.drawPath(run);
+}
+
+}  // namespace plugside

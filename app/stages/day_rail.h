@@ -1,0 +1,53 @@
+// The left edge: the day's steps strung along a drawn run, each with one line on what is there or still undecided.
+//
+// Only steps with something to do are on it. Up and down go from step to step while it has the focus.
+#pragma once
+
+#include <QAbstractButton>
+#include <QWidget>
+#include <vector>
+
+#include "app/session/choices.h"
+#include "app/session/field_session.h"
+
+namespace plugside {
+
+class StepButton : public QAbstractButton {
+    Q_OBJECT
+
+public:
+    StepButton(Step step, const QString& name, Choices& choices, QWidget* parent = nullptr);
+    [[nodiscard]] Step step() const { return step_; }
+    void set_line(const QString& line);
+    [[nodiscard]] const QString& line() const { return line_; }
+    [[nodiscard]] QSize sizeHint() const override;
+
+protected:
+    void paintEvent(QPaintEvent* event) override;
+    void keyPressEvent(QKeyEvent* event) override;
+
+private:
+    Step step_;
+    Choices& choices_;
+    QString line_;
+};
+
+class DayRail : public QWidget {
+    Q_OBJECT
+
+public:
+    DayRail(FieldSession& session, Choices& choices, QWidget* parent = nullptr);
+    [[nodiscard]] StepButton* button(Step step) const;
+
+protected:
+    void paintEvent(QPaintEvent* event) override;
+
+private:
+    void refresh();
+
+    FieldSession& session_;
+    Choices& choices_;
+    std::vector<StepButton*> steps_;
+};
+
+}  // namespace plugside

@@ -1,0 +1,67 @@
+#include "app/stages/slip.h"
+
+#include <QHBoxLayout>
+#include <QStyle>
+#include <QToolButton>
+#include <QVBoxLayout>
+
+#include "app/window/look_sheet.h"
+
+namespace plugside {
+
+Slip::Slip(FieldSession& session, Choices& choices, QWidget* parent) : QWidget(parent), choices_(choices) {
+    setObjectName(QStringLiteral("slip_side"));
+    setAttribute(Qt::WA_StyledBackground);
+    auto* side = new QVBoxLayout(this);
+    side->setContentsMargins(12, 12, 12, 12);
+    side->setSpacing(10);
+    notice_ = new QFrame(this);
+    notice_->setObjectName(QStringLiteral("notice"));
+    auto* notice_row = new QHBoxLayout(notice_);
+    notice_row->setContentsMargins(12, 8, 6, 8);
+    notice_words_ = label_in_role("body", notice_);
+    notice_words_->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
+    auto* away = new QToolButton(notice_);
+    away->setText(tr("×"));
+    away->setProperty("map_button", true);
+    away->setAccessibleName(tr("put this notice away"));
+    away->setToolTip(tr("put away (Esc)"));
+    connect(away, &QToolButton::clicked, this, &Slip::put_notice_away);
+    notice_row->addWidget(notice_words_, 1);
+    notice_row->addWidget(away, 0, Qt::AlignTop);
+    notice_->hide();
+    side->addWidget(notice_);
+    auto* paper = new QFrame(this);
+    paper->setObjectName(QStringLiteral("slip"));
+    auto* inside = new QVBoxLayout(paper);
+    inside->setContentsMargins(16, 12, 16, 14);
+    pages_ = new QStackedWidget(paper);
+    walk_ = new WalkPage(session, choices, pages_);
+    systems_ = new SystemsPage(session, choices, pages_);
+    sets_ = new SetsPage(session, choices, pages_);
+    for (QWidget* page : std::initializer_list<QWidget*>{walk_, systems_, sets_}) pages_->addWidget(page);
+    inside->addWidget(pages_);
+    side->addWidget(paper, 1);
+    connect(&choices_, &Choices::step_changed, this, &Slip::show_step);
+    show_step();
+}
+
+void Slip::show_step() { pages_->setCurrentIndex(static_cast<int>(choices_.step())); }
+
+void Slip::say(const QString& sentence, Weight weight) {
+    notice_words_->setText(sentence);
+    notice_->setProperty("weight", weight == Weight::refusal ? QStringLiteral("stop") : QString());
+    notice_->style()->unpolish(notice_);
+    notice_->style()->polish(notice_);
+    notice_->setAccessibleName(sentence);
+    notice_->show();
+}
+
+void Slip::put_notice_away() {
+    notice_->hide();
+    notice_words_->clear();
+}
+
+QString Slip::notice() const { return notice_->isHidden() ? QString() : notice_words_->text(); }
+
+}  // namespace plugside

@@ -1,0 +1,43 @@
+// The right edge: a slip of paper with the step at hand, and above it what the program has to say (a refusal, where a file lies),
+// which stays until it is put away.
+#pragma once
+
+#include <QFrame>
+#include <QLabel>
+#include <QStackedWidget>
+#include <QWidget>
+
+#include "app/session/choices.h"
+#include "app/session/field_session.h"
+#include "app/stages/sets_page.h"
+#include "app/stages/systems_page.h"
+#include "app/stages/walk_page.h"
+
+namespace plugside {
+
+class Slip : public QWidget {
+    Q_OBJECT
+
+public:
+    Slip(FieldSession& session, Choices& choices, QWidget* parent = nullptr);
+
+    enum class Weight { news, refusal };
+    void say(const QString& sentence, Weight weight);
+    void put_notice_away();
+    [[nodiscard]] QString notice() const;
+    [[nodiscard]] SetsPage& sets() { return *sets_; }
+    [[nodiscard]] WalkPage& walk() { return *walk_; }
+
+private:
+    void show_step();
+
+    Choices& choices_;
+    QFrame* notice_;
+    QLabel* notice_words_;
+    QStackedWidget* pages_;
+    WalkPage* walk_;
+    SystemsPage* systems_;
+    SetsPage* sets_;
+};
+
+}  // namespace plugside

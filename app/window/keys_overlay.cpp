@@ -1,0 +1,77 @@
+#include "app/window/keys_overlay.h"
+
+#include <QGridLayout>
+#include <QLabel>
+#include <utility>
+#include <vector>
+
+#include "app/window/look_sheet.h"
+
+namespace plugside {
+
+KeysOverlay::KeysOverlay(QWidget* window) : QFrame(window) {
+    setObjectName(QStringLiteral("keys"));
+    setAccessibleName(tr("the keys"));
+    auto* grid = new QGridLayout(this);
+    grid->setContentsMargins(28, 22, 28, 22);
+    grid->setHorizontalSpacing(20);
+    grid->setVerticalSpacing(5);
+    const std::vector<std::pair<QString, QString>> left{
+        {tr("1  2  3"), tr("Walk, Systems, Sets")},
+        {tr("Ctrl+O"), tr("open a walk, with its ground")},
+        {tr("Ctrl+Shift+O"), tr("add a walk or ground to this field")},
+        {tr("Ctrl+S"), tr("hand out")},
+        {tr("Ctrl+Z"), tr("undo")},
+        {tr("Ctrl+Shift+Z, Ctrl+Y"), tr("redo")},
+        {tr("Ctrl+U"), tr("feet or metres")},
+        {tr("Ctrl+L"), tr("light, or readable in sunlight")},
+        {tr("F11"), tr("whole screen")},
+        {tr("F1"), tr("this sheet")},
+        {tr("Esc"), tr("put away, give up")}};
+    const std::vector<std::pair<QString, QString>> right{
+        {tr("K"), tr("keep the set")},
+        {tr("D"), tr("drop the set")},
+        {tr("U"), tr("undecided again")},
+        {tr("M"), tr("move it: arrows 1 in or 2 cm, Shift five times; Enter accepts")},
+        {tr("N"), tr("next undecided set")},
+        {tr("Page up, Page down"), tr("previous, next set")},
+        {tr("+  −  F"), tr("nearer, further, the whole field")},
+        {tr("arrows"), tr("move the map, when it has the focus (Ctrl+M)")},
+        {tr("Space  [  ]"), tr("on the map: nearest mark, mark by mark")},
+        {tr("C"), tr("latitude and longitude")},
+        {tr("S"), tr("what the map shows")}};
+    const auto fill = [&](const std::vector<std::pair<QString, QString>>& keys, int column) {
+        for (int row = 0; row < static_cast<int>(keys.size()); ++row) {
+            auto* key = label_in_role("heading", this);
+            key->setText(keys[static_cast<std::size_t>(row)].first);
+            auto* what = label_in_role("body", this);
+            what->setText(keys[static_cast<std::size_t>(row)].second);
+            for (QLabel* label : {key, what}) {
+                label->setWordWrap(false);
+                label->setTextInteractionFlags(Qt::NoTextInteraction);
+                label->setAttribute(Qt::WA_TransparentForMouseEvents);
+            }
+            grid->addWidget(key, row, column);
+            grid->addWidget(what, row, column + 1);
+        }
+    };
+    fill(left, 0);
+    fill(right, 2);
+    grid->setColumnMinimumWidth(1, 240);
+    hide();
+}
+
+void KeysOverlay::toggle() {
+    if (isVisible()) {
+        hide();
+        return;
+    }
+    adjustSize();
+    move((parentWidget()->width() - width()) / 2, (parentWidget()->height() - height()) / 2);
+    raise();
+    show();
+}
+
+void KeysOverlay::mousePressEvent(QMouseEvent*) { hide(); }
+
+}  // namespace plugside

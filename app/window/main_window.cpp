@@ -1,0 +1,259 @@
+#include "app/window/main_window.h"
+
+#include <QApplication>
+#include <QCloseEvent>
+#include <QDragEnterEvent>
+#include <QFile>
+#include <QFileDialog>
+#include <QHBoxLayout>
+#include <QMessageBox>
+#include <QMimeData>
+#include <QPainter>
+#include <QUrl>
+#include <QVBoxLayout>
+#include <utility>
+
+#include "app/canvas/mound_glyph.h"
+#include "app/window/look_sheet.h"
+#include "app/window/work_banner.h"
+
+namespace plugside {
+
+namespace {
+
+FieldSession::Files as_files(const QStringList& names) {
+    FieldSession::Files files;
+    for (const QString& name : names) files.emplace_back(QFile::encodeName(name).toStdString());
+    return files;
+}
+
+int ask_in_a_box(QWidget* parent, const QString& question, const QStringList& answers) {
+    QMessageBox box(parent);
+    box.setWindowTitle(MainWindow::tr("Plugside"));
+    box.setText(question);
+    box.setTextFormat(Qt::PlainText);
+    QList<QPushButton*> buttons;
+    for (const QString& answer : answers)
+        buttons << box.addButton(answer, answer == answers.back() ? QMessageBox::RejectRole : QMessageBox::AcceptRole);
+    buttons.front()->setObjectName(QStringLiteral("main_button"));
+    box.setDefaultButton(buttons.front());
+    box.setEscapeButton(buttons.back());
+    box.exec();
+    for (int i = 0; i < buttons.size(); ++i)
+        if (box.clickedButton() == buttons[i]) return i;
+    return static_cast<int>(answers.size()) - 1;
+}
+
+}  // namespace
+
+QIcon program_icon() {
+    QIcon icon;
+    for (const int size : {16, 32, 64, 128, 256}) {
+        QPixmap pixmap(size, size);
+        pixmap.fill(Qt::transparent);
+        QPainter painter(&pixmap);
+        painter.setRenderHint(QPainter::Antialiasing);
+        const MapStyle& style = style_of(Theme::light);
+        painter.setPen(Qt::NoPen);
+        painter.setBrush(style.tints.at(3));
+        painter.drawRoundedRect(QRectF(0.0, 0.0, size, size), 0.2 * size, 0.2 * size);
+        draw_fan(painter, {0.36 * size, 0.74 * size}, Bearing::degrees(32.0), Freshness::fresh, 0.62 * size, style);
+        icon.addPixmap(pixmap);
+    }
+    return icon;
+}
+
+MainWindow::MainWindow(QWidget* parent) : QWidget(parent) {
+    setObjectName(QStringLiteral("window"));
+    setAttribute(Qt::WA_StyledBackground);
+    setAcceptDrops(true);
+    setWindowIcon(program_icon());
+    setMinimumSize(1000, 640);
+    ask_ = [this](const QString& question, const QStringList& answers) { return ask_in_a_box(this, question, answers); };
+    lay_out();
+    bind_keys();
+    bind_session();
+    restore();
+    dress();
+    name_window();
+    map_->setFocus();
+}
+
+MainWindow::~MainWindow() {
+    // the parts listen to the session: they go first
+    session_.planning().stop();
+    session_.file_work().stop();
+    session_.disconnect();
+    session_.history().disconnect();
+    choices_.disconnect();
+    qDeleteAll(findChildren<QWidget*>(QString(), Qt::FindDirectChildrenOnly));
+}
+
+void MainWindow::lay_out() {
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(0);
+    top_bar_ = new TopBar(session_, choices_, this);
+    column->addWidget(top_bar_);
+    auto* row = new QHBoxLayout;
+    row->setSpacing(0);
+    rail_ = new DayRail(session_, choices_, this);
+    map_ = new MapView(session_, choices_, this);
+    slip_ = new Slip(session_, choices_, this);
+    row->addWidget(rail_);
+    row->addWidget(map_, 1);
+    row->addWidget(slip_);
+    column->addLayout(row, 1);
+    map_buttons_ = new MapButtons(*map_);
+    new WorkBanner(session_, map_);
+    keys_ = new KeysOverlay(this);
+    setTabOrder(rail_, map_);
+    setTabOrder(map_, slip_);
+}
+
+void MainWindow::bind_session() {
+    connect(&session_, &FieldSession::field_replaced, this, [this] {
+        choices_.forget_picks();
+        choices_.go_to(Step::walk);
+        slip_->put_notice_away();
+        name_window();
+    });
+    connect(&session_, &FieldSession::refused, this, [this](const QString& sentence) {
+        after_hand_out_ = nullptr;
+        slip_->say(sentence, Slip::Weight::refusal);
+    });
+    connect(&session_, &FieldSession::handed_out, this, &MainWindow::say_handed_out);
+    connect(&session_, &FieldSession::reopened_hand_out, this, [this](int decisions) {
+        slip_->say(tr("This plan was handed out before: %n decision(s) on its sets came back with it.", nullptr, decisions),
+                   Slip::Weight::news);
+    });
+    connect(&session_, &FieldSession::decided, this, [this] { choices_.go_to(Step::sets); });
+    connect(&session_.history(), &QUndoStack::cleanChanged, this, &MainWindow::name_window);
+    connect(&choices_, &Choices::theme_changed, this, &MainWindow::dress);
+    connect(&choices_, &Choices::units_changed, this, &MainWindow::remember);
+    connect(&choices_, &Choices::theme_changed, this, &MainWindow::remember);
+    connect(top_bar_, &TopBar::hand_out_wanted, this, &MainWindow::open_hand_out);
+    connect(top_bar_, &TopBar::keys_wanted, keys_, &KeysOverlay::toggle);
+    connect(&slip_->walk(), &WalkPage::open_wanted, this, [this] { choose_files(false); });
+    connect(&slip_->walk(), &WalkPage::add_wanted, this, [this] { choose_files(true); });
+}
+
+void MainWindow::dress() {
+    const MapStyle& style = style_of(choices_.theme());
+    setStyleSheet(look_sheet(style));
+    rail_->setFixedWidth(style.theme == Theme::light ? 196 : 220);
+    slip_->setFixedWidth(style.theme == Theme::light ? 376 : 420);
+}
+
+void MainWindow::name_window() {
+    const auto field = session_.field();
+    setWindowTitle(field ? tr("%1[*] – Plugside").arg(QString::fromStdString(field->field_name)) : tr("Plugside"));
+    setWindowModified(session_.unsaved());
+}
+
+void MainWindow::restore() {
+    const QSettings settings;
+    resize(settings.value(QStringLiteral("window/size"), QSize(1366, 820)).toSize());
+    if (settings.value(QStringLiteral("units")).toString() == QLatin1String("metres")) choices_.use(LengthUnits::metres);
+    if (settings.value(QStringLiteral("theme")).toString() == QLatin1String("sunlight")) choices_.use(Theme::sunlight);
+}
+
+void MainWindow::remember() const {
+    QSettings settings;
+    if (!isFullScreen()) settings.setValue(QStringLiteral("window/size"), size());
+    settings.setValue(QStringLiteral("units"), choices_.units() == LengthUnits::metres ? "metres" : "feet");
+    settings.setValue(QStringLiteral("theme"), choices_.theme() == Theme::sunlight ? "sunlight" : "light");
+}
+
+void MainWindow::open_files(const FieldSession::Files& files) {
+    if (files.empty()) return;
+    if (session_.field() && !session_.unsaved()) {
+        const int answer = ask_(tr("A field is open already."), {tr("add to it"), tr("open instead"), tr("stay")});
+        if (answer == 0) session_.add(files);
+        if (answer == 1) session_.open(files);
+        return;
+    }
+    if (session_.unsaved()) {
+        const int answer = ask_(tr("Some decisions on this field were not handed out yet."),
+                                {tr("add to this field"), tr("hand out"), tr("open without"), tr("stay")});
+        if (answer == 0) session_.add(files);
+        if (answer == 1) {
+            open_hand_out();
+            after_hand_out_ = [this, files] { session_.open(files); };
+        }
+        if (answer == 2) session_.open(files);
+        return;
+    }
+    session_.open(files);
+}
+
+void MainWindow::add_files(const FieldSession::Files& files) {
+    if (session_.field()) session_.add(files);
+    else session_.open(files);
+}
+
+void MainWindow::choose_files(bool to_add) {
+    const QStringList names = QFileDialog::getOpenFileNames(
+        this, to_add ? tr("Add a walk or ground to this field") : tr("Open a walk, with its ground if there is one"), QString(),
+        tr("Walks, ground, plans (*.gpx *.gpkg *.geojson *.json);;All files (*)"));
+    if (names.isEmpty()) return;
+    if (to_add) add_files(as_files(names));
+    else open_files(as_files(names));
+}
+
+void MainWindow::open_hand_out() {
+    if (!session_.plan_is_current() || hand_out_dialog_) return;
+    hand_out_dialog_ = new HandOutDialog(session_, choices_, this);
+    hand_out_dialog_->setAttribute(Qt::WA_DeleteOnClose);
+    connect(hand_out_dialog_, &QDialog::finished, this, [this](int result) {
+        if (result == QDialog::Accepted) session_.hand_out(hand_out_dialog_->chosen());
+        else after_hand_out_ = nullptr;
+        hand_out_dialog_ = nullptr;
+    });
+    hand_out_dialog_->open();
+}
+
+void MainWindow::say_handed_out(const QStringList& files) {
+    slip_->say(tr("Handed out:\n%1").arg(files.join('\n')), Slip::Weight::news);
+    if (after_hand_out_ && !session_.unsaved()) std::exchange(after_hand_out_, nullptr)();
+    after_hand_out_ = nullptr;
+}
+
+void MainWindow::put_something_away() {
+    if (keys_->isVisible()) keys_->hide();
+    else if (slip_->sets().moving()) slip_->sets().close_up().give_up_move();
+    else if (!slip_->notice().isEmpty()) slip_->put_notice_away();
+    else if (choices_.mound()) choices_.pick_mound(std::nullopt);
+    else choices_.pick_system(std::nullopt);
+}
+
+void MainWindow::closeEvent(QCloseEvent* event) {
+    remember();
+    if (!session_.unsaved()) {
+        event->accept();
+        return;
+    }
+    const int answer = ask_(tr("Some decisions were not handed out yet."), {tr("hand out"), tr("close without"), tr("stay")});
+    if (answer == 0) {
+        open_hand_out();
+        after_hand_out_ = [this] { close(); };
+    }
+    event->setAccepted(answer == 1);
+}
+
+void MainWindow::dragEnterEvent(QDragEnterEvent* event) {
+    for (const QUrl& url : event->mimeData()->urls())
+        if (url.isLocalFile()) event->acceptProposedAction();
+}
+
+void MainWindow::dropEvent(QDropEvent* event) {
+    QStringList names;
+    for (const QUrl& url : event->mimeData()->urls())
+        if (url.isLocalFile()) names << url.toLocalFile();
+    if (names.isEmpty()) return;
+    event->acceptProposedAction();
+    // the drop has to end before a question may be asked
+    QMetaObject::invokeMethod(this, [this, names] { open_files(as_files(names)); }, Qt::QueuedConnection);
+}
+
+}  // namespace plugside

@@ -1,0 +1,76 @@
+// The window: day rail, map, slip, and the top bar over them; what is opened, handed out, undone and asked about.
+#pragma once
+
+#include <QPushButton>
+#include <QSettings>
+#include <QWidget>
+#include <functional>
+
+#include "app/canvas/map_view.h"
+#include "app/session/choices.h"
+#include "app/session/field_session.h"
+#include "app/stages/day_rail.h"
+#include "app/stages/slip.h"
+#include "app/window/hand_out_dialog.h"
+#include "app/window/keys_overlay.h"
+#include "app/window/map_buttons.h"
+#include "app/window/top_bar.h"
+
+namespace plugside {
+
+class MainWindow : public QWidget {
+    Q_OBJECT
+
+public:
+    // Asks a question with the given answers and returns the index of the one taken; the last answer always means "stay".
+    using Ask = std::function<int(const QString& question, const QStringList& answers)>;
+
+    explicit MainWindow(QWidget* parent = nullptr);
+    ~MainWindow() override;
+
+    // Asks first where decisions would be lost, or where a field is open that the files could belong to.
+    void open_files(const FieldSession::Files& files);
+    void add_files(const FieldSession::Files& files);
+    void open_hand_out();
+
+    [[nodiscard]] FieldSession& session() { return session_; }
+    [[nodiscard]] Choices& choices() { return choices_; }
+    [[nodiscard]] Slip& slip() { return *slip_; }
+    [[nodiscard]] MapView& map() { return *map_; }
+    [[nodiscard]] HandOutDialog* hand_out_dialog() { return hand_out_dialog_; }
+    void set_ask(Ask ask) { ask_ = std::move(ask); }
+
+protected:
+    void closeEvent(QCloseEvent* event) override;
+    void dragEnterEvent(QDragEnterEvent* event) override;
+    void dropEvent(QDropEvent* event) override;
+
+private:
+    void lay_out();
+    void bind_keys();
+    void bind_session();
+    void restore();
+    void remember() const;
+    void dress();
+    void name_window();
+    void choose_files(bool to_add);
+    void put_something_away();
+    void say_handed_out(const QStringList& files);
+
+    FieldSession session_;
+    Choices choices_;
+    Ask ask_;
+    TopBar* top_bar_ = nullptr;
+    DayRail* rail_ = nullptr;
+    MapView* map_ = nullptr;
+    MapButtons* map_buttons_ = nullptr;
+    Slip* slip_ = nullptr;
+    KeysOverlay* keys_ = nullptr;
+    HandOutDialog* hand_out_dialog_ = nullptr;
+    std::function<void()> after_hand_out_;
+};
+
+// The program's own sign: a mound seen from above.
+[[nodiscard]] QIcon program_icon();
+
+}  // namespace plugside

@@ -1,0 +1,30 @@
+// The short column of buttons at the map's edge: nearer, further, whole field, coordinates, what is shown.
+#pragma once
+
+#include <QMenu>
+#include <QToolButton>
+#include <QWidget>
+
+#include "app/canvas/map_view.h"
+
+namespace plugside {
+
+class MapButtons : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit MapButtons(MapView& map);
+    void open_show_menu();
+    void toggle_coordinates();
+
+private:
+    QToolButton* add_button(const QString& text, const QString& name, const QString& key);
+    void build_show_menu();
+
+    MapView& map_;
+    QToolButton* coordinates_ = nullptr;
+    QToolButton* show_ = nullptr;
+    QMenu* menu_ = nullptr;
+};
+
+}  // namespace plugside

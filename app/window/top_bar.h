@@ -1,0 +1,40 @@
+// The top edge: whose field, how much of it was walked, how many animals, how far along; units, theme, hand out.
+#pragma once
+
+#include <QLabel>
+#include <QPushButton>
+#include <QWidget>
+
+#include "app/session/choices.h"
+#include "app/session/field_session.h"
+
+namespace plugside {
+
+class TopBar : public QWidget {
+    Q_OBJECT
+
+public:
+    TopBar(FieldSession& session, Choices& choices, QWidget* parent = nullptr);
+
+Q_SIGNALS:
+    void hand_out_wanted();
+    void keys_wanted();
+
+private:
+    void refresh();
+
+    FieldSession& session_;
+    Choices& choices_;
+    QLabel* field_;
+    QLabel* walked_;
+    QLabel* animals_;
+    QLabel* decided_;
+    QPushButton* units_;
+    QPushButton* theme_;
+    QPushButton* hand_out_;
+};
+
+// "6.2 acres walked, 3 % of the field not seen".
+[[nodiscard]] QString walked_words(const Plan& plan, LengthUnits units);
+
+}  // namespace plugside

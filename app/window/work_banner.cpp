@@ -1,0 +1,72 @@
+#include "app/window/work_banner.h"
+
+#include <QHBoxLayout>
+#include <cmath>
+
+namespace plugside {
+
+namespace {
+
+constexpr int patience_ms = 250;
+
+}  // namespace
+
+WorkBanner::WorkBanner(FieldSession& session, QWidget* map) : QFrame(map), session_(session) {
+    setObjectName(QStringLiteral("working"));
+    auto* row = new QHBoxLayout(this);
+    row->setContentsMargins(12, 6, 8, 6);
+    words_ = new QLabel(this);
+    words_->setTextFormat(Qt::PlainText);
+    share_ = new QProgressBar(this);
+    share_->setRange(0, 100);
+    share_->setTextVisible(false);
+    share_->setFixedWidth(110);
+    button_ = new QPushButton(this);
+    row->addWidget(words_);
+    row->addWidget(share_);
+    row->addWidget(button_);
+    patience_.setSingleShot(true);
+    patience_.setInterval(patience_ms);
+    connect(&patience_, &QTimer::timeout, this, &WorkBanner::refresh);
+    for (BackgroundWork* work : {&session_.planning(), &session_.file_work()}) {
+        connect(work, &BackgroundWork::started, this, [this] {
+            if (!patience_.isActive() && isHidden()) patience_.start();
+        });
+        connect(work, &BackgroundWork::progressed, this, [this] {
+            if (!isHidden()) refresh();
+        });
+        connect(work, &BackgroundWork::ended, this, &WorkBanner::refresh);
+    }
+    connect(button_, &QPushButton::clicked, this, [this] {
+        if (session_.file_work().running()) session_.file_work().stop();
+        else if (session_.planning().running()) session_.planning().stop();
+        else session_.plan_again();
+    });
+    hide();
+}
+
+void WorkBanner::refresh() {
+    const bool on_files = session_.file_work().running();
+    const BackgroundWork& work = on_files ? session_.file_work() : session_.planning();
+    const bool stopped = !work.running() && session_.field() && !session_.plan_is_current();
+    if (!work.running() && !stopped) {
+        patience_.stop();
+        hide();
+        return;
+    }
+    const QString doing = work.doing().isEmpty() ? (on_files ? tr("files") : tr("planning")) : work.doing();
+    words_->setText(stopped ? tr("stopped: the plan is not up to date") : tr("working: %1").arg(doing));
+    share_->setVisible(!stopped);
+    share_->setValue(static_cast<int>(std::lround(work.share_done() * 100.0)));
+    button_->setText(stopped ? tr("plan again") : tr("stop"));
+    show();
+    place();
+}
+
+void WorkBanner::place() {
+    adjustSize();
+    move(std::max((parentWidget()->width() - width()) / 2, 8), 12);
+    raise();
+}
+
+}  // namespace plugside
