@@ -137,7 +137,7 @@ std::optional<Plan> make_plan(const Survey& survey, const PlanOptions& options, 
     plan.estimate = posterior->estimate;
     plan.mounds = mounds_in_plan(survey, *posterior, options);
     progress.say(0.8, "laying out runs");
-    plan.runs = main_runs(*posterior, options);
+    plan.runs = main_runs(*posterior, learnt_link_weights(), options);
     plan.systems = systems_in_plan(survey, *posterior, plan.runs);
     if (progress.stopped()) return std::nullopt;
     progress.say(0.88, "placing ladders");

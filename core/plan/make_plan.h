@@ -24,6 +24,7 @@ struct PlanOptions {
     double slope_degrees = 45.0;                   // common practice
     double slope_sd_degrees = 6.0;                 // our assumption
     double fan_sd_degrees = 15.0;                  // recorded against lateral; read by eye 10-20 degrees: our assumption
+    double least_run_probability = 0.5;            // below, more than half of the holes between two mounds are in vain
     int draws = 0;                                 // forests to draw; 0 = chosen by the number of mounds
 };
 

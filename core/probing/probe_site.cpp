@@ -109,7 +109,7 @@ std::vector<ProbeSite> probe_sites(const Survey& survey, const SystemPosterior& 
         if (posterior.marks[i].fan) sites.push_back(maker.plug_side(posterior.marks[i], posterior.system[i]));
     }
     for (const MainRun& run : runs) {
-        if (run.probability.value() < least_link_probability) continue;
+        if (run.probability.value() < options.least_run_probability) continue;
         const Mark& from = posterior.marks[mark_of[run.from_mound]];
         const Mark& to = posterior.marks[mark_of[run.to_mound]];
         if (distance_m(from.plug, to.plug) >= shortest_tape_m) sites.push_back(maker.between(run, from, to));

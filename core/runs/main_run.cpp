@@ -69,7 +69,7 @@ double across_sd(const Mark& mark, LocalVector along, const PlanOptions& options
 
 }  // namespace
 
-std::vector<MainRun> main_runs(const SystemPosterior& posterior, const PlanOptions& options) {
+std::vector<MainRun> main_runs(const SystemPosterior& posterior, const LinkWeights& weights, const PlanOptions& options) {
     const std::vector<std::uint32_t> tree = tree_links(posterior);
     std::vector<std::vector<std::uint32_t>> tree_at(posterior.marks.size());
     for (const std::uint32_t e : tree) {
@@ -92,7 +92,7 @@ std::vector<MainRun> main_runs(const SystemPosterior& posterior, const PlanOptio
         run.system = posterior.system[link.first];
         run.from_mound = a.mound;
         run.to_mound = b.mound;
-        run.probability = Probability::of(posterior.link_probability[e]);
+        run.probability = Probability::of(run_presence(posterior.link_probability[e], weights));
         const double sd_a = across_sd(a, chord, options);
         const double sd_b = across_sd(b, chord, options);
         const int pieces = std::clamp(static_cast<int>(std::ceil(link.length_m / 0.25)), 1, 80);

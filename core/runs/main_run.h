@@ -6,6 +6,7 @@
 //           (a cubic with a shared tangent), else it is straight. Vertices about 0.25 m apart.
 // sd_m:     across the line, at each vertex: pinned near take-offs by their own spread, wider between, like a bridge whose
 //           middle has standard deviation `bend_share` of the link's length (our assumption, checked against simulated truth).
+// Chance:   run_presence of the link's share of draws.
 // Order:    by system, then by from_mound, to_mound.
 // Cost:     O(links log links).
 #pragma once
@@ -17,6 +18,7 @@ namespace plugside {
 // Standard deviation of a run's middle off the chord between two take-offs, as a share of the chord.
 inline constexpr double bend_share = 0.09;
 
-[[nodiscard]] std::vector<MainRun> main_runs(const SystemPosterior& posterior, const PlanOptions& options);
+[[nodiscard]] std::vector<MainRun> main_runs(const SystemPosterior& posterior, const LinkWeights& weights,
+                                             const PlanOptions& options);
 
 }  // namespace plugside

@@ -4,6 +4,7 @@
 #include <array>
 #include <cassert>
 #include <charconv>
+#include <cmath>
 #include <cstdio>
 #include <numeric>
 
@@ -29,6 +30,15 @@ std::string line_of(std::string_view name, double value) {
     return std::string(name) + '\t' + digits.data() + '\n';
 }
 
+constexpr std::array<std::string_view, 4> single_names{"shift_mean", "shift_sd", "presence_offset", "presence_slope"};
+
+double* single_value(LinkWeights& weights, std::string_view name) {
+    const std::array<double*, 4> values{&weights.shift_mean, &weights.shift_sd, &weights.presence_offset,
+                                        &weights.presence_slope};
+    const auto at = std::find(single_names.begin(), single_names.end(), name);
+    return at == single_names.end() ? nullptr : values.at(static_cast<std::size_t>(at - single_names.begin()));
+}
+
 }  // namespace
 
 LinkWeights parse_link_weights(std::string_view text) {
@@ -47,8 +57,8 @@ LinkWeights parse_link_weights(std::string_view text) {
         double value = 0.0;
         [[maybe_unused]] const auto parsed = std::from_chars(line.data() + tab + 1, line.data() + line.size(), value);
         assert(parsed.ec == std::errc());
-        if (name == "shift_mean" || name == "shift_sd") {
-            (name == "shift_sd" ? weights.shift_sd : weights.shift_mean) = value;
+        if (double* const single = single_value(weights, name)) {
+            *single = value;
             continue;
         }
         assert(!weights.stages.empty());
@@ -61,7 +71,9 @@ LinkWeights parse_link_weights(std::string_view text) {
 }
 
 std::string to_text(const LinkWeights& weights) {
-    std::string text = line_of("shift_mean", weights.shift_mean) + line_of("shift_sd", weights.shift_sd);
+    std::string text;
+    LinkWeights singles = weights;
+    for (const std::string_view name : single_names) text += line_of(name, *single_value(singles, name));
     for (std::size_t s = 0; s < weights.stages.size(); ++s) {
         text += "stage\n";
         for (std::size_t k = 0; k < link_feature_count; ++k)
@@ -75,6 +87,11 @@ std::string to_text(const LinkWeights& weights) {
 const LinkWeights& learnt_link_weights() {
     static const LinkWeights weights = parse_link_weights(embedded::link_weights);
     return weights;
+}
+
+double run_presence(double link_probability, const LinkWeights& weights) {
+    const double p = std::clamp(link_probability, 0.002, 0.998);
+    return 1.0 / (1.0 + std::exp(-weights.presence_offset - weights.presence_slope * std::log(p / (1.0 - p))));
 }
 
 std::vector<double> stage_scores(const std::vector<LinkFeatures>& features, const std::vector<LinkContext>& context,

@@ -25,7 +25,14 @@ struct LinkWeights {
     std::vector<LinkStage> stages;
     double shift_mean = 0.0;
     double shift_sd = 0.0;
+    double presence_offset = 0.0;
+    double presence_slope = 1.0;
 };
+
+// The chance that a run joins the ends of a link of the consensus tree which is in `link_probability` of the drawn forests:
+// logistic in its log odds. A forest leaves out a link that others bypass although the run is there; how often is learnt.
+// `link_probability` is held within 0.002 .. 0.998, since draws are finite.
+[[nodiscard]] double run_presence(double link_probability, const LinkWeights& weights);
 
 // The resource's format: "stage" lines open a stage, "name<tab>value" lines follow, # comments.
 [[nodiscard]] LinkWeights parse_link_weights(std::string_view text);

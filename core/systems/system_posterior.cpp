@@ -16,46 +16,55 @@ namespace plugside {
 
 namespace {
 
-// The shift common to all links is taken at the middles of five equally likely fifths of a normal distribution.
+// Two draws in three are made at the mean shift and tell the systems; one in three at five equally likely shifts about it (the
+// middles of the fifths of a normal distribution) and tell how many there are.
 constexpr std::array<double, 5> shift_quantiles{-1.281552, -0.524401, 0.0, 0.524401, 1.281552};
 
 int draws_for(std::size_t marks, int wanted) {
     if (wanted > 0) return wanted;
-    const double by_size = 400.0 * std::sqrt(600.0 / static_cast<double>(std::max<std::size_t>(marks, 1)));
-    return std::clamp(static_cast<int>(by_size), 100, 400) / 5 * 5;
+    const double by_size = 450.0 * std::sqrt(600.0 / static_cast<double>(std::max<std::size_t>(marks, 1)));
+    return std::clamp(static_cast<int>(by_size), 100, 400);
 }
 
 struct Draws {
-    std::vector<std::vector<std::uint32_t>> tree;  // one a draw
-    std::vector<std::uint32_t> trees;
-    std::vector<std::uint32_t> link_times;
+    std::vector<std::vector<std::uint32_t>> tree;  // of the draws at the mean shift, one each
+    std::vector<std::uint32_t> trees;              // number of trees, of the same draws
+    std::vector<std::uint32_t> trees_shifted;      // of the draws about it
+    std::vector<std::uint32_t> link_times;         // of the draws at the mean shift
 };
 
 // Draws forests on two threads; what a draw is depends only on its number.
-std::optional<Draws> draw_forests(const SystemPosterior& posterior, const std::vector<double>& log_weight, const LinkWeights& weights,
-                                  int count, const Progress& progress) {
+std::optional<Draws> draw_forests(const SystemPosterior& posterior, const std::vector<double>& log_weight,
+                                  const LinkWeights& weights, int count, const Progress& progress) {
     std::vector<std::uint64_t> keys;
     keys.reserve(posterior.marks.size());
     for (const Mark& mark : posterior.marks) keys.push_back(mark.key);
-    std::vector<ForestSampler> samplers;
-    samplers.reserve(shift_quantiles.size());
+    const ForestSampler at_mean(keys, posterior.links, log_weight, std::exp(-weights.shift_mean));
+    std::vector<ForestSampler> shifted;
     for (const double quantile : shift_quantiles)
-        samplers.emplace_back(keys, posterior.links, log_weight, std::exp(-weights.shift_mean - quantile * weights.shift_sd));
+        shifted.emplace_back(keys, posterior.links, log_weight, std::exp(-weights.shift_mean - quantile * weights.shift_sd));
+    const auto all = static_cast<std::size_t>(count);
+    const std::size_t for_systems = std::max<std::size_t>(1, all * 2 / 3);
     Draws draws;
-    draws.tree.resize(static_cast<std::size_t>(count));
-    draws.trees.resize(static_cast<std::size_t>(count));
+    draws.tree.resize(for_systems);
+    draws.trees.resize(for_systems);
+    draws.trees_shifted.resize(all - std::min(all, for_systems));
     std::array<std::vector<std::uint32_t>, 2> link_times;
-    std::atomic<int> next{0};
+    std::atomic<std::size_t> next{0};
     const auto work = [&](std::size_t worker) {
         auto& times = link_times.at(worker);
         times.assign(posterior.links.size(), 0);
-        for (int d = next++; d < count && !progress.stopped(); d = next++) {
-            Forest forest = samplers[static_cast<std::size_t>(d) % samplers.size()].draw(static_cast<std::uint64_t>(d));
+        for (std::size_t d = next++; d < all && !progress.stopped(); d = next++) {
+            if (worker == 0) progress.say(0.2 + 0.4 * static_cast<double>(d) / count, "drawing networks of runs");
+            if (d >= for_systems) {
+                draws.trees_shifted[d - for_systems] = shifted[d % shifted.size()].draw(d).trees;
+                continue;
+            }
+            Forest forest = at_mean.draw(d);
             for (const std::uint32_t link : forest.arrow)
                 if (link != no_link) ++times[link];
-            draws.trees[static_cast<std::size_t>(d)] = forest.trees;
-            draws.tree[static_cast<std::size_t>(d)] = std::move(forest.tree);
-            if (worker == 0) progress.say(0.2 + 0.4 * d / count, "drawing networks of runs");
+            draws.trees[d] = forest.trees;
+            draws.tree[d] = std::move(forest.tree);
         }
     };
     {
@@ -69,20 +78,21 @@ std::optional<Draws> draw_forests(const SystemPosterior& posterior, const std::v
     return draws;
 }
 
+// The value that the share `share` of the sorted numbers does not exceed.
+int quantile_of(const std::vector<std::uint32_t>& sorted, double share) {
+    return static_cast<int>(sorted[static_cast<std::size_t>(std::lround(share * static_cast<double>(sorted.size() - 1)))]);
+}
+
 SystemsEstimate estimate_of(std::vector<std::uint32_t> trees, const SurveyScales& scales, std::size_t marks) {
     SystemsEstimate estimate;
     estimate.draws = static_cast<int>(trees.size());
     estimate.link_length = Metres::of(scales.spacing_m);
     if (trees.empty()) return estimate;
     std::sort(trees.begin(), trees.end());
-    const auto quantile = [&](double share) {
-        const double at = share * static_cast<double>(trees.size() - 1);
-        return static_cast<int>(trees[static_cast<std::size_t>(std::lround(at))]);
-    };
     const double tail = 0.5 * (1.0 - estimate.interval);
-    estimate.low = quantile(tail);
-    estimate.high = quantile(1.0 - tail);
-    estimate.most_likely = quantile(0.5);
+    estimate.low = quantile_of(trees, tail);
+    estimate.high = quantile_of(trees, 1.0 - tail);
+    estimate.most_likely = quantile_of(trees, 0.5);
     estimate.expected = std::accumulate(trees.begin(), trees.end(), 0.0) / static_cast<double>(trees.size());
     estimate.mounds_per_system = static_cast<double>(marks) / estimate.expected;
     return estimate;
@@ -164,9 +174,15 @@ std::optional<SystemPosterior> infer_systems(const Survey& survey, const PlanOpt
     }
     progress.say(0.7, "finding the systems");
     const auto table = pairs.table();
-    posterior.estimate = estimate_of(draws->trees, posterior.scales, posterior.marks.size());
-    const Consensus consensus =
-        consensus_of(table, {static_cast<std::size_t>(posterior.estimate.low), static_cast<std::size_t>(posterior.estimate.high)});
+    posterior.estimate = estimate_of(draws->trees_shifted.empty() ? draws->trees : draws->trees_shifted, posterior.scales,
+                                     posterior.marks.size());
+    std::vector<std::uint32_t> trees = draws->trees;
+    std::sort(trees.begin(), trees.end());
+    const auto held = [&](double share) {
+        return static_cast<std::size_t>(
+            std::clamp(quantile_of(trees, share), posterior.estimate.low, posterior.estimate.high));
+    };
+    const Consensus consensus = consensus_of(table, {held(0.2), held(0.8)});
     if (progress.stopped()) return std::nullopt;
     posterior.system = consensus.label;
     posterior.systems = consensus.groups;

@@ -5,6 +5,7 @@
 //            free forests. Maximised by resilient backpropagation (Riedmiller & Braun 1993 [memory]) with a ridge.
 // Fields:    seeds from --first on, which no test and no table uses (those use seeds below 1000).
 // Use:       train_link_weights OUT.tsv [--fields N] [--rounds N] [--stages N] [--mounds N] [--first SEED] [--leave-out KIND]
+//            [--keep IN.tsv]   keeps the stages and the shift of IN.tsv and learns only the presence of runs anew
 #include <algorithm>
 #include <array>
 #include <cmath>
@@ -19,7 +20,10 @@
 #include <thread>
 
 #include "core/plan/make_plan.h"
+#include "core/probing/probe_site.h"
+#include "core/runs/main_run.h"
 #include "core/simulation/burrow_simulator.h"
+#include "core/simulation/plan_score.h"
 #include "core/systems/forest_matrix.h"
 #include "core/systems/link_weights.h"
 #include "core/systems/marks.h"
@@ -153,6 +157,65 @@ void learn_shift(const std::vector<Lesson>& lessons, LinkWeights& weights) {
     weights.shift_sd = std::sqrt(std::max(0.0, squares / count - weights.shift_mean * weights.shift_mean));
 }
 
+// What became of a ladder between two mounds.
+struct Trial {
+    double log_odds = 0.0;  // of the link's share of draws
+    double if_present = 0.0;
+    bool hit = false;
+};
+
+std::vector<Trial> ladder_trials(const SimulatedField& field, LinkWeights weights) {
+    weights.presence_offset = 0.0;
+    weights.presence_slope = 1.0;
+    PlanOptions options;
+    options.least_run_probability = 0.0;
+    const SystemPosterior posterior = *infer_systems(field.survey, options, weights);
+    const std::vector<ProbeSite> sites = probe_sites(field.survey, posterior, main_runs(posterior, weights, options), options);
+    std::map<std::pair<std::size_t, std::size_t>, double> share;
+    for (std::size_t e = 0; e < posterior.links.size(); ++e)
+        share[std::minmax(posterior.marks[posterior.links[e].first].mound, posterior.marks[posterior.links[e].second].mound)] =
+            std::clamp(posterior.link_probability[e], 0.002, 0.998);
+    std::vector<Trial> trials;
+    for (std::size_t p = 0; p < sites.size(); ++p) {
+        if (!sites[p].to_mound) continue;
+        const double probability = share.at(std::minmax(sites[p].from_mound, *sites[p].to_mound));
+        trials.push_back({std::log(probability / (1.0 - probability)), sites[p].hit.value() / probability,
+                          try_ladder(sites[p], p, field).hit});
+    }
+    return trials;
+}
+
+// Logistic regression of hits on log odds, each hit possible only as far as the ladder covers the run: Newton's method with
+// slopes by differences, on a smooth function of two numbers.
+void learn_presence(const std::vector<SimulatedField>& fields, LinkWeights& weights) {
+    std::vector<Trial> trials;
+    for (const SimulatedField& field : fields)
+        for (const Trial& trial : ladder_trials(field, weights)) trials.push_back(trial);
+    const auto log_likelihood = [&](double offset, double slope) {
+        double sum = 0.0;
+        for (const Trial& trial : trials) {
+            const double p = trial.if_present / (1.0 + std::exp(-offset - slope * trial.log_odds));
+            sum += std::log(std::clamp(trial.hit ? p : 1.0 - p, 1e-9, 1.0));
+        }
+        return sum;
+    };
+    double offset = 0.0;
+    double slope = 1.0;
+    for (double step = 0.5; step > 0.002; step *= 0.5)
+        for (int turn = 0; turn < 20; ++turn) {
+            const double before = log_likelihood(offset, slope);
+            for (const auto& [da, db] : {std::pair{step, 0.0}, std::pair{-step, 0.0}, std::pair{0.0, step}, std::pair{0.0, -step}})
+                if (log_likelihood(offset + da, slope + db) > log_likelihood(offset, slope)) {
+                    offset += da;
+                    slope += db;
+                }
+            if (log_likelihood(offset, slope) <= before) break;
+        }
+    weights.presence_offset = offset;
+    weights.presence_slope = slope;
+    std::fprintf(stderr, "presence from %zu ladders: offset %.3f, slope %.3f\n", trials.size(), offset, slope);
+}
+
 LinkStage learn(const std::vector<Lesson>& lessons, LinkStage stage, int rounds, std::size_t learnt) {
     Row step;
     step.fill(0.05);
@@ -194,15 +257,21 @@ int main(int argc, char** argv) {
     std::vector<FieldKind> kinds = all_field_kinds();
     std::erase_if(kinds, [&](FieldKind kind) { return to_text(kind) == given["--leave-out"]; });
     std::vector<Lesson> lessons;
+    std::vector<SimulatedField> made_up;
     for (int i = 0; i < fields; ++i) {
         SimulationOptions options;
         options.kind = kinds[static_cast<std::size_t>(i) % kinds.size()];
         options.seed = first + static_cast<std::uint64_t>(i);
         options.mounds_wanted = static_cast<std::size_t>(number("--mounds", 160));
-        lessons.push_back(lesson_of(simulate_field(options)));
+        made_up.push_back(simulate_field(options));
+        lessons.push_back(lesson_of(made_up.back()));
     }
     LinkWeights weights;
-    for (int stage = 0; stage < number("--stages", 3); ++stage) {
+    if (given.count("--keep")) {
+        std::ifstream in(given["--keep"]);
+        weights = parse_link_weights(std::string(std::istreambuf_iterator<char>(in), {}));
+    }
+    for (int stage = static_cast<int>(weights.stages.size()); stage < number("--stages", 3); ++stage) {
         std::fprintf(stderr, "stage %d\n", stage + 1);
         if (stage > 0)
             for (Lesson& lesson : lessons)
@@ -212,7 +281,8 @@ int main(int argc, char** argv) {
         start.of_context = {};
         weights.stages.push_back(learn(lessons, start, number("--rounds", 120), stage > 0 ? dimensions : link_feature_count));
     }
-    learn_shift(lessons, weights);
+    if (!given.count("--keep")) learn_shift(lessons, weights);
+    learn_presence(made_up, weights);
     std::ofstream out(argv[1]);
     out << "# What each feature of a link counts for (core/systems/link_weights.h), as a log weight. Learnt by tests/training on\n"
         << "# simulated fields: " << fields << " fields from seed " << first << " on, kinds:";
