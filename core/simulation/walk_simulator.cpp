@@ -111,6 +111,74 @@ std::vector<OtherSign> draw_other_signs(const FieldDomain& domain, double wanted
     return signs;
 }
 
+// The walk as it goes on: the clock, the track that the receiver keeps, the marks that the walker takes.
+class WalkRecorder {
+public:
+    WalkRecorder(const WalkerHabits& habits, SimulatedField& field, Random& random)
+        : habits_(habits), field_(field), error_(habits, random), writer_(habits, field.truth.systems, random) {}
+
+    void go_to(LocalPoint place) {
+        if (!started_) at_ = place;
+        started_ = true;
+        const LocalVector leg = place - at_;
+        const double leg_s = leg.length_m() / habits_.pace_m_per_s;
+        for (double due = tracked_s_ + track_every_s; due <= clock_s_ + leg_s; due += track_every_s) {
+            const LocalVector shift = error_.shared_after(track_every_s) + error_.own(0.3);
+            const double share = leg_s > 0.0 ? std::clamp((due - clock_s_) / leg_s, 0.0, 1.0) : 1.0;
+            walk_.segments.front().push_back({at_ + leg * share + shift, time_at(due)});
+            tracked_s_ = due;
+        }
+        at_ = place;
+        clock_s_ += leg_s;
+    }
+
+    void mark_mound(std::size_t number) {
+        Mound mark = new_mark();
+        TrueMound& truth = field_.truth.mounds[number];
+        truth.seen_as = field_.survey.mounds.size();
+        writer_.write(truth, mark);
+        keep(std::move(mark));
+    }
+
+    void mark_other(SignKind kind) {
+        Mound mark = new_mark();
+        mark.kind = kind;
+        mark.note = to_text(kind);
+        keep(std::move(mark));
+    }
+
+    [[nodiscard]] const Walk& walk() const { return walk_; }
+
+private:
+    static constexpr double track_every_s = 4.0;
+
+    [[nodiscard]] static UtcTime time_at(double seconds) {
+        // from 10 April 2025, 13:00 UTC on: an arbitrary spring morning
+        return UtcTime{milliseconds{1744290000000}} + milliseconds{std::llround(seconds) * 1000};
+    }
+    [[nodiscard]] Mound new_mark() {
+        Mound mark;
+        mark.name = mark_name(field_.survey.mounds.size() + 1);
+        mark.plug = at_ + error_.shared_after(0.0) + error_.own();
+        mark.time = time_at(clock_s_);
+        return mark;
+    }
+    void keep(Mound mark) {
+        field_.survey.mounds.push_back(std::move(mark));
+        clock_s_ += habits_.seconds_a_mark;
+    }
+
+    const WalkerHabits& habits_;
+    SimulatedField& field_;
+    ReceiverError error_;
+    MarkWriter writer_;
+    Walk walk_{"walk 1", "walk.gpx", {{}}};
+    bool started_ = false;
+    LocalPoint at_;
+    double clock_s_ = 0.0;
+    double tracked_s_ = -track_every_s;
+};
+
 }  // namespace
 
 WalkerHabits draw_walker_habits(Random& random) {
@@ -141,45 +209,13 @@ void walk_field(const FieldDomain& domain, const WalkerHabits& habits, Simulated
     const auto others =
         draw_other_signs(domain, habits.others_share * static_cast<double>(field.truth.mounds.size()), random);
     const std::vector<WayStop> way = walk_way(domain, habits, field.truth, seen, others);
-
-    // 10 April 2025, 13:00 UTC: an arbitrary spring morning
-    const UtcTime start{milliseconds{1744290000000}};
-    ReceiverError error(habits, random);
-    MarkWriter writer(habits, field.truth.systems, random);
-    Walk walk{"walk 1", "walk.gpx", {{}}};
-    constexpr double track_every_s = 4.0;
-    double clock_s = 0.0;
-    double tracked_s = -track_every_s;
-    LocalPoint at = way.empty() ? LocalPoint{} : way.front().at;
-    const auto time_at = [&](double seconds) { return start + milliseconds{std::llround(seconds) * 1000}; };
+    WalkRecorder recorder(habits, field, random);
     for (const WayStop& stop : way) {
-        const LocalVector leg = stop.at - at;
-        const double leg_s = leg.length_m() / habits.pace_m_per_s;
-        for (double due = tracked_s + track_every_s; due <= clock_s + leg_s; due += track_every_s) {
-            const LocalVector shift = error.shared_after(track_every_s) + error.own(0.3);
-            const double share = leg_s > 0.0 ? std::clamp((due - clock_s) / leg_s, 0.0, 1.0) : 1.0;
-            walk.segments.front().push_back({at + leg * share + shift, time_at(due)});
-            tracked_s = due;
-        }
-        at = stop.at;
-        clock_s += leg_s;
-        if (!stop.mound && !stop.other) continue;
-        Mound mark;
-        mark.name = mark_name(field.survey.mounds.size() + 1);
-        mark.plug = at + error.shared_after(0.0) + error.own();
-        mark.time = time_at(clock_s);
-        if (stop.mound) {
-            TrueMound& truth = field.truth.mounds[*stop.mound];
-            truth.seen_as = field.survey.mounds.size();
-            writer.write(truth, mark);
-        } else {
-            mark.kind = others[*stop.other].kind;
-            mark.note = to_text(mark.kind);
-        }
-        field.survey.mounds.push_back(std::move(mark));
-        clock_s += habits.seconds_a_mark;
+        recorder.go_to(stop.at);
+        if (stop.mound) recorder.mark_mound(*stop.mound);
+        if (stop.other) recorder.mark_other(others[*stop.other].kind);
     }
-    field.survey.walks.push_back(std::move(walk));
+    field.survey.walks.push_back(recorder.walk());
 }
 
 }  // namespace plugside
