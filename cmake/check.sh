@@ -31,22 +31,20 @@ build_and_test() { # preset, further cmake arguments
 if [[ $long == yes ]]; then
     echo "Fuzzing: one minute each"
     (cd "$root" && cmake --preset release -B .build/fuzz -DCMAKE_CXX_COMPILER=clang++-14 -DPLUGSIDE_FUZZERS=ON \
-        -DPLUGSIDE_TESTS=ON --log-level=WARNING)
-    cmake --build "$root/.build/fuzz" --target fuzzers
-    find "$root/.build/fuzz" -type f -name '*_fuzzer' -perm -u+x | while read -r fuzzer; do
-        echo "  $(basename "$fuzzer")"
-        corpus="$root/tests/fuzz/corpus/$(basename "$fuzzer")"
-        mkdir -p "$root/.build/fuzz/found"
-        seeds=()
-        if [[ -d $corpus ]]; then seeds=("$corpus"); fi
+        --log-level=WARNING)
+    cmake --build "$root/.build/fuzz" --target tests/fuzz/all
+    mkdir -p "$root/.build/fuzz/found"
+    find "$root/.build/fuzz/tests/fuzz" -maxdepth 1 -type f -perm -u+x | sort | while read -r fuzzer; do
+        echo "Fuzzing $(basename "$fuzzer")"
+        # what it finds new is kept in .build/fuzz/found; a crash ends the check
         (cd "$root/.build/fuzz/found" &&
-            "$fuzzer" -max_total_time=60 -rss_limit_mb=2048 -timeout=20 -print_final_stats=1 "$PWD" "${seeds[@]}" 2>&1 | tail -n 8)
+            "$fuzzer" -max_total_time=60 -rss_limit_mb=2048 -timeout=20 -verbosity=0 -print_final_stats=1 "$PWD")
     done
     build_and_test asan
     build_and_test tsan
     echo "Benchmarks"
     (cd "$root" && cmake --preset release -DPLUGSIDE_BENCHMARKS=ON --log-level=WARNING && cmake --build --preset release)
-    find "$root/.build/release" -type f -name '*_benchmark' -perm -u+x | while read -r benchmark; do
+    find "$root/.build/release/tests/benchmarks" -maxdepth 1 -type f -name "*_benchmark" -perm -u+x | sort | while read -r benchmark; do
         "$benchmark" --benchmark_min_time=0.2
     done
 fi

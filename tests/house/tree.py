@@ -1,6 +1,7 @@
 """The files of the project, as the house rules look at them."""
 import os
 import re
+import shutil
 import subprocess
 
 SOURCES = (".cpp", ".h")
@@ -14,16 +15,17 @@ class Tree:
         self.files = sorted(self._tracked() or self._walked())
 
     def _tracked(self):
+        if not shutil.which("git") or not os.path.exists(os.path.join(self.root, ".git")):
+            return []
         listed = subprocess.run(["git", "-c", "safe.directory=*", "-C", self.root, "ls-files", "-z", "--cached", "--others",
                                  "--exclude-standard"], capture_output=True, check=False)
-        inside = os.path.exists(os.path.join(self.root, ".git"))
-        names = listed.stdout.decode().split("\0") if listed.returncode == 0 and inside else []
+        names = listed.stdout.decode().split("\0") if listed.returncode == 0 else []
         return [name for name in names if name and os.path.isfile(os.path.join(self.root, name))]
 
     def _walked(self):
         found = []
         for folder, folders, names in os.walk(self.root):
-            folders[:] = [name for name in folders if name not in (".git", ".build", ".cache")]
+            folders[:] = [name for name in folders if name not in (".git", ".build", ".cache", "__pycache__")]
             found += [os.path.relpath(os.path.join(folder, name), self.root) for name in names]
         return found
 
