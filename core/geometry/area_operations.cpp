@@ -91,6 +91,22 @@ MultiPolygon buffered(const std::vector<Polyline>& lines, Metres radius) {
     return buffered(lines, radius, std::stop_token{}).value_or(MultiPolygon{});
 }
 
+MultiPolygon outline_about(const std::vector<Polyline>& lines, Metres radius) {
+    constexpr int outline_pieces = 6;
+    if (!(radius > Metres::of(0.0))) return {};
+    const Session session;
+    std::vector<Geometry> parts;
+    for (const Polyline& line : lines) {
+        if (line.vertices.empty()) continue;
+        const std::size_t used = is_one_place(line.vertices) ? 1 : line.vertices.size();
+        parts.push_back(geos::from_vertices(session, line.vertices.data(), used));
+    }
+    if (parts.empty()) return {};
+    const Geometry all = geos::collected(session, std::move(parts));
+    const Geometry area = session.owned(GEOSBuffer_r(session.context(), all.get(), radius.value(), outline_pieces));
+    return geos::to_polygons(session, area.get());
+}
+
 MultiPolygon intersection(const MultiPolygon& a, const MultiPolygon& b) { return overlaid(&GEOSIntersection_r, a, b); }
 MultiPolygon difference(const MultiPolygon& a, const MultiPolygon& b) { return overlaid(&GEOSDifference_r, a, b); }
 MultiPolygon union_of(const MultiPolygon& a, const MultiPolygon& b) { return overlaid(&GEOSUnion_r, a, b); }

@@ -1,6 +1,7 @@
 #include "core/plan/make_plan.h"
 
 #include <algorithm>
+#include <thread>
 
 #include "core/geometry/area_operations.h"
 #include "core/probing/probe_site.h"
@@ -73,11 +74,12 @@ std::vector<BurrowSystem> systems_in_plan(const Survey& survey, const SystemPost
     }
     for (const MainRun& run : runs) {
         systems[run.system].run_length = systems[run.system].run_length + length(run.line);
-        lines[run.system].push_back(run.line);
+        const auto& vertices = run.line.vertices;
+        lines[run.system].push_back({{vertices.front(), vertices[vertices.size() / 2], vertices.back()}});
     }
     for (std::size_t s = 0; s < systems.size(); ++s) {
         std::sort(systems[s].mounds.begin(), systems[s].mounds.end());
-        systems[s].outline = buffered(lines[s], Metres::of(outline_reach_m));
+        systems[s].outline = outline_about(lines[s], Metres::of(outline_reach_m));
         if (!systems[s].outline.empty()) systems[s].label_at = point_inside(systems[s].outline);
     }
     return systems;
@@ -106,30 +108,31 @@ void add_notices(const Survey& survey, const SystemPosterior& posterior, Plan& p
         plan.notices.push_back("With so few mounds the survey's own scales are mostly our assumption.");
 }
 
-bool add_coverage(const Survey& survey, const PlanOptions& options, const Progress& progress, Plan& plan) {
-    const bool has_track = std::any_of(survey.walks.begin(), survey.walks.end(),
-                                       [](const Walk& walk) { return !walk.segments.empty(); });
+bool has_track(const Survey& survey) {
+    return std::any_of(survey.walks.begin(), survey.walks.end(), [](const Walk& walk) { return !walk.segments.empty(); });
+}
+
+void add_coverage(const Survey& survey, std::optional<Coverage> coverage, Plan& plan) {
     if (!survey.ground.boundary.empty()) plan.area_field_m2 = area_m2(survey.ground.boundary);
-    if (!has_track) {
+    if (!has_track(survey)) {
         plan.notices.push_back("The walk has no track, so what was not looked at is not known.");
-        return true;
-    }
-    Progress quiet;
-    quiet.stop = progress.stop;
-    const auto coverage = coverage_of(survey.walks, survey.ground.boundary, options.seen_from_track, quiet);
-    if (progress.stopped()) return false;
-    if (!coverage) {
+    } else if (!coverage) {
         plan.notices.push_back("The area walked could not be computed from this track and boundary.");
-        return true;
+    } else {
+        plan.area_walked_m2 = coverage->walked_area_m2;
+        plan.unwalked = std::move(coverage->unwalked);
     }
-    plan.area_walked_m2 = coverage->walked_area_m2;
-    plan.unwalked = coverage->unwalked;
-    return true;
 }
 
 }  // namespace
 
 std::optional<Plan> make_plan(const Survey& survey, const PlanOptions& options, const Progress& progress) {
+    std::optional<Coverage> coverage;  // does not depend on the systems: measured beside them
+    std::jthread measuring;
+    if (has_track(survey))
+        measuring = std::jthread([&] {
+            coverage = coverage_of(survey.walks, survey.ground.boundary, options.seen_from_track, {progress.stop, {}});
+        });
     const std::optional<SystemPosterior> posterior = infer_systems(survey, options, learnt_link_weights(), progress);
     if (!posterior || progress.stopped()) return std::nullopt;
     Plan plan;
@@ -150,7 +153,9 @@ std::optional<Plan> make_plan(const Survey& survey, const PlanOptions& options, 
     order_visits(survey, plan);
     for (SetPoint& set : plan.sets) set.cautions = cautions_for(survey, plan, plan.probes[set.probe]);
     progress.say(0.95, "measuring what was walked");
-    if (!add_coverage(survey, options, progress, plan)) return std::nullopt;
+    if (measuring.joinable()) measuring.join();
+    if (progress.stopped()) return std::nullopt;
+    add_coverage(survey, std::move(coverage), plan);
     progress.say(1.0, "done");
     return plan;
 }
