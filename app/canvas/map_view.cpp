@@ -16,6 +16,7 @@ constexpr double pick_reach_px = 16.0;
 constexpr double fit_margin_px = 56.0;
 constexpr double key_pan_px = 60.0;
 constexpr double key_zoom = 1.4;
+constexpr double near_scale = 13.0;  // pixels a metre: one system and its neighbours
 
 }  // namespace
 
@@ -38,7 +39,7 @@ MapView::MapView(FieldSession& session, Choices& choices, QWidget* parent)
     connect(&session_, &FieldSession::field_replaced, this, &MapView::take_field);
     connect(&session_, &FieldSession::survey_edited, this, qOverload<>(&QWidget::update));
     connect(&session_, &FieldSession::plan_changed, this, qOverload<>(&QWidget::update));
-    connect(&choices_, &Choices::step_changed, this, qOverload<>(&QWidget::update));
+    connect(&choices_, &Choices::step_changed, this, &MapView::go_near_the_set);
     connect(&choices_, &Choices::units_changed, this, qOverload<>(&QWidget::update));
     connect(&choices_, &Choices::theme_changed, this, qOverload<>(&QWidget::update));
     connect(&choices_, &Choices::picks_changed, this, &MapView::bring_set_into_view);
@@ -108,6 +109,17 @@ void MapView::bring_set_into_view() {
     constexpr double rim_px = 70.0;
     if (!view_.screen().adjusted(rim_px, rim_px, -rim_px, -rim_px).contains(view_.to_screen(middle)))
         look(view_.centred_on(middle));
+}
+
+void MapView::go_near_the_set() {
+    bring_set_into_view();
+    const auto plan = session_.plan();
+    const auto field = session_.field();
+    if (!fitted_ || !plan || !field || choices_.step() != Step::sets || !choices_.set()) return;
+    const auto set = set_at(*plan, *choices_.set());
+    if (!set || view_.pixels_per_metre() >= near_scale) return;
+    fitted_ = false;
+    look({ladder_middle(field->survey, plan->probes.at(plan->sets[*set].probe)), near_scale, view_.size()});
 }
 
 std::optional<std::size_t> MapView::mark_at(QPointF pixel) const {
@@ -227,11 +239,14 @@ void MapView::leaveEvent(QEvent* event) {
 
 void MapView::focusInEvent(QFocusEvent* event) {
     QWidget::focusInEvent(event);
+    focus_by_key_ = event->reason() == Qt::TabFocusReason || event->reason() == Qt::BacktabFocusReason ||
+                    event->reason() == Qt::ShortcutFocusReason;
     update();
 }
 
 void MapView::focusOutEvent(QFocusEvent* event) {
     QWidget::focusOutEvent(event);
+    focus_by_key_ = false;
     update();
 }
 

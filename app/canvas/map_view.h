@@ -52,6 +52,7 @@ private:
     void look(const ViewTransform& view);
     void take_field();
     void bring_set_into_view();
+    void go_near_the_set();
     void pick_at(QPointF pixel);
     void step_mark(int by);
     void show_mark(std::size_t mound);
@@ -71,6 +72,7 @@ private:
     ViewTransform flags_view_;
     ViewTransform view_;
     bool fitted_ = false;
+    bool focus_by_key_ = false;
     MapShow shown_;
     bool coordinates_ = false;
     std::optional<QPointF> cursor_;

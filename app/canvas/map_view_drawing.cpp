@@ -28,7 +28,7 @@ void draw_note(QPainter& painter, QPointF at, const QString& text, const MapStyl
 
 void draw_ring(QPainter& painter, QPointF at, double radius, const QColor& colour, const MapStyle& style) {
     painter.setBrush(Qt::NoBrush);
-    painter.setPen(QPen(style.slip, 5.0 * style.line_factor));
+    painter.setPen(QPen(style.slip, 4.2 * style.line_factor));
     painter.drawEllipse(at, radius, radius);
     painter.setPen(QPen(colour, 2.4 * style.line_factor));
     painter.drawEllipse(at, radius, radius);
@@ -51,7 +51,7 @@ void MapView::paintEvent(QPaintEvent*) {
         draw_hover(painter);
         draw_coordinates(painter);
     }
-    if (hasFocus()) {
+    if (focus_by_key_) {
         painter.setBrush(Qt::NoBrush);
         painter.setPen(QPen(style.act, 2.0));
         painter.drawRect(QRectF(rect()).adjusted(1.0, 1.0, -1.0, -1.0));
@@ -84,14 +84,21 @@ void MapView::draw_picks(QPainter& painter) const {
     if (plan && choices_.step() == Step::sets && choices_.set()) {
         if (const auto set = set_at(*plan, *choices_.set())) {
             const ProbeSite& site = plan->probes.at(plan->sets[*set].probe);
-            draw_ring(painter, view_.to_screen(ladder_middle(field->survey, site)), 22.0, style.act, style);
+            const QPointF foot = view_.to_screen(ladder_middle(field->survey, site));
+            draw_ring(painter, foot, 22.0, style.act, style);
+            // its own flag is not hidden under the ring
+            const QTransform placed = view_.placing(flags_view_);
+            for (const FlagPlace& flag : flags_)
+                if (flag.set == *set && placed.m11() == 1.0 && flag.cloth.width() > 10.0)
+                    draw_flag(painter, foot, placed.mapRect(flag.cloth), static_cast<int>(*set) + 1,
+                              choice_of(field->survey, *plan, plan->sets[*set]), style);
         }
     }
     if (choices_.mound() && *choices_.mound() < field->survey.mounds.size()) {
         const double radius = std::max(mound_reach_px(view_.pixels_per_metre()), 10.0) + 5.0;
         draw_ring(painter, view_.to_screen(field->survey.mounds[*choices_.mound()].plug), radius, style.ink, style);
     }
-    if (hasFocus()) {
+    if (focus_by_key_) {
         const QPointF middle = view_.screen().center();
         painter.setPen(QPen(style.act, 1.4));
         painter.drawLine(middle - QPointF(7.0, 0.0), middle + QPointF(7.0, 0.0));

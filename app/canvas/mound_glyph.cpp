@@ -54,7 +54,7 @@ void draw_initial(QPainter& painter, SignKind kind, QPointF at, double reach_px,
 double mound_reach_px(double pixels_per_metre) {
     // a mound is 30-46 cm wide and its fan about as long (extension accounts)
     constexpr double fan_length_m = 0.45;
-    const double least = std::clamp(4.0 + 2.2 * pixels_per_metre, 4.0, 13.0);
+    const double least = std::clamp(4.0 + 1.0 * pixels_per_metre, 4.0, 13.0);
     return std::clamp(fan_length_m * pixels_per_metre, least, 90.0);
 }
 

@@ -37,9 +37,11 @@ CautionView::CautionView(const Caution& caution, const MapStyle& style, QWidget*
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(sign_room_px, 7, 10, 8);
     column->setSpacing(2);
-    auto* sentence = label_in_role("heading", this);
-    sentence->setText(tr("%1: %2").arg(weight_word(caution.weight), QString::fromStdString(caution.sentence)));
-    auto* reason = label_in_role("quiet", this);
+    auto* sentence = label_in_role("text", this);
+    sentence->setTextFormat(Qt::RichText);
+    sentence->setText(QStringLiteral("<b>%1</b>&nbsp; %2")
+                          .arg(weight_word(caution.weight).toHtmlEscaped(), QString::fromStdString(caution.sentence).toHtmlEscaped()));
+    auto* reason = label_in_role("small", this);
     const QColor ink = caution.weight == CautionWeight::stop ? style.stop_ink : style.caution_ink;
     const QString colour = QStringLiteral("color: %1").arg(ink.name());
     sentence->setStyleSheet(colour);
@@ -47,7 +49,7 @@ CautionView::CautionView(const Caution& caution, const MapStyle& style, QWidget*
     reason->setText(QString::fromStdString(caution.reason) + QStringLiteral(" ") + source_words(caution));
     column->addWidget(sentence);
     column->addWidget(reason);
-    setAccessibleName(sentence->text());
+    setAccessibleName(tr("%1: %2").arg(weight_word(caution.weight), QString::fromStdString(caution.sentence)));
     setAccessibleDescription(reason->text());
 }
 

@@ -123,6 +123,7 @@ void CloseUp::shift(double along_units, double across_units) {
     moving_->along = moving_->along + unit * along_units;
     moving_->across = moving_->across + unit * across_units;
     update();
+    Q_EMIT shifted();
 }
 
 void CloseUp::keyPressEvent(QKeyEvent* event) {
@@ -195,6 +196,7 @@ void CloseUp::mouseMoveEvent(QMouseEvent* event) {
     moving_->across = moving_->across + Metres::of(step.x());
     drag_ = event->position();
     update();
+    Q_EMIT shifted();
 }
 
 void CloseUp::mouseReleaseEvent(QMouseEvent*) {
@@ -206,6 +208,7 @@ void CloseUp::mouseReleaseEvent(QMouseEvent*) {
     moving_->along = snapped(moving_->along, scene_->planned.along);
     moving_->across = snapped(moving_->across, scene_->planned.across);
     update();
+    Q_EMIT shifted();
 }
 
 void CloseUp::focusInEvent(QFocusEvent* event) {

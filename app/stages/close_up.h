@@ -62,6 +62,7 @@ public:
 Q_SIGNALS:
     void move_accepted(const plugside::LadderPlace& place);
     void move_given_up();
+    void shifted();  // while it is being moved
 
 public Q_SLOTS:
     void accept_move();

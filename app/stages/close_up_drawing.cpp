@@ -168,13 +168,13 @@ void CloseUp::draw_tape(QPainter& painter, const Layout& layout) const {
     draw_haloed_text(painter, QRectF(x + 8.0, text_y - 10.0, text_width, 20.0), reading, ink, ground);
     const double across = at.across.value();
     if (std::abs(across) < 0.5 * tape_unit(choices_.units()).value()) return;
-    const double y = middle.y() - 22.0;
-    draw_dimension(painter, {layout.plug.x(), y}, {middle.x(), y}, ink, 1.4 * style().line_factor);
     const QString side = across > 0.0 ? tr("%1 right") : tr("%1 left");
     const QString text = side.arg(QString::fromStdString(tape_reading(Metres::of(std::abs(across)), choices_.units())));
     const double side_width = QFontMetricsF(font).horizontalAdvance(text) + 6.0;
-    draw_haloed_text(painter, QRectF(0.5 * (layout.plug.x() + middle.x() - side_width), y - 23.0, side_width, 20.0), text, ink,
-                     ground);
+    // beside a row that goes up, above a row that goes across
+    const bool row_up = std::abs(direction(scene_->row_degrees).y()) > 0.7;
+    const QPointF at_text = row_up ? middle + QPointF(34.0, -10.0) : middle + QPointF(-0.5 * side_width, -52.0);
+    draw_haloed_text(painter, QRectF(at_text, QSizeF(side_width, 20.0)), text, ink, ground);
 }
 
 void CloseUp::draw_words(QPainter& painter) const {

@@ -8,6 +8,7 @@
 
 #include "app/canvas/mound_glyph.h"
 #include "app/stages/sets_page.h"
+#include "app/window/look_sheet.h"
 
 namespace plugside {
 
@@ -16,17 +17,16 @@ namespace {
 constexpr double run_x = 30.0;
 
 QString walk_line(const FieldSurvey& field) {
-    const QString read = DayRail::tr("%n mark(s) read", nullptr, static_cast<int>(field.survey.mounds.size()));
+    const QString read = counted(static_cast<long long>(field.survey.mounds.size()), DayRail::tr("%1 mark read"), DayRail::tr("%1 marks read"));
     if (field.findings.empty()) return read;
-    return DayRail::tr("%1, %2 to look at").arg(read).arg(field.findings.size());
+    return DayRail::tr("%1, %2 remarks").arg(read).arg(field.findings.size());
 }
 
 QString systems_line(const Plan& plan) {
     const auto doubtful = std::count_if(plan.mounds.begin(), plan.mounds.end(),
                                         [](const MoundInPlan& mound) { return mound.system && mound.belongs.value() < 0.5; });
-    const QString systems = DayRail::tr("%n drawn", nullptr, static_cast<int>(plan.systems.size()));
-    if (doubtful == 0) return systems;
-    return DayRail::tr("%1, %n doubtful mound(s)", nullptr, static_cast<int>(doubtful)).arg(systems);
+    if (doubtful == 0) return DayRail::tr("%1 drawn").arg(plan.systems.size());
+    return counted(doubtful, DayRail::tr("%1 doubtful mound"), DayRail::tr("%1 doubtful mounds"));
 }
 
 QString sets_line(const Survey& survey, const Plan& plan) {

@@ -77,6 +77,10 @@ SetsPage::SetsPage(FieldSession& session, Choices& choices, QWidget* parent)
         refresh();
     });
     connect(close_up_, &CloseUp::move_given_up, this, &SetsPage::refresh);
+    connect(close_up_, &CloseUp::shifted, this, &SetsPage::show_instruction);
+    // arrow keys then scroll the words
+    connect(close_up_, &CloseUp::move_given_up, this, [this] { words_->setFocus(); });
+    connect(close_up_, &CloseUp::move_accepted, this, [this] { words_->setFocus(); });
     connect(&choices_, &Choices::picks_changed, this, &SetsPage::refresh);
     connect(&choices_, &Choices::units_changed, this, &SetsPage::refresh);
     connect(&choices_, &Choices::theme_changed, this, &SetsPage::refresh);
@@ -110,6 +114,8 @@ QWidget* SetsPage::build_words() {
     column->addLayout(row);
     decided_ = label_in_role("decided", inside);
     column->addWidget(decided_);
+    mind_ = label_in_role("quiet", inside);
+    column->addWidget(mind_);
     cautions_ = new QVBoxLayout;
     cautions_->setSpacing(6);
     column->addLayout(cautions_);
@@ -145,8 +151,10 @@ void SetsPage::build_keys(QVBoxLayout* column) {
                            Way{tr("next undecided  N"), tr("next undecided set"), tr("N"), &SetsPage::next_undecided},
                            Way{tr("undecide  U"), tr("take the decision back"), tr("U"), &SetsPage::undecide}}) {
         auto* button = new QPushButton(way.text, this);
+        button->setProperty("way", true);
         button->setAccessibleName(way.name);
         button->setToolTip(tr("%1 (%2)").arg(way.name, way.keys));
+        if (way.text.size() == 1) button->setFixedWidth(36);
         ways->addWidget(button, way.text.size() > 1 ? 2 : 0);
         keys_.push_back(button);
         connect(button, &QPushButton::clicked, this, way.go);
@@ -208,10 +216,10 @@ void SetsPage::show_set(std::size_t index) {
     if (!close_up_->moving())
         close_up_->show_scene(close_up_scene(*field, *plan, site), {placed.ladder.along, placed.ladder.across},
                               choice == SetChoice::dropped);
-    instruction_->setText(QString::fromStdString(instruction(placed, field->survey, choices_.units())));
+    show_instruction();
     chance_->setText(tr("%1 in 100").arg(site.hit.in_100()));
     const auto rungs = static_cast<int>(std::lround(site.expected_rungs));
-    chance_words_->setText(current ? tr("to meet the run,\nabout %n rung(s)", nullptr, rungs) : tr("chance is\nrecomputed"));
+    chance_words_->setText(current ? counted(rungs, tr("to meet the run,\nabout %1 rung"), tr("to meet the run,\nabout %1 rungs")) : tr("chance is\nrecomputed"));
     chance_->setEnabled(current);
     decided_->setText(decided_words(choice));
     decided_->setVisible(choice != SetChoice::proposed);
@@ -221,12 +229,27 @@ void SetsPage::show_set(std::size_t index) {
     show_cautions(set);
 }
 
+void SetsPage::show_instruction() {
+    const auto set = at_hand();
+    if (!set) return;
+    const auto plan = session_.plan();
+    const auto field = session_.field();
+    // while the ladder is being moved the words follow it
+    ProbeSite site = site_as_moved(field->survey, plan->probes.at(plan->sets[*set].probe));
+    if (close_up_->moving()) {
+        site.ladder.along = close_up_->place().along;
+        site.ladder.across = close_up_->place().across;
+    }
+    instruction_->setText(QString::fromStdString(instruction(site, field->survey, choices_.units())));
+}
+
 void SetsPage::show_cautions(const SetPoint& set) {
     std::vector<std::string> ids = set.cautions;
     // whatever the plan found, the last word is never its own
     if (std::find(ids.begin(), ids.end(), "decides") == ids.end()) ids.emplace_back("decides");
     if (ids == shown_cautions_ && shown_theme_ == choices_.theme()) return;
     shown_cautions_ = ids;
+    mind_->setText(counted(static_cast<long long>(ids.size()), tr("%1 thing to mind here"), tr("%1 things to mind here")));
     shown_theme_ = choices_.theme();
     while (QLayoutItem* item = cautions_->takeAt(0)) {
         delete item->widget();

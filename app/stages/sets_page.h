@@ -45,6 +45,7 @@ private:
     void build_keys(QVBoxLayout* column);
     void refresh();
     void show_set(std::size_t set);
+    void show_instruction();
     void show_cautions(const SetPoint& set);
     void decide_and_go_on(SetChoice choice);
     void step(int by);
@@ -61,6 +62,7 @@ private:
     QLabel* chance_;
     QLabel* chance_words_;
     QLabel* decided_;
+    QLabel* mind_;
     QVBoxLayout* cautions_;
     QScrollArea* words_;
     std::optional<ProbeKey> moving_set_;

@@ -13,9 +13,21 @@ namespace plugside {
 
 QString interval_words(const SystemsEstimate& estimate) {
     if (estimate.high <= 0) return SystemsPage::tr("no animal");
-    if (estimate.low == estimate.high) return SystemsPage::tr("%n animal(s)", nullptr, estimate.low);
+    if (estimate.low == estimate.high) return counted(estimate.low, SystemsPage::tr("%1 animal"), SystemsPage::tr("%1 animals"));
     return SystemsPage::tr("%1 to %2 animals").arg(estimate.low).arg(estimate.high);
 }
+
+namespace {
+
+// A system covers a few square paces: acres and hectares would all read 0.01.
+QString system_area(double area_m2, LengthUnits units) {
+    // 1 international square foot = 0.3048^2 m2
+    const double amount = units == LengthUnits::metres ? area_m2 : area_m2 / (0.3048 * 0.3048);
+    const double rounded = amount < 100.0 ? std::round(amount) : std::round(amount / 10.0) * 10.0;
+    return (units == LengthUnits::metres ? SystemsPage::tr("%1 m²") : SystemsPage::tr("%1 sq ft")).arg(rounded, 0, 'f', 0);
+}
+
+}  // namespace
 
 SystemsPage::SystemsPage(FieldSession& session, Choices& choices, QWidget* parent)
     : QWidget(parent), session_(session), choices_(choices) {
@@ -36,7 +48,11 @@ SystemsPage::SystemsPage(FieldSession& session, Choices& choices, QWidget* paren
     table_->setSelectionMode(QAbstractItemView::SingleSelection);
     table_->setEditTriggers(QAbstractItemView::NoEditTriggers);
     table_->setTabKeyNavigation(false);
-    table_->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
+    table_->horizontalHeader()->setSectionResizeMode(QHeaderView::Fixed);
+    table_->horizontalHeader()->setSectionResizeMode(3, QHeaderView::Stretch);
+    table_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    for (const auto& [column_index, width] : {std::pair{0, 62}, std::pair{1, 70}, std::pair{2, 100}})
+        table_->setColumnWidth(column_index, width);
     table_->horizontalHeader()->setHighlightSections(false);
     table_->verticalHeader()->setDefaultSectionSize(26);
     table_->setAccessibleName(tr("burrow systems"));
@@ -121,13 +137,13 @@ void SystemsPage::show_picked() {
     const auto doubtful = std::count_if(shown.mounds.begin(), shown.mounds.end(),
                                         [&](std::size_t m) { return plan->mounds[m].belongs.value() < 0.5; });
     QStringList lines;
-    lines << tr("%n mound(s), the freshest %1", nullptr, static_cast<int>(shown.mounds.size()))
-                 .arg(freshness_word(shown.freshest));
-    lines << tr("%1 of run drawn; the system covers %2")
+    const QString mounds = counted(static_cast<long long>(shown.mounds.size()), tr("%1 mound"), tr("%1 mounds"));
+    lines << tr("%1, the freshest: %2").arg(mounds, freshness_word(shown.freshest));
+    lines << tr("%1 of run drawn, on %2")
                  .arg(QString::fromStdString(ground_distance(shown.run_length, choices_.units())),
-                      QString::fromStdString(ground_area(area_m2(shown.outline), choices_.units())));
+                      system_area(area_m2(shown.outline), choices_.units()));
     lines << tr("%1 in 100 that all of it is one animal's").arg(shown.single.in_100());
-    if (doubtful > 0) lines << tr("%n mound(s) could well be another animal's", nullptr, static_cast<int>(doubtful));
+    if (doubtful > 0) lines << counted(doubtful, tr("%1 mound could well be another animal's"), tr("%1 mounds could well be another animal's"));
     picked_->setText(lines.join('\n'));
 }
 

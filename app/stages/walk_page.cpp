@@ -38,10 +38,10 @@ QStringList read_lines(const FieldSurvey& field, LengthUnits units) {
     const auto gophers = std::count_if(mounds.begin(), mounds.end(), [](const Mound& m) { return is_gopher_sign(m.kind); });
     const auto fans = std::count_if(mounds.begin(), mounds.end(), [](const Mound& m) { return is_gopher_sign(m.kind) && m.fan; });
     QStringList lines;
-    lines << WalkPage::tr("%n mark(s) of gophers, %1 of them with a fan that could be read", nullptr, static_cast<int>(gophers))
-                 .arg(fans);
+    lines << counted(gophers, WalkPage::tr("%1 mark of a gopher"), WalkPage::tr("%1 marks of gophers")) +
+                 counted(fans, WalkPage::tr(", %1 with a fan that could be read"), WalkPage::tr(", %1 with a fan that could be read"));
     const auto others = static_cast<int>(mounds.size()) - static_cast<int>(gophers);
-    if (others > 0) lines << WalkPage::tr("%n mark(s) of other diggers or things", nullptr, others);
+    if (others > 0) lines << counted(others, WalkPage::tr("%1 mark of another digger or thing"), WalkPage::tr("%1 marks of other diggers or things"));
     for (const Walk& walk : field.survey.walks) lines << track_words(walk, units);
     lines << ground_words(field.survey.ground);
     return lines;
@@ -74,7 +74,9 @@ WalkPage::WalkPage(FieldSession& session, Choices& choices, QWidget* parent)
     inside->addWidget(seen_);
     inside->addWidget(findings_heading_);
     inside->addWidget(findings_, 1);
+    inside->addStretch(0);
     column->addWidget(filled_, 1);
+    column->addStretch(0);
     column->addWidget(new MoundFacts(session, choices, this));
     auto* keys = new QHBoxLayout;
     auto* open = new QPushButton(tr("open a walk…"), this);

@@ -22,19 +22,23 @@ QLabel[role="title"] { font-size: {title}px; font-weight: 700; }
 QLabel[role="chance"] { font-size: {chance}px; font-weight: 700; }
 QLabel[role="heading"] { font-weight: 700; }
 QLabel[role="body"] { font-size: {body}px; }
+QLabel[role="small"] { font-size: {tiny}px; }
 QLabel[role="quiet"] { color: {quiet_ink}; font-size: {small}px; }
 QLabel[role="decided"] { color: {act}; font-weight: 700; }
 QLabel[role="stop"] { color: {stop_ink}; font-weight: 700; }
 QPushButton, QToolButton { background: {slip}; border: 1px solid {edge}; border-radius: 13px; padding: 4px 13px; min-height: 18px; }
 QPushButton:hover, QToolButton:hover { background: {rail}; }
-QPushButton:focus, QToolButton:focus { border: 2px solid {act}; padding: 3px 12px; }
+QPushButton:focus, QToolButton:focus { border: 2px solid {act}; padding: 3px 12px; outline: none; }
+QPushButton[way="true"] { padding: 4px 7px; }
+QPushButton[way="true"]:focus { padding: 3px 6px; }
 QPushButton:disabled, QToolButton:disabled { color: {faint}; border-color: {hairline}; }
 QPushButton#main_button { background: {ink}; color: {slip}; border-color: {ink}; font-weight: 700; }
 QPushButton#main_button * { color: {slip}; }
 QPushButton#main_button:focus { border: 2px solid {act}; }
 QPushButton#main_button:hover { background: {act}; border-color: {act}; color: {on_act}; }
 QPushButton#main_button:disabled { background: {hairline}; border-color: {hairline}; color: {quiet_ink}; }
-QToolButton[map_button="true"] { border-radius: 8px; padding: 2px; font-size: {body}px; font-weight: 700; }
+QToolButton[map_button="true"] { border-radius: 8px; padding: 2px 7px; font-size: {small}px; }
+QToolButton[map_button="true"]:focus { padding: 1px 6px; }
 QToolButton[map_button="true"]:checked { background: {ink}; color: {slip}; }
 QToolButton::menu-indicator { image: none; }
 QMenu { background: {slip}; border: 1px solid {edge}; padding: 5px; }
@@ -58,6 +62,10 @@ QScrollBar::add-page, QScrollBar::sub-page { background: transparent; }
 QProgressBar { background: {rail}; border: none; border-radius: 3px; max-height: 6px; min-height: 6px; }
 QProgressBar::chunk { background: {act}; border-radius: 3px; }
 QCheckBox { spacing: 8px; background: transparent; }
+QDialog { border: 1px solid {quiet_ink}; }
+QCheckBox::indicator { width: 15px; height: 15px; border: 1px solid {edge}; border-radius: 3px; background: {slip}; }
+QCheckBox::indicator:checked { background: qradialgradient(cx:0.5, cy:0.5, radius:0.5, stop:0 {act}, stop:0.62 {act}, stop:0.68 {slip}, stop:1 {slip}); border: 2px solid {act}; }
+QCheckBox::indicator:focus { border: 2px solid {ink}; }
 QCheckBox:focus { color: {act}; }
 QToolTip { background: {slip}; color: {ink}; border: 1px solid {edge}; padding: 4px; }
 )";
@@ -87,6 +95,7 @@ QString look_sheet(const MapStyle& style) {
     colour("stop_ink", style.stop_ink);
     set("text", QString::number(style.text_px));
     set("small", QString::number(style.text_px - 1));
+    set("tiny", QString::number(style.text_px - 2));
     set("body", QString::number(style.text_px + 1));
     set("title", QString::number(style.text_px + 5));
     set("chance", QString::number(style.text_px + 15));
@@ -100,6 +109,11 @@ QLabel* label_in_role(const char* role, QWidget* parent) {
     label->setTextFormat(Qt::PlainText);
     label->setTextInteractionFlags(Qt::TextSelectableByMouse);
     return label;
+}
+
+QString counted(long long count, const QString& one, const QString& many) {
+    QString words = count == 1 ? one : many;
+    return words.replace(QStringLiteral("%1"), QString::number(count));
 }
 
 }  // namespace plugside

@@ -99,16 +99,14 @@ void MainWindow::lay_out() {
     row->setSpacing(0);
     rail_ = new DayRail(session_, choices_, this);
     map_ = new MapView(session_, choices_, this);
+    map_buttons_ = new MapButtons(*map_);
     slip_ = new Slip(session_, choices_, this);
     row->addWidget(rail_);
     row->addWidget(map_, 1);
     row->addWidget(slip_);
     column->addLayout(row, 1);
-    map_buttons_ = new MapButtons(*map_);
     new WorkBanner(session_, map_);
     keys_ = new KeysOverlay(this);
-    setTabOrder(rail_, map_);
-    setTabOrder(map_, slip_);
 }
 
 void MainWindow::bind_session() {
@@ -124,7 +122,8 @@ void MainWindow::bind_session() {
     });
     connect(&session_, &FieldSession::handed_out, this, &MainWindow::say_handed_out);
     connect(&session_, &FieldSession::reopened_hand_out, this, [this](int decisions) {
-        slip_->say(tr("This plan was handed out before: %n decision(s) on its sets came back with it.", nullptr, decisions),
+        slip_->say(counted(decisions, tr("This plan was handed out before: %1 decision on its sets came back with it."),
+                           tr("This plan was handed out before: %1 decisions on its sets came back with it.")),
                    Slip::Weight::news);
     });
     connect(&session_, &FieldSession::decided, this, [this] { choices_.go_to(Step::sets); });

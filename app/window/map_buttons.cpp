@@ -1,33 +1,33 @@
 #include "app/window/map_buttons.h"
 
-#include <QVBoxLayout>
+#include <QEvent>
+#include <QHBoxLayout>
 #include <utility>
 
 namespace plugside {
 
 MapButtons::MapButtons(MapView& map) : QWidget(&map), map_(map) {
-    auto* column = new QVBoxLayout(this);
-    column->setContentsMargins(0, 0, 0, 0);
-    column->setSpacing(6);
-    connect(add_button(tr("+"), tr("nearer"), QStringLiteral("+")), &QToolButton::clicked, &map_, &MapView::zoom_in);
-    connect(add_button(tr("−"), tr("further"), QStringLiteral("-")), &QToolButton::clicked, &map_, &MapView::zoom_out);
-    connect(add_button(tr("fit"), tr("the whole field"), QStringLiteral("F")), &QToolButton::clicked, &map_, &MapView::fit);
-    coordinates_ = add_button(tr("lat"), tr("latitude and longitude"), QStringLiteral("C"));
+    auto* row = new QHBoxLayout(this);
+    row->setContentsMargins(0, 0, 0, 0);
+    row->setSpacing(5);
+    connect(add_button(tr("nearer"), tr("nearer"), QStringLiteral("+")), &QToolButton::clicked, &map_, &MapView::zoom_in);
+    connect(add_button(tr("further"), tr("further"), QStringLiteral("-")), &QToolButton::clicked, &map_, &MapView::zoom_out);
+    connect(add_button(tr("whole field"), tr("the whole field"), QStringLiteral("F")), &QToolButton::clicked, &map_, &MapView::fit);
+    coordinates_ = add_button(tr("lat, lon"), tr("latitude and longitude"), QStringLiteral("C"));
     coordinates_->setCheckable(true);
     connect(coordinates_, &QToolButton::toggled, &map_, &MapView::show_coordinates);
     show_ = add_button(tr("show"), tr("what the map shows"), QStringLiteral("S"));
     build_show_menu();
-    adjustSize();
-    move(12, 12);
+    move(10, 10);
 }
 
 QToolButton* MapButtons::add_button(const QString& text, const QString& name, const QString& key) {
     auto* button = new QToolButton(this);
     button->setText(text);
     button->setAccessibleName(name);
-    button->setToolTip(tr("%1 (%2)").arg(name, key));
+    button->setToolTip(tr("%1 (key %2)").arg(name, key));
     button->setProperty("map_button", true);
-    button->setFixedSize(48, 34);
+    button->setFixedHeight(28);
     layout()->addWidget(button);
     return button;
 }
@@ -56,7 +56,13 @@ void MapButtons::build_show_menu() {
     connect(show_, &QToolButton::clicked, this, &MapButtons::open_show_menu);
 }
 
-void MapButtons::open_show_menu() { menu_->popup(show_->mapToGlobal(QPoint(show_->width() + 6, 0))); }
+bool MapButtons::event(QEvent* event) {
+    // words grow with the theme
+    if (event->type() == QEvent::LayoutRequest) adjustSize();
+    return QWidget::event(event);
+}
+
+void MapButtons::open_show_menu() { menu_->popup(show_->mapToGlobal(QPoint(0, show_->height() + 4))); }
 
 void MapButtons::toggle_coordinates() { coordinates_->toggle(); }
 

@@ -1,4 +1,4 @@
-// The short column of buttons at the map's edge: nearer, further, whole field, coordinates, what is shown.
+// The few words at the map's upper edge: nearer, further, whole field, coordinates, what is shown.
 #pragma once
 
 #include <QMenu>
@@ -16,6 +16,9 @@ public:
     explicit MapButtons(MapView& map);
     void open_show_menu();
     void toggle_coordinates();
+
+protected:
+    bool event(QEvent* event) override;
 
 private:
     QToolButton* add_button(const QString& text, const QString& name, const QString& key);

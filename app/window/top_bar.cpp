@@ -76,12 +76,6 @@ void TopBar::refresh() {
     theme_->setAccessibleName(light ? tr("light; press for reading in sunlight") : tr("sunlight; press for the light look"));
     theme_->setToolTip(tr("light, or readable in sunlight (Ctrl+L)"));
     field_->setText(field ? QString::fromStdString(field->field_name) : tr("Plugside"));
-    walked_->setText(plan ? walked_words(*plan, choices_.units()) : QString());
-    const bool counted = plan && plan->estimate.high > 0;
-    animals_->setText(!counted ? QString()
-                      : plan->estimate.low == plan->estimate.high
-                          ? interval_words(plan->estimate)
-                          : tr("%1, most likely %2").arg(interval_words(plan->estimate)).arg(plan->estimate.most_likely));
     if (plan && !plan->sets.empty()) {
         const SetProgress progress = set_progress(field->survey, *plan);
         decided_->setText(tr("%1 of %2 sets decided").arg(progress.decided).arg(progress.all));
@@ -89,6 +83,32 @@ void TopBar::refresh() {
         decided_->clear();
     }
     hand_out_->setEnabled(session_.plan_is_current());
+    fit_words();
+}
+
+void TopBar::resizeEvent(QResizeEvent* event) {
+    QWidget::resizeEvent(event);
+    fit_words();
+}
+
+// Where the bar is too narrow for all of it, the second number goes first, then the area: both stand on the slips too.
+void TopBar::fit_words() {
+    const auto plan = session_.plan();
+    walked_->setText(plan ? walked_words(*plan, choices_.units()) : QString());
+    if (!plan || plan->estimate.high <= 0) {
+        animals_->clear();
+        return;
+    }
+    const QString interval = interval_words(plan->estimate);
+    const QString both = tr("%1, most likely %2").arg(interval).arg(plan->estimate.most_likely);
+    animals_->setText(plan->estimate.low == plan->estimate.high ? interval : both);
+    animals_->setToolTip(animals_->text());
+    const auto too_wide = [this] {
+        layout()->invalidate();
+        return layout()->minimumSize().width() > width();
+    };
+    if (too_wide()) animals_->setText(interval);
+    if (too_wide()) walked_->clear();
 }
 
 }  // namespace plugside

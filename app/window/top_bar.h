@@ -20,8 +20,12 @@ Q_SIGNALS:
     void hand_out_wanted();
     void keys_wanted();
 
+protected:
+    void resizeEvent(QResizeEvent* event) override;
+
 private:
     void refresh();
+    void fit_words();
 
     FieldSession& session_;
     Choices& choices_;

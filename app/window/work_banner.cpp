@@ -65,7 +65,7 @@ void WorkBanner::refresh() {
 
 void WorkBanner::place() {
     adjustSize();
-    move(std::max((parentWidget()->width() - width()) / 2, 8), 12);
+    move(std::max((parentWidget()->width() - width()) / 2, 8), 50);
     raise();
 }
 
