@@ -27,7 +27,8 @@ struct SimulationOptions {
     std::size_t mounds_wanted = 300;  // about; the field's size follows
     bool other_diggers = true;        // some moles', ground squirrels' and voles' signs among the marks
     bool with_ground = false;         // boundary, a ditch as barrier, a house as keep-clear
-    std::optional<double> area_m2;    // of the field; nothing = as crowded as the seed has it; enlarged if it does not hold them
+    // Of the field; nothing = as crowded as the seed has it. Enlarged where it does not hold the mounds wanted.
+    std::optional<double> area_m2;
 };
 
 [[nodiscard]] SimulatedField simulate_field(const SimulationOptions& options);
