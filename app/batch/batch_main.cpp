@@ -1,4 +1,5 @@
 // The main job without a window: the same core, the same files.
+#include <algorithm>
 #include <cstdio>
 #include <new>
 #include <string>
@@ -41,7 +42,8 @@ int run(const std::vector<std::string>& words) {
     for (const Verb* verb : verbs()) {
         if (verb->rule.name != words[0]) continue;
         const std::vector<std::string> rest(words.begin() + 1, words.end());
-        if (!rest.empty() && rest[0] == "--help") {
+        const auto options_end = std::find(rest.begin(), rest.end(), "--");
+        if (std::find(rest.begin(), options_end, "--help") != options_end) {
             std::fputs(help_of(verb->rule).c_str(), stdout);
             return exit_done;
         }

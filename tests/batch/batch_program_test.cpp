@@ -27,6 +27,7 @@ TEST(BatchProgram, HelpAndVersionAreToldOnStdoutAndAreNoMistake) {
         EXPECT_NE(help.out.find(verb), std::string::npos);
         const Outcome of_verb = run_batch({verb, "--help"});
         EXPECT_EQ(of_verb.code, 0);
+        EXPECT_EQ(of_verb.out, run_batch({verb, "--out", "somewhere", "--help"}).out);
         EXPECT_EQ(of_verb.out.find(std::string("plugside-batch ") + verb), 0u);
         EXPECT_TRUE(of_verb.err.empty());
     }
