@@ -30,11 +30,10 @@ std::string line_of(std::string_view name, double value) {
     return std::string(name) + '\t' + digits.data() + '\n';
 }
 
-constexpr std::array<std::string_view, 4> single_names{"shift_mean", "shift_sd", "presence_offset", "presence_slope"};
+constexpr std::array<std::string_view, 3> single_names{"shift_sd", "presence_offset", "presence_slope"};
 
 double* single_value(LinkWeights& weights, std::string_view name) {
-    const std::array<double*, 4> values{&weights.shift_mean, &weights.shift_sd, &weights.presence_offset,
-                                        &weights.presence_slope};
+    const std::array<double*, 3> values{&weights.shift_sd, &weights.presence_offset, &weights.presence_slope};
     const auto at = std::find(single_names.begin(), single_names.end(), name);
     return at == single_names.end() ? nullptr : values.at(static_cast<std::size_t>(at - single_names.begin()));
 }
@@ -61,6 +60,7 @@ LinkWeights parse_link_weights(std::string_view text) {
             *single = value;
             continue;
         }
+        if (put(field_summary_names(), name, value, weights.shift)) continue;
         assert(!weights.stages.empty());
         LinkStage& stage = weights.stages.back();
         [[maybe_unused]] const bool known = put(link_feature_names(), name, value, stage.of_feature) ||
@@ -74,6 +74,7 @@ std::string to_text(const LinkWeights& weights) {
     std::string text;
     LinkWeights singles = weights;
     for (const std::string_view name : single_names) text += line_of(name, *single_value(singles, name));
+    for (std::size_t k = 0; k < field_summary_count; ++k) text += line_of(field_summary_names()[k], weights.shift[k]);
     for (std::size_t s = 0; s < weights.stages.size(); ++s) {
         text += "stage\n";
         for (std::size_t k = 0; k < link_feature_count; ++k)
@@ -87,6 +88,10 @@ std::string to_text(const LinkWeights& weights) {
 const LinkWeights& learnt_link_weights() {
     static const LinkWeights weights = parse_link_weights(embedded::link_weights);
     return weights;
+}
+
+double foretold_shift(const FieldSummary& summary, const LinkWeights& weights) {
+    return std::clamp(std::inner_product(summary.begin(), summary.end(), weights.shift.begin(), 0.0), -3.0, 3.0);
 }
 
 double run_presence(double link_probability, const LinkWeights& weights) {

@@ -2,8 +2,8 @@
 //
 // Stages:  the first weighs link_features alone; each later one weighs the features and the context (link_context) of the scores
 //          of the stage before. The last stage's scores are the log weights of the forest, against starting a new system at a mark.
-// shift:   mean and standard deviation of a shift common to all links of a field that the features leave open: it carries the
-//          uncertainty of the survey's scales into the number of systems.
+// shift:   common to all links of a field: foretold from the field's summary, with the standard deviation that this leaves open,
+//          which carries the uncertainty of the survey's scales into the number of systems.
 // Errors:  the resource is part of the program; a line that does not parse, or a feature without a weight, asserts.
 #pragma once
 
@@ -11,6 +11,7 @@
 #include <string_view>
 #include <vector>
 
+#include "core/systems/field_summary.h"
 #include "core/systems/link_context.h"
 #include "core/systems/link_features.h"
 
@@ -23,11 +24,14 @@ struct LinkStage {
 
 struct LinkWeights {
     std::vector<LinkStage> stages;
-    double shift_mean = 0.0;
+    FieldSummary shift{};
     double shift_sd = 0.0;
     double presence_offset = 0.0;
     double presence_slope = 1.0;
 };
+
+// The shift foretold for a field, held within +-3.
+[[nodiscard]] double foretold_shift(const FieldSummary& summary, const LinkWeights& weights);
 
 // The chance that a run joins the ends of a link of the consensus tree which is in `link_probability` of the drawn forests:
 // logistic in its log odds. A forest leaves out a link that others bypass although the run is there; how often is learnt.

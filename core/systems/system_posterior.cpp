@@ -35,14 +35,14 @@ struct Draws {
 
 // Draws forests on two threads; what a draw is depends only on its number.
 std::optional<Draws> draw_forests(const SystemPosterior& posterior, const std::vector<double>& log_weight,
-                                  const LinkWeights& weights, int count, const Progress& progress) {
+                                  double shift, double shift_sd, int count, const Progress& progress) {
     std::vector<std::uint64_t> keys;
     keys.reserve(posterior.marks.size());
     for (const Mark& mark : posterior.marks) keys.push_back(mark.key);
-    const ForestSampler at_mean(keys, posterior.links, log_weight, std::exp(-weights.shift_mean));
+    const ForestSampler at_mean(keys, posterior.links, log_weight, std::exp(-shift));
     std::vector<ForestSampler> shifted;
     for (const double quantile : shift_quantiles)
-        shifted.emplace_back(keys, posterior.links, log_weight, std::exp(-weights.shift_mean - quantile * weights.shift_sd));
+        shifted.emplace_back(keys, posterior.links, log_weight, std::exp(-shift - quantile * shift_sd));
     const auto all = static_cast<std::size_t>(count);
     const std::size_t for_systems = std::max<std::size_t>(1, all * 2 / 3);
     Draws draws;
@@ -161,10 +161,11 @@ std::optional<SystemPosterior> infer_systems(const Survey& survey, const PlanOpt
     progress.say(0.05, "fitting the survey's scales");
     posterior.scales = fit_scales(posterior.marks, posterior.links, progress);
     progress.say(0.15, "weighing links");
-    const std::vector<double> log_weight = log_weights(
-        posterior.marks, posterior.links,
-        link_features(posterior.marks, posterior.links, posterior.scales, options.fan_sd_degrees), weights);
-    const std::optional<Draws> draws = draw_forests(posterior, log_weight, weights,
+    const auto features = link_features(posterior.marks, posterior.links, posterior.scales, options.fan_sd_degrees);
+    const std::vector<double> log_weight = log_weights(posterior.marks, posterior.links, features, weights);
+    const double shift = foretold_shift(
+        field_summary(posterior.marks, posterior.links, features, log_weight, posterior.scales), weights);
+    const std::optional<Draws> draws = draw_forests(posterior, log_weight, shift, weights.shift_sd,
                                                     draws_for(posterior.marks.size(), options.draws), progress);
     if (!draws) return std::nullopt;
     CoMembership pairs(posterior.marks.size());

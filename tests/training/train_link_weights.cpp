@@ -5,7 +5,8 @@
 //            free forests. Maximised by resilient backpropagation (Riedmiller & Braun 1993 [memory]) with a ridge.
 // Fields:    seeds from --first on, which no test and no table uses (those use seeds below 1000).
 // Use:       train_link_weights OUT.tsv [--fields N] [--rounds N] [--stages N] [--mounds N] [--first SEED] [--leave-out KIND]
-//            [--keep IN.tsv]   keeps the stages and the shift of IN.tsv and learns only the presence of runs anew
+//            [--keep IN.tsv] [--shift-fields N]   (--keep: learns only the shift and the presence of runs anew)
+#include <Eigen/Cholesky>
 #include <algorithm>
 #include <array>
 #include <cmath>
@@ -55,6 +56,7 @@ struct Lesson {
     std::vector<std::size_t> inside;   // links within one true system
     std::vector<Link> inside_links;
     double systems = 0.0;  // that left a mark
+    SurveyScales scales;
 };
 
 Lesson lesson_of(const SimulatedField& field) {
@@ -63,7 +65,8 @@ Lesson lesson_of(const SimulatedField& field) {
     lesson.marks = marks_of(field.survey, options);
     lesson.links = candidate_links(lesson.marks, field.survey.ground.barriers);
     lesson.rows = rows_of(lesson.marks.size(), lesson.links);
-    lesson.features = link_features(lesson.marks, lesson.links, fit_scales(lesson.marks, lesson.links), options.fan_sd_degrees);
+    lesson.scales = fit_scales(lesson.marks, lesson.links);
+    lesson.features = link_features(lesson.marks, lesson.links, lesson.scales, options.fan_sd_degrees);
     lesson.context.resize(lesson.links.size());
     std::map<std::size_t, std::size_t> system_of;  // by the mark's place in the survey
     for (const TrueMound& mound : field.truth.mounds)
@@ -136,25 +139,63 @@ Slope mean_slope(const std::vector<Lesson>& lessons, const LinkStage& stage) {
     return sum;
 }
 
-// The common shift of log weights that gives the true number of systems: its mean and spread over the fields.
-void learn_shift(const std::vector<Lesson>& lessons, LinkWeights& weights) {
-    double sum = 0.0;
-    double squares = 0.0;
-    for (const Lesson& lesson : lessons) {
-        double low = -4.0;
-        double high = 4.0;
-        const std::vector<double> all = stage_scores(lesson.features, lesson.context, weights.stages.back());
-        for (int step = 0; step < 14; ++step) {
-            const double middle = 0.5 * (low + high);  // a lighter root is a heavier link
-            const double trees = forest_marginals(lesson.marks.size(), lesson.links, all, std::exp(-middle)).expected_trees;
-            (trees > lesson.systems ? low : high) = middle;
-        }
-        sum += 0.5 * (low + high);
-        squares += 0.25 * (low + high) * (low + high);
+// The common shift of log weights that gives a field its true number of systems.
+double shift_wanted(const Lesson& lesson, const std::vector<double>& scores) {
+    double low = -4.0;
+    double high = 4.0;
+    for (int step = 0; step < 12; ++step) {
+        const double middle = 0.5 * (low + high);  // a lighter root is a heavier link
+        const double trees = forest_marginals(lesson.marks.size(), lesson.links, scores, std::exp(-middle)).expected_trees;
+        (trees > lesson.systems ? low : high) = middle;
     }
-    const double count = static_cast<double>(lessons.size());
-    weights.shift_mean = sum / count;
-    weights.shift_sd = std::sqrt(std::max(0.0, squares / count - weights.shift_mean * weights.shift_mean));
+    return 0.5 * (low + high);
+}
+
+struct ShiftLesson {
+    FieldSummary summary{};
+    double wanted = 0.0;
+};
+
+// Ridge regression of the shift on the field's summary, by cross-validation over the strength of the ridge in ten parts; the
+// spread is that of the parts left out.
+void learn_shift(const std::vector<ShiftLesson>& lessons, LinkWeights& weights) {
+    const auto fit = [&](double strength, std::size_t left_out) {
+        constexpr auto k = static_cast<Eigen::Index>(field_summary_count);
+        Eigen::MatrixXd normal = Eigen::MatrixXd::Identity(k, k) * strength;
+        normal(0, 0) = 1e-9;
+        Eigen::VectorXd right = Eigen::VectorXd::Zero(k);
+        for (std::size_t i = 0; i < lessons.size(); ++i) {
+            if (i % 10 == left_out) continue;
+            const Eigen::Map<const Eigen::VectorXd> row(lessons[i].summary.data(), k);
+            normal += row * row.transpose();
+            right += row * lessons[i].wanted;
+        }
+        return Eigen::VectorXd(normal.ldlt().solve(right));
+    };
+    double best = 1e9;
+    double best_strength = 1.0;
+    for (const double strength : {0.03, 0.1, 0.3, 1.0, 3.0, 10.0, 30.0}) {
+        double squares = 0.0;
+        for (std::size_t part = 0; part < 10; ++part) {
+            const Eigen::VectorXd row = fit(strength, part);
+            for (std::size_t i = part; i < lessons.size(); i += 10) {
+                double told = 0.0;
+                for (std::size_t k = 0; k < field_summary_count; ++k) told += row[static_cast<Eigen::Index>(k)] * lessons[i].summary[k];
+                squares += (told - lessons[i].wanted) * (told - lessons[i].wanted);
+            }
+        }
+        if (squares >= best) continue;
+        best = squares;
+        best_strength = strength;
+    }
+    const Eigen::VectorXd row = fit(best_strength, 10);
+    for (std::size_t k = 0; k < field_summary_count; ++k) weights.shift[k] = row[static_cast<Eigen::Index>(k)];
+    weights.shift_sd = std::sqrt(best / static_cast<double>(lessons.size()));
+    double plain = 0.0, mean = 0.0;
+    for (const ShiftLesson& lesson : lessons) mean += lesson.wanted / static_cast<double>(lessons.size());
+    for (const ShiftLesson& lesson : lessons) plain += (lesson.wanted - mean) * (lesson.wanted - mean);
+    std::fprintf(stderr, "shift: mean %.3f, spread %.3f, left open by the summary %.3f (ridge %.2f)\n", mean,
+                 std::sqrt(plain / static_cast<double>(lessons.size())), weights.shift_sd, best_strength);
 }
 
 // What became of a ladder between two mounds.
@@ -239,6 +280,19 @@ LinkStage learn(const std::vector<Lesson>& lessons, LinkStage stage, int rounds,
     return stage;
 }
 
+void learn_stages(std::vector<Lesson>& lessons, int stages, int rounds, LinkWeights& weights) {
+    for (int stage = 0; stage < stages; ++stage) {
+        std::fprintf(stderr, "stage %d\n", stage + 1);
+        if (stage > 0)
+            for (Lesson& lesson : lessons)
+                lesson.context = link_context(lesson.marks, lesson.links, lesson.rows,
+                                              stage_scores(lesson.features, lesson.context, weights.stages.back()));
+        LinkStage start = stage > 0 ? weights.stages.back() : LinkStage{};
+        start.of_context = {};
+        weights.stages.push_back(learn(lessons, start, rounds, stage > 0 ? dimensions : link_feature_count));
+    }
+}
+
 }  // namespace
 
 int main(int argc, char** argv) {
@@ -252,37 +306,39 @@ int main(int argc, char** argv) {
     const auto number = [&](const char* name, int otherwise) {
         return given.count(name) ? std::atoi(given[name].c_str()) : otherwise;
     };
-    const int fields = number("--fields", 160);
+    const int fields = number("--fields", 240);
+    const int shift_fields = number("--shift-fields", 600);
     const auto first = static_cast<std::uint64_t>(number("--first", 1000));
     std::vector<FieldKind> kinds = all_field_kinds();
     std::erase_if(kinds, [&](FieldKind kind) { return to_text(kind) == given["--leave-out"]; });
-    std::vector<Lesson> lessons;
-    std::vector<SimulatedField> made_up;
-    for (int i = 0; i < fields; ++i) {
+    const auto made_up = [&](int i, std::size_t mounds) {
         SimulationOptions options;
         options.kind = kinds[static_cast<std::size_t>(i) % kinds.size()];
         options.seed = first + static_cast<std::uint64_t>(i);
-        options.mounds_wanted = static_cast<std::size_t>(number("--mounds", 160));
-        made_up.push_back(simulate_field(options));
-        lessons.push_back(lesson_of(made_up.back()));
-    }
+        options.mounds_wanted = mounds;
+        return simulate_field(options);
+    };
     LinkWeights weights;
     if (given.count("--keep")) {
         std::ifstream in(given["--keep"]);
         weights = parse_link_weights(std::string(std::istreambuf_iterator<char>(in), {}));
+    } else {
+        std::vector<Lesson> lessons;
+        for (int i = 0; i < fields; ++i) lessons.push_back(lesson_of(made_up(i, static_cast<std::size_t>(number("--mounds", 200)))));
+        learn_stages(lessons, number("--stages", 3), number("--rounds", 70), weights);
     }
-    for (int stage = static_cast<int>(weights.stages.size()); stage < number("--stages", 3); ++stage) {
-        std::fprintf(stderr, "stage %d\n", stage + 1);
-        if (stage > 0)
-            for (Lesson& lesson : lessons)
-                lesson.context = link_context(lesson.marks, lesson.links, lesson.rows,
-                                              stage_scores(lesson.features, lesson.context, weights.stages.back()));
-        LinkStage start = stage > 0 ? weights.stages.back() : LinkStage{};
-        start.of_context = {};
-        weights.stages.push_back(learn(lessons, start, number("--rounds", 120), stage > 0 ? dimensions : link_feature_count));
+    // sizes from a garden to a large meadow, on fields that the stages have not seen
+    std::vector<ShiftLesson> shifts;
+    for (int i = 0; i < shift_fields; ++i) {
+        const Lesson lesson = lesson_of(made_up(fields + i, 60 + 7 * static_cast<std::size_t>(i % 53)));
+        const std::vector<double> scores = log_weights(lesson.marks, lesson.links, lesson.features, weights);
+        shifts.push_back({field_summary(lesson.marks, lesson.links, lesson.features, scores, lesson.scales),
+                          shift_wanted(lesson, scores)});
     }
-    if (!given.count("--keep")) learn_shift(lessons, weights);
-    learn_presence(made_up, weights);
+    learn_shift(shifts, weights);
+    std::vector<SimulatedField> tried;
+    for (int i = 0; i < 80; ++i) tried.push_back(made_up(fields + shift_fields + i, 240));
+    learn_presence(tried, weights);
     std::ofstream out(argv[1]);
     out << "# What each feature of a link counts for (core/systems/link_weights.h), as a log weight. Learnt by tests/training on\n"
         << "# simulated fields: " << fields << " fields from seed " << first << " on, kinds:";
