@@ -49,8 +49,8 @@ def lengths(tree):
             continue
         start = None
         for number, line in enumerate(lines, 1):
-            # the house format puts a function's head at the margin and its closing brace alone at the margin
-            if re.match(r"[A-Za-z_].*\)( const| noexcept| override| &&)*( ->.*)? \{$", line):
+            # in the house's format a function's head starts at the margin, and only its closing brace stands there alone
+            if re.match(r"[A-Za-z_]", line):
                 start = number
             elif line == "}" and start is not None:
                 if number - start + 1 > MOST_FUNCTION_LINES:
