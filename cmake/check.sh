@@ -33,12 +33,16 @@ if [[ $long == yes ]]; then
     (cd "$root" && cmake --preset release -B .build/fuzz -DCMAKE_CXX_COMPILER=clang++-14 -DPLUGSIDE_FUZZERS=ON \
         --log-level=WARNING)
     cmake --build "$root/.build/fuzz" --target tests/fuzz/all
-    mkdir -p "$root/.build/fuzz/found"
     find "$root/.build/fuzz/tests/fuzz" -maxdepth 1 -type f -perm -u+x | sort | while read -r fuzzer; do
-        echo "Fuzzing $(basename "$fuzzer")"
+        name=$(basename "$fuzzer")
+        echo "Fuzzing with $name"
         # what it finds new is kept in .build/fuzz/found; a crash ends the check
-        (cd "$root/.build/fuzz/found" &&
-            "$fuzzer" -max_total_time=60 -rss_limit_mb=2048 -timeout=20 -verbosity=0 -print_final_stats=1 "$PWD")
+        inputs=("$root/.build/fuzz/found/$name")
+        mkdir -p "${inputs[0]}"
+        if [[ -d "$root/tests/fuzz/corpus/${name#fuzz_}" ]]; then inputs+=("$root/tests/fuzz/corpus/${name#fuzz_}"); fi
+        options=(-max_total_time=60 -rss_limit_mb=2048 -timeout=20 -verbosity=0 -print_final_stats=1)
+        if [[ -f "$root/tests/fuzz/${name#fuzz_}.dict" ]]; then options+=("-dict=$root/tests/fuzz/${name#fuzz_}.dict"); fi
+        (cd "${inputs[0]}/.." && "$fuzzer" "${options[@]}" "${inputs[@]}")
     done
     build_and_test asan
     build_and_test tsan

@@ -33,6 +33,7 @@ BROKEN = [
     ("includes", {"app/canvas/view.cpp": "#include <proj.h>\n"}),
     ("lengths", {"core/units/long.cpp": "int a;\n" * 501}),
     ("lengths", {"core/units/long.cpp": "int f(int a) {\n" + "    ++a;\n" * 80 + "}\n"}),
+    ("lengths", {"core/units/long.cpp": "int f(int a,\n      int b) {\n" + "    ++a;\n" * 80 + "}\n"}),
     ("wording", {"resources/cautions.en.tsv": TABLE.replace("Ask first.", "This bait is safe.")}),
     ("wording", {"resources/cautions.en.tsv": TABLE.replace("A reason.", "It is Allowed here.")}),
     ("wording", {"resources/cautions.en.tsv": TABLE.replace("\tread\n", "\n")}),
