@@ -32,7 +32,10 @@ const std::optional<MapPicture>& MapCache::picture_for(const MapRequest& request
     work_.start([this, request](const Progress& progress) -> BackgroundWork::Apply {
         // a rim of ground about the view, so that a short pan shows no bare edge
         const ViewTransform wide = request.view.resized(request.view.size() * 1.4);
-        auto picture = std::make_shared<MapPicture>(drawn(request, wide, progress.stop));
+        MapRequest wider = request;
+        const QPointF rim = wide.to_screen(request.view.to_local({0.0, 0.0}));
+        for (QRectF& place : wider.show.covered) place.translate(rim);
+        auto picture = std::make_shared<MapPicture>(drawn(wider, wide, progress.stop));
         if (progress.stopped()) return {};
         return [this, picture] {
             picture_ = std::move(*picture);

@@ -63,13 +63,19 @@ void draw_scale_bar(QPainter& painter, const ViewTransform& view, const MapStyle
     painter.drawText(QRectF(end, top, label_width + 4.0, metrics.height()), Qt::AlignLeft | Qt::AlignVCenter, step.label);
 }
 
+std::vector<QRectF> furniture_places(const ViewTransform& view) {
+    const QSizeF size = view.size();
+    return {QRectF(12.0, size.height() - 50.0, 220.0, 40.0), QRectF(size.width() - 72.0, size.height() - 80.0, 60.0, 70.0)};
+}
+
 void draw_north_arrow(QPainter& painter, const ViewTransform& view, const MapStyle& style) {
     const QPointF centre(view.size().width() - 42.0, view.size().height() - 46.0);
     draw_plate(painter, QRectF(centre - QPointF(30.0, 34.0), QSizeF(60.0, 70.0)), style, 12.0);
     painter.setPen(QPen(style.ink, 1.8 * style.line_factor, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
     painter.setBrush(Qt::NoBrush);
     painter.drawLine(centre + QPointF(0.0, 12.0), centre + QPointF(0.0, -14.0));
-    painter.drawPolyline(QPolygonF({centre + QPointF(-6.0, -7.0), centre + QPointF(0.0, -15.0), centre + QPointF(6.0, -7.0)}));
+    painter.drawPolyline(
+        QPolygonF({centre + QPointF(-6.0, -7.0), centre + QPointF(0.0, -15.0), centre + QPointF(6.0, -7.0)}));
     QFont font = painter.font();
     font.setBold(true);
     font.setPixelSize(11);
@@ -77,8 +83,7 @@ void draw_north_arrow(QPainter& painter, const ViewTransform& view, const MapSty
     painter.drawText(QRectF(centre.x() - 30.0, centre.y() - 33.0, 60.0, 16.0), Qt::AlignCenter, words("N"));
     font.setBold(false);
     painter.setFont(font);
-    painter.drawText(QRectF(centre.x() - 30.0, centre.y() + 15.0, 60.0, 18.0), Qt::AlignCenter,
-                     words("%1° true").arg(0));
+    painter.drawText(QRectF(centre.x() - 30.0, centre.y() + 15.0, 60.0, 18.0), Qt::AlignCenter, words("%1° true").arg(0));
 }
 
 }  // namespace plugside

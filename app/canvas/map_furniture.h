@@ -2,6 +2,7 @@
 #pragma once
 
 #include <QPainter>
+#include <vector>
 
 #include "app/canvas/palette.h"
 #include "app/canvas/view_transform.h"
@@ -19,6 +20,9 @@ struct ScaleStep {
 [[nodiscard]] ScaleStep scale_step(const ViewTransform& view, double longest_px, LengthUnits units);
 
 void draw_scale_bar(QPainter& painter, const ViewTransform& view, const MapStyle& style, LengthUnits units);
+
+// Where scale bar and north arrow stand at most.
+[[nodiscard]] std::vector<QRectF> furniture_places(const ViewTransform& view);
 
 // True north and its bearing on the screen: the map's north is up.
 void draw_north_arrow(QPainter& painter, const ViewTransform& view, const MapStyle& style);

@@ -28,8 +28,7 @@ bool MapSheet::sees(LocalPoint place) const {
 }
 
 void paint_map(QPainter& painter, const FieldSurvey& field, const Plan* plan, const MapStyle& style,
-               const ViewTransform& view, const MapShow& show, const std::stop_token& stop,
-               std::vector<FlagPlace>* flags) {
+               const ViewTransform& view, const MapShow& show, const std::stop_token& stop, std::vector<FlagPlace>* flags) {
     painter.save();
     painter.setRenderHint(QPainter::Antialiasing);
     painter.setClipRect(view.screen());
@@ -37,14 +36,15 @@ void paint_map(QPainter& painter, const FieldSurvey& field, const Plan* plan, co
     // a plan of another survey has nothing to say about this one
     const Plan* fitting_plan = plan && plan->mounds.size() == field.survey.mounds.size() ? plan : nullptr;
     MapSheet sheet{painter, field, fitting_plan, style, view, show, stop, flags, {}, visible_ground(view)};
+    for (const QRectF& place : show.covered) sheet.room.hold(place);
     using Layer = void (*)(MapSheet&);
     struct Laid {
         Layer draw;
         bool of_the_plan;
     };
-    for (const Laid layer : {Laid{draw_ground, false}, Laid{draw_systems, true}, Laid{draw_runs, true},
-                             Laid{draw_marks, false}, Laid{draw_ladders, true}, Laid{draw_letters, true},
-                             Laid{draw_sets, true}}) {
+    for (const Laid layer :
+         {Laid{draw_ground, false}, Laid{draw_systems, true}, Laid{draw_runs, true}, Laid{draw_marks, false},
+          Laid{draw_ladders, true}, Laid{draw_letters, true}, Laid{draw_sets, true}}) {
         if (stop.stop_requested()) break;
         if (layer.of_the_plan && !fitting_plan) continue;
         painter.save();
@@ -73,7 +73,9 @@ QImage map_picture(const FieldSurvey& field, const Plan* plan, QSize size, const
     QImage image(size, QImage::Format_RGB32);
     const ViewTransform view = ViewTransform::fitting(ground_box(field), QSizeF(size), 48.0);
     QPainter painter(&image);
-    paint_map(painter, field, plan, style, view, MapShow{}, {});
+    MapShow show;
+    show.covered = furniture_places(view);
+    paint_map(painter, field, plan, style, view, show);
     painter.setRenderHint(QPainter::Antialiasing);
     draw_scale_bar(painter, view, style, metric ? LengthUnits::metres : LengthUnits::feet_and_inches);
     draw_north_arrow(painter, view, style);

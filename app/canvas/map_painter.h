@@ -3,7 +3,8 @@
 // Pure: what is drawn follows from the arguments alone, so the window, the tests and the batch program's picture agree.
 //         The painter's paint device may live on any thread.
 // Plan:  drawn with the survey's own decisions, which may be newer than the plan; null draws the survey alone.
-// Chance: a run less likely than .8 is broken, one less likely than .5 is drawn only when asked for; the pale band about a run
+// Chance: a run less likely than .8 is broken, one less likely than .5 is drawn only when asked for; the pale band about a
+// run
 //         holds it in 9 cases of 10 (1.645 standard deviations to each side).
 // Many marks: where several would fall on the same few pixels one is drawn for all, the freshest first.
 // Stop:  between layers and inside long ones; a stopped picture is incomplete.
@@ -30,8 +31,9 @@ struct MapShow {
     bool runs = true;
     bool unlikely_runs = false;  // less likely than .5
     bool sets = true;
-    bool names = true;           // letters, barrier and keep-clear names
-    double plan_opacity = 1.0;   // less while the plan is older than the survey
+    bool names = true;            // letters, barrier and keep-clear names
+    double plan_opacity = 1.0;    // less while the plan is older than the survey
+    std::vector<QRectF> covered;  // parts of the view that something stands on: no label is put there
     friend bool operator==(const MapShow&, const MapShow&) = default;
 };
 

@@ -5,6 +5,7 @@
 #include <QWheelEvent>
 #include <cmath>
 
+#include "app/canvas/map_furniture.h"
 #include "app/canvas/map_layers.h"
 
 namespace plugside {
@@ -94,6 +95,9 @@ MapShow MapView::show_for_step() const {
     show.unlikely_runs = shown_.unlikely_runs && step != Step::walk;
     show.sets = shown_.sets && step == Step::sets;
     show.track = shown_.track && step == Step::walk;
+    show.covered = furniture_places(view_);
+    for (const QWidget* child : findChildren<QWidget*>(QString(), Qt::FindDirectChildrenOnly))
+        if (child->isVisible()) show.covered.emplace_back(child->geometry());
     show.plan_opacity = session_.plan_is_current() ? 1.0 : 0.55;
     return show;
 }
@@ -167,8 +171,10 @@ void MapView::step_mark(int by) {
 
 void MapView::resizeEvent(QResizeEvent* event) {
     QWidget::resizeEvent(event);
-    if (fitted_) fit();
-    else look(view_.resized(QSizeF(size())));
+    if (fitted_)
+        fit();
+    else
+        look(view_.resized(QSizeF(size())));
 }
 
 void MapView::mousePressEvent(QMouseEvent* event) {

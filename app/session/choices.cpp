@@ -5,7 +5,10 @@
 namespace plugside {
 
 void Choices::go_to(Step step) {
-    if (std::exchange(step_, step) != step) Q_EMIT step_changed();
+    if (std::exchange(step_, step) == step) return;
+    // what was picked for one decision is in the way at the next
+    if (std::exchange(mound_, std::nullopt)) Q_EMIT picks_changed();
+    Q_EMIT step_changed();
 }
 
 void Choices::pick_mound(std::optional<std::size_t> mound) {
@@ -17,7 +20,9 @@ void Choices::pick_system(std::optional<std::size_t> system) {
 }
 
 void Choices::pick_set(const std::optional<ProbeKey>& set) {
-    if (std::exchange(set_, set) != set) Q_EMIT picks_changed();
+    if (std::exchange(set_, set) == set) return;
+    mound_.reset();
+    Q_EMIT picks_changed();
 }
 
 void Choices::forget_picks() {

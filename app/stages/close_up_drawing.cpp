@@ -19,11 +19,14 @@ QPointF direction(double turn_degrees) {
 }
 
 void draw_small(QPainter& painter, const QRectF& place, Qt::Alignment alignment, const QString& text, const QColor& ink,
-                int pixel_size, bool bold = false) {
+                const QColor& halo, int pixel_size, bool bold = false) {
     QFont font = painter.font();
     font.setPixelSize(pixel_size);
     font.setBold(bold);
     painter.setFont(font);
+    painter.setPen(halo);
+    for (const QPointF offset : {QPointF(-1.2, 0.0), QPointF(1.2, 0.0), QPointF(0.0, -1.2), QPointF(0.0, 1.2)})
+        painter.drawText(place.translated(offset), static_cast<int>(alignment), text);
     painter.setPen(ink);
     painter.drawText(place, static_cast<int>(alignment), text);
 }
@@ -72,7 +75,8 @@ void CloseUp::paintEvent(QPaintEvent*) {
 
 void CloseUp::draw_run(QPainter& painter, const Layout& layout) const {
     // where the run is believed does not move with the ladder
-    const QPointF crossing = layout.ladder + direction(scene_->row_degrees) * (scene_->run_offset_m * layout.pixels_per_metre);
+    const QPointF crossing =
+        layout.ladder + direction(scene_->row_degrees) * (scene_->run_offset_m * layout.pixels_per_metre);
     const QPointF along = direction(scene_->run_degrees);
     const double slant = std::abs(std::sin((scene_->run_degrees - scene_->row_degrees) * std::numbers::pi / 180.0));
     const double half_width = std::max(scene_->run_band_m * slant * layout.pixels_per_metre, 2.0);
@@ -98,9 +102,10 @@ void CloseUp::draw_mounds(QPainter& painter, const Layout& layout) const {
     };
     draw_one(scene_->from, layout.plug, layout.far_plug ? std::min(reach, 30.0) : reach);
     const int size = style().text_px - 1;
+    const QColor halo = mixed(style().slip, style().rail, 0.85);
     const auto name = [&](QPointF at, const QString& text) {
-        draw_small(painter, QRectF(at.x(), at.y() - 10.0, 120.0, 20.0), Qt::AlignLeft | Qt::AlignVCenter, text, style().ink, size,
-                   true);
+        draw_small(painter, QRectF(at.x(), at.y() - 10.0, 120.0, 20.0), Qt::AlignLeft | Qt::AlignVCenter, text, style().ink,
+                   halo, size, true);
     };
     if (layout.far_plug && scene_->to) {
         draw_one(*scene_->to, *layout.far_plug, std::min(reach, 30.0));
@@ -133,8 +138,12 @@ void CloseUp::draw_rungs(QPainter& painter, const Layout& layout) const {
         if (step_px < needed_px && i > 4) continue;
         const bool far_side = step_px < 14.0 && std::lround(scene_->rungs_m[i] / std::max(step, 1e-6)) % 2 != 0;
         const QPointF number = at + beside * ((radius + 10.0) * (far_side ? -1.0 : 1.0));
-        draw_small(painter, QRectF(number.x() - 12.0, number.y() - 8.0, 24.0, 16.0), Qt::AlignCenter, QString::number(i + 1),
-                   colour, 11, true);
+        QFont font = painter.font();
+        font.setPixelSize(11);
+        font.setBold(true);
+        painter.setFont(font);
+        draw_haloed_text(painter, QRectF(number.x() - 12.0, number.y() - 8.0, 24.0, 16.0), QString::number(i + 1), colour,
+                         mixed(style().slip, style().rail, 0.85));
     }
 }
 
@@ -179,6 +188,7 @@ void CloseUp::draw_tape(QPainter& painter, const Layout& layout) const {
 
 void CloseUp::draw_words(QPainter& painter) const {
     const int size = style().text_px - 2;
+    const QColor halo = mixed(style().slip, style().rail, 0.85);
     const QString stand = scene_->to ? tr("as you look from %1 to %2").arg(scene_->from.name, scene_->to->name)
                                      : tr("as you stand, the fan behind you");
     const QRectF inner = QRectF(rect()).adjusted(10.0, 6.0, -10.0, -6.0);
@@ -187,21 +197,23 @@ void CloseUp::draw_words(QPainter& painter) const {
         const Metres across = moving_->across - scene_->planned.across;
         const auto tape = [this](Metres length) { return QString::fromStdString(tape_reading(length, choices_.units())); };
         draw_small(painter, inner, Qt::AlignLeft | Qt::AlignTop,
-                   tr("moved %1 along, %2 to the right").arg(tape(along), tape(across)), style().act, style().text_px, true);
+                   tr("moved %1 along, %2 to the right").arg(tape(along), tape(across)), style().act, halo, style().text_px,
+                   true);
     } else {
-        draw_small(painter, inner, Qt::AlignLeft | Qt::AlignTop, stand, style().quiet_ink, size);
+        draw_small(painter, inner, Qt::AlignLeft | Qt::AlignTop, stand, style().quiet_ink, halo, size);
     }
-    draw_small(painter, inner, Qt::AlignRight | Qt::AlignBottom, tr("band: run in 9 of 10"), style().run, size);
+    draw_small(painter, inner, Qt::AlignRight | Qt::AlignBottom, tr("band: run in 9 of 10"), style().run, halo, size);
     // north, as it lies for a person who looks along the axis
     const QPointF centre(width() - 22.0, 24.0);
     const QPointF north = direction(-scene_->axis_bearing_degrees);
     const QPointF aside(-north.y(), north.x());
     painter.setPen(QPen(style().quiet_ink, 1.5));
     painter.drawLine(centre - north * 9.0, centre + north * 6.0);
-    painter.drawPolyline(QPolygonF({centre + north * 2.0 + aside * 3.5, centre + north * 6.0, centre + north * 2.0 - aside * 3.5}));
+    painter.drawPolyline(
+        QPolygonF({centre + north * 2.0 + aside * 3.5, centre + north * 6.0, centre + north * 2.0 - aside * 3.5}));
     const QPointF letter = centre + north * 13.0;
-    draw_small(painter, QRectF(letter.x() - 8.0, letter.y() - 8.0, 16.0, 16.0), Qt::AlignCenter, tr("N"), style().quiet_ink, 10,
-               true);
+    draw_small(painter, QRectF(letter.x() - 8.0, letter.y() - 8.0, 16.0, 16.0), Qt::AlignCenter, tr("N"), style().quiet_ink,
+               halo, 10, true);
 }
 
 }  // namespace plugside

@@ -64,7 +64,7 @@ QProgressBar::chunk { background: {act}; border-radius: 3px; }
 QCheckBox { spacing: 8px; background: transparent; }
 QDialog { border: 1px solid {quiet_ink}; }
 QCheckBox::indicator { width: 15px; height: 15px; border: 1px solid {edge}; border-radius: 3px; background: {slip}; }
-QCheckBox::indicator:checked { background: qradialgradient(cx:0.5, cy:0.5, radius:0.5, stop:0 {act}, stop:0.62 {act}, stop:0.68 {slip}, stop:1 {slip}); border: 2px solid {act}; }
+QCheckBox::indicator:checked { background: {act}; border: 1px solid {act}; }
 QCheckBox::indicator:focus { border: 2px solid {ink}; }
 QCheckBox:focus { color: {act}; }
 QToolTip { background: {slip}; color: {ink}; border: 1px solid {edge}; padding: 4px; }

@@ -1,0 +1,101 @@
+#!/bin/bash
+# Records a session in the window as pictures, under a display of its own and by keyboard alone:
+#   screenshots.sh [OUT]      open, systems, decide five sets, undo two, hand out, at 1280x800 and 1920x1080, into OUT
+#                             (.build/pictures unless told)
+#   screenshots.sh --readme   only the README's picture, resources/pictures/window.png
+# Needs a built program: PLUGSIDE=path/to/plugside, else .build/release or .build/start is used.
+set -euo pipefail
+
+root="$(cd "$(dirname "${BASH_SOURCE[0]}")/.." && pwd)"
+sample="$root/sample-projects/creek-meadow"
+program="${PLUGSIDE:-}"
+for built in "$root/.build/release/plugside" "$root/.build/start/plugside"; do
+    if [[ -z $program && -x $built ]]; then program="$built"; fi
+done
+if [[ -z $program ]]; then
+    echo "Build the program first: cmake --preset release && cmake --build --preset release --target plugside" >&2
+    exit 2
+fi
+
+scratch="$(mktemp -d)"
+trap 'rm -rf "$scratch"' EXIT
+cp "$sample/walk.gpx" "$sample/ground.gpkg" "$scratch/"
+
+# session WIDTH HEIGHT OUT STEPS...: a step is "name: key key key"; its picture is OUT/name.png
+cat > "$scratch/session.sh" <<'SESSION'
+set -euo pipefail
+program="$1"; width="$2"; height="$3"; out="$4"; folder="$5"
+shift 5
+export XDG_CONFIG_HOME="$folder/settings-$width" XDG_RUNTIME_DIR="$folder"
+"$program" "$folder/walk.gpx" "$folder/ground.gpkg" &
+window_process=$!
+trap 'kill "$window_process" 2>/dev/null || true' EXIT
+window=""
+for _ in $(seq 100); do
+    window="$(xdotool search --onlyvisible --pid "$window_process" --name Plugside 2>/dev/null | tail -1 || true)"
+    if [[ -n $window ]]; then break; fi
+    sleep 0.1
+done
+if [[ -z $window ]]; then
+    echo "The window did not open" >&2
+    exit 1
+fi
+xdotool windowmove "$window" 0 0 windowsize "$window" "$width" "$height" windowfocus "$window"
+sleep 2
+for step in "$@"; do
+    name="${step%%:*}"
+    for key in ${step#*:}; do
+        if [[ $key == dialog ]]; then
+            # without a window manager nobody hands the focus to a dialog
+            sleep 0.5
+            xdotool windowfocus "$(xdotool search --onlyvisible --pid "$window_process" --name 'Hand out' | tail -1)"
+        elif [[ $key == window ]]; then
+            xdotool windowfocus "$window"
+        else
+            xdotool key "$key"
+        fi
+        sleep 0.35
+    done
+    sleep 0.8
+    import -window root "$out/$name.png"
+    echo "  $out/$name.png"
+done
+SESSION
+
+record() {
+    local width="$1" height="$2" out="$3"
+    shift 3
+    mkdir -p "$out"
+    rm -f "$scratch"/*-plan.gpkg "$scratch"/*-sets.gpx
+    xvfb-run -a -s "-screen 0 ${width}x${height}x24" \
+        bash "$scratch/session.sh" "$program" "$width" "$height" "$out" "$scratch" "$@" 2> >(grep -v XGetInputFocus >&2)
+}
+
+if [[ ${1:-} == --readme ]]; then
+    record 1280 800 "$scratch/readme" "window: 3 k k d k"
+    mkdir -p "$root/resources/pictures"
+    convert "$scratch/readme/window.png" -strip -colors 255 -define png:compression-level=9 "$root/resources/pictures/window.png"
+    echo "  resources/pictures/window.png: $(stat -c %s "$root/resources/pictures/window.png") bytes"
+    exit 0
+fi
+
+out="${1:-$root/.build/pictures}"
+for size in "1280 800" "1920 1080"; do
+    read -r width height <<< "$size"
+    echo "A session at ${width}x${height}"
+    record "$width" "$height" "$out/${width}x${height}" \
+        "01-opened:" \
+        "02-systems: 2" \
+        "03-a-system: ctrl+m bracketright bracketright" \
+        "04-sets: 3" \
+        "05-first-kept: k" \
+        "06-second-dropped: d" \
+        "07-third-being-moved: m Up Up shift+Right" \
+        "08-third-moved: Return" \
+        "09-fourth-and-fifth-kept: n k k" \
+        "10-two-undone: ctrl+z ctrl+z" \
+        "11-hand-out: ctrl+s dialog" \
+        "12-handed-out: Return window" \
+        "13-sunlight-and-metres: ctrl+l ctrl+u" \
+        "14-keys: F1"
+done

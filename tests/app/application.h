@@ -1,0 +1,38 @@
+// One QApplication for all window tests of the executable, with settings of its own in a temporary folder.
+#pragma once
+
+#include <QApplication>
+#include <QSettings>
+#include <QTemporaryDir>
+#include <QTest>
+#include <gtest/gtest.h>
+
+namespace plugside {
+
+inline QApplication& application() {
+    static QTemporaryDir* settings = nullptr;
+    static QApplication* program = [] {
+        settings = new QTemporaryDir;
+        QSettings::setDefaultFormat(QSettings::IniFormat);
+        QSettings::setPath(QSettings::IniFormat, QSettings::UserScope, settings->path());
+        static int words = 1;
+        static char name[] = "app_tests";
+        static char* list[] = {name, nullptr};
+        auto* made = new QApplication(words, list);
+        QApplication::setOrganizationName(QStringLiteral("Plugside tests"));
+        QApplication::setApplicationName(QStringLiteral("Plugside tests"));
+        return made;
+    }();
+    return *program;
+}
+
+// A fixture whose tests need the application; settings are forgotten between them.
+class OnScreen : public testing::Test {
+protected:
+    OnScreen() {
+        application();
+        QSettings().clear();
+    }
+};
+
+}  // namespace plugside

@@ -1,0 +1,79 @@
+#include "app/planning/background_work.h"
+
+#include <QSignalSpy>
+#include <atomic>
+
+#include "tests/app/application.h"
+
+namespace plugside {
+namespace {
+
+using BackgroundWorkTest = OnScreen;
+
+TEST_F(BackgroundWorkTest, ItsResultIsAppliedOnTheThreadThatStartedIt) {
+    BackgroundWork work;
+    QThread* const here = QThread::currentThread();
+    QThread* worked = nullptr;
+    QThread* applied = nullptr;
+    work.start([&](const Progress&) -> BackgroundWork::Apply {
+        worked = QThread::currentThread();
+        return [&] { applied = QThread::currentThread(); };
+    });
+    EXPECT_TRUE(QTest::qWaitFor([&] { return applied != nullptr; }, 5000));
+    EXPECT_EQ(applied, here);
+    EXPECT_NE(worked, here);
+    EXPECT_FALSE(work.running());
+}
+
+TEST_F(BackgroundWorkTest, WorkThatWasOvertakenIsForgotten) {
+    BackgroundWork work;
+    std::atomic<bool> go{false};
+    bool first = false;
+    bool second = false;
+    work.start([&](const Progress&) -> BackgroundWork::Apply {
+        while (!go) std::this_thread::yield();
+        return [&] { first = true; };
+    });
+    work.start([&](const Progress&) -> BackgroundWork::Apply { return [&] { second = true; }; });
+    EXPECT_TRUE(QTest::qWaitFor([&] { return second; }, 5000));
+    go = true;
+    QTest::qWait(100);
+    EXPECT_FALSE(first);
+}
+
+TEST_F(BackgroundWorkTest, StoppedWorkIsToldSoAndAppliesNothing) {
+    BackgroundWork work;
+    QSignalSpy ended(&work, &BackgroundWork::ended);
+    std::atomic<bool> was_told{false};
+    bool applied = false;
+    work.start([&](const Progress& progress) -> BackgroundWork::Apply {
+        while (!progress.stopped()) std::this_thread::yield();
+        was_told = true;
+        return [&] { applied = true; };
+    });
+    work.stop();
+    EXPECT_EQ(ended.count(), 1);
+    EXPECT_TRUE(QTest::qWaitFor([&] { return was_told.load(); }, 5000));
+    QTest::qWait(50);
+    EXPECT_FALSE(applied);
+}
+
+TEST_F(BackgroundWorkTest, ProgressArrivesWhileItWorksAndNotMoreOftenThanCanBeRead) {
+    BackgroundWork work;
+    QSignalSpy progressed(&work, &BackgroundWork::progressed);
+    std::atomic<bool> go{false};
+    work.start([&](const Progress& progress) -> BackgroundWork::Apply {
+        for (int i = 0; i < 100000; ++i) progress.say(0.5, "drawing forests");
+        while (!go) std::this_thread::yield();
+        return {};
+    });
+    EXPECT_TRUE(progressed.wait(5000));
+    EXPECT_EQ(work.doing(), "drawing forests");
+    EXPECT_DOUBLE_EQ(work.share_done(), 0.5);
+    EXPECT_LT(progressed.count(), 200);
+    go = true;
+    EXPECT_TRUE(QTest::qWaitFor([&] { return !work.running(); }, 5000));
+}
+
+}  // namespace
+}  // namespace plugside
