@@ -3,7 +3,8 @@
 //
 // Angles:   degrees; longitude first. Lengths: metres.
 // Range:    places within 80 degrees of longitude of the origin; farther away there is no answer.
-// Accuracy: the algorithm of Poder and Engsager as PROJ has it: nanometres within 35 degrees of the central meridian [memory].
+// Accuracy: the algorithm of Poder and Engsager as PROJ has it: nanometres within 35 degrees of the central meridian
+//           [memory].
 // Errors:   no answer (nothing) where the projection has none; a library that cannot make the projection at all is a bug of
 //           the installation and throws std::runtime_error at construction.
 // Threads:  one at a time an object; copies are independent (each has a PROJ context of its own).

@@ -12,7 +12,8 @@ namespace plugside {
 
 namespace {
 
-// A GeoJSON file may name its reference system by a link, which the library would follow: every request of its own ends here.
+// A GeoJSON file may name its reference system by a link, which the library would follow: every request of its
+// own ends here.
 CPLHTTPResult* refuse_request(const char*, CSLConstList, GDALProgressFunc, void*, CPLHTTPFetchWriteFunc, void*, void*) {
     auto* result = static_cast<CPLHTTPResult*>(CPLCalloc(1, sizeof(CPLHTTPResult)));
     result->nStatus = 1;

@@ -1,5 +1,5 @@
-// A made-up field that fills every layer: two walks, all kinds of signs, ground with a hole, decisions of every choice (one on
-// a site that no plan proposes any more), and a plan written by hand. Nothing here is computed by the code under test.
+// A made-up field that fills every layer: two walks, all kinds of signs, ground with a hole, decisions of every choice (one
+// on a site that no plan proposes any more), and a plan written by hand. Nothing here is computed by the code under test.
 #pragma once
 
 #include <gtest/gtest.h>

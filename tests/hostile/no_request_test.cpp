@@ -1,4 +1,5 @@
-// Files and names that would have a careless reader ask a network: a listening socket on the loopback shows that none is asked.
+// Files and names that would have a careless reader ask a network: a listening socket on the loopback shows that none
+// is asked.
 #include <gtest/gtest.h>
 #include <sqlite3.h>
 

@@ -1,6 +1,6 @@
 // Files that a reader must refuse, with one sentence that names the file and the place. The traps of the vector library that
-// are named here (lat="abc" read as 0, lon="1e400" as infinity, a virtual raster named .gpx that makes requests) were seen in
-// GDAL 3.6.2.
+// are named here (lat="abc" read as 0, lon="1e400" as infinity, a virtual raster named .gpx that makes requests) were seen
+// in GDAL 3.6.2.
 #include <gtest/gtest.h>
 #include <sys/stat.h>
 #include <unistd.h>

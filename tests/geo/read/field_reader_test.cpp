@@ -121,7 +121,8 @@ TEST(FieldReader, knows_a_geojson_layer_by_its_name) {
     EXPECT_EQ(field.survey.ground.keep_clear[0].kind, KeepClearKind::other);
 }
 
-// IOGP Guidance Note 7-2, Popular Visualisation Pseudo-Mercator: 24 22 54.433 N, 100 20 W is -11169055.58, 2800000.00 m [memory].
+// IOGP Guidance Note 7-2, Popular Visualisation Pseudo-Mercator: 24 22 54.433 N, 100 20 W is -11169055.58, 2800000.00 m
+// [memory].
 TEST(FieldReader, turns_another_reference_system_into_longitude_and_latitude) {
     const TemporaryFolder folder;
     const FieldSurvey field = read({folder.file(
