@@ -18,8 +18,8 @@
 namespace plugside {
 
 struct TransverseMercatorParameters {
-    double semi_major_m = 6378137.0;              // WGS 84
-    double inverse_flattening = 298.257223563;    // WGS 84
+    double semi_major_m = 6378137.0;            // WGS 84
+    double inverse_flattening = 298.257223563;  // WGS 84
     double origin_longitude_degrees = 0.0;
     double origin_latitude_degrees = 0.0;
     double scale = 1.0;

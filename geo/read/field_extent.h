@@ -8,9 +8,8 @@
 // Cost:    linear.
 #pragma once
 
-#include <vector>
-
 #include <tl/expected.hpp>
+#include <vector>
 
 #include "core/survey/refusal.h"
 #include "geo/read/geographic_survey.h"

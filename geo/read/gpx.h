@@ -19,9 +19,8 @@
 #include <optional>
 #include <string>
 #include <string_view>
-#include <vector>
-
 #include <tl/expected.hpp>
+#include <vector>
 
 #include "core/plan/progress.h"
 #include "core/survey/mound.h"
@@ -45,7 +44,6 @@ struct GpxWaypoint {
     std::optional<double> hdop;
     std::optional<UtcTime> time;
 };
-
 
 struct GpxFile {
     std::string title;  // metadata name (1.1) or name (1.0); empty when there is none

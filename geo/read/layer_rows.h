@@ -16,9 +16,8 @@
 #include <functional>
 #include <string>
 #include <string_view>
-#include <vector>
-
 #include <tl/expected.hpp>
+#include <vector>
 
 #include "core/plan/progress.h"
 #include "core/survey/refusal.h"

@@ -12,7 +12,6 @@
 #pragma once
 
 #include <filesystem>
-
 #include <tl/expected.hpp>
 
 #include "core/plan/progress.h"

@@ -11,7 +11,6 @@
 #include <filesystem>
 #include <string>
 #include <string_view>
-
 #include <tl/expected.hpp>
 
 #include "core/survey/refusal.h"

@@ -8,7 +8,6 @@
 #pragma once
 
 #include <filesystem>
-
 #include <tl/expected.hpp>
 
 #include "core/simulation/truth.h"

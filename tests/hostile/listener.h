@@ -34,7 +34,8 @@ public:
     // How many have connected since the last call.
     int connections() {
         int count = 0;
-        for (int one = ::accept(socket_, nullptr, nullptr); one >= 0; one = ::accept(socket_, nullptr, nullptr), ++count) ::close(one);
+        for (int one = ::accept(socket_, nullptr, nullptr); one >= 0; one = ::accept(socket_, nullptr, nullptr), ++count)
+            ::close(one);
         return count;
     }
     // Connects itself, to show that it would have noticed.

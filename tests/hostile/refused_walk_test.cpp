@@ -44,35 +44,58 @@ const std::vector<Trap>& traps() {
          ", line 4, waypoint 2, M031: found lat=\"abc\", expected a number of degrees from -90 to 90."},
         {"huge-number.gpx", gpx(wpt("<name>M031</name>", "38", "1e400")), Code::malformed,
          ", line 3, waypoint 1, M031: found lon=\"1e400\", expected a number of degrees from -180 to 180."},
-        {"nan.gpx", gpx(wpt("", "nan")), Code::malformed, ", line 3, waypoint 1: found lat=\"nan\", expected a number of degrees from -90 to 90."},
-        {"inf.gpx", gpx(wpt("", "38", "-inf")), Code::malformed, ", line 3, waypoint 1: found lon=\"-inf\", expected a number of degrees from -180 to 180."},
-        {"comma.gpx", gpx(wpt("", "38,5")), Code::malformed, ", line 3, waypoint 1: found lat=\"38,5\", expected a number of degrees from -90 to 90."},
-        {"hexadecimal.gpx", gpx(wpt("", "0x10")), Code::malformed, ", line 3, waypoint 1: found lat=\"0x10\", expected a number of degrees from -90 to 90."},
-        {"blank.gpx", gpx(wpt("", " ")), Code::malformed, ", line 3, waypoint 1: found lat=\" \", expected a number of degrees from -90 to 90."},
-        {"too-far-north.gpx", gpx(wpt("", "90.0001")), Code::out_of_range, ", line 3, waypoint 1: found lat=\"90.0001\", expected a number of degrees from -90 to 90."},
-        {"too-far-east.gpx", gpx(wpt("", "0", "180.5")), Code::out_of_range, ", line 3, waypoint 1: found lon=\"180.5\", expected a number of degrees from -180 to 180."},
-        {"no-place.gpx", gpx("<wpt lat=\"1\"><name>M1</name></wpt>"), Code::malformed, ", line 3, waypoint 1, M1: found no lon, expected a number of degrees from -180 to 180."},
-        {"track.gpx", gpx("<trk><trkseg><trkpt lat=\"1\" lon=\"1\"/>\n<trkpt lat=\"1\" lon=\"x\"/></trkseg></trk>"), Code::malformed,
-         ", line 4, track point 2: found lon=\"x\", expected a number of degrees from -180 to 180."},
-        {"truncated.gpx", gpx(wpt("<name>M1</name>")).substr(0, 150), Code::malformed, ", line 3: found XML that cannot be read ("},
-        {"not-xml.gpx", "38.5 -120.5 M031\n", Code::wrong_format, ": found a file that starts with \"38.5 -120.5 M031\", expected a GPX, GeoPackage or GeoJSON file."},
-        {"zeros.gpx", std::string(4096, '\0'), Code::wrong_format, ": found a file that starts with \"................\", expected"},
-        {"no-close.gpx", "<gpx version=\"1.1\"><wpt lat=\"1\" lon=\"2\">", Code::malformed, ", line 1: found XML that cannot be read ("},
-        {"mismatched.gpx", "<gpx version=\"1.1\">\n<wpt lat=\"1\" lon=\"2\"></trk></gpx>", Code::malformed, ", line 2: found XML that cannot be read (mismatched tag)"},
-        {"utf16-garbage.gpx", "\xFF\xFE\x00\xD8\x00\xD8<\0g\0\xFF\xFF", Code::malformed, ", line 1: found XML that cannot be read ("},
-        {"unknown-encoding.gpx", "<?xml version=\"1.0\" encoding=\"EBCDIC-37\"?><gpx version=\"1.1\"/>", Code::malformed, ", line 1: found XML that cannot be read ("},
+        {"nan.gpx", gpx(wpt("", "nan")), Code::malformed,
+         ", line 3, waypoint 1: found lat=\"nan\", expected a number of degrees from -90 to 90."},
+        {"inf.gpx", gpx(wpt("", "38", "-inf")), Code::malformed,
+         ", line 3, waypoint 1: found lon=\"-inf\", expected a number of degrees from -180 to 180."},
+        {"comma.gpx", gpx(wpt("", "38,5")), Code::malformed,
+         ", line 3, waypoint 1: found lat=\"38,5\", expected a number of degrees from -90 to 90."},
+        {"hexadecimal.gpx", gpx(wpt("", "0x10")), Code::malformed,
+         ", line 3, waypoint 1: found lat=\"0x10\", expected a number of degrees from -90 to 90."},
+        {"blank.gpx", gpx(wpt("", " ")), Code::malformed,
+         ", line 3, waypoint 1: found lat=\" \", expected a number of degrees from -90 to 90."},
+        {"too-far-north.gpx", gpx(wpt("", "90.0001")), Code::out_of_range,
+         ", line 3, waypoint 1: found lat=\"90.0001\", expected a number of degrees from -90 to 90."},
+        {"too-far-east.gpx", gpx(wpt("", "0", "180.5")), Code::out_of_range,
+         ", line 3, waypoint 1: found lon=\"180.5\", expected a number of degrees from -180 to 180."},
+        {"no-place.gpx", gpx("<wpt lat=\"1\"><name>M1</name></wpt>"), Code::malformed,
+         ", line 3, waypoint 1, M1: found no lon, expected a number of degrees from -180 to 180."},
+        {"track.gpx", gpx("<trk><trkseg><trkpt lat=\"1\" lon=\"1\"/>\n<trkpt lat=\"1\" lon=\"x\"/></trkseg></trk>"),
+         Code::malformed, ", line 4, track point 2: found lon=\"x\", expected a number of degrees from -180 to 180."},
+        {"truncated.gpx", gpx(wpt("<name>M1</name>")).substr(0, 150), Code::malformed,
+         ", line 3: found XML that cannot be read ("},
+        {"not-xml.gpx", "38.5 -120.5 M031\n", Code::wrong_format,
+         ": found a file that starts with \"38.5 -120.5 M031\", expected a GPX, GeoPackage or GeoJSON file."},
+        {"zeros.gpx", std::string(4096, '\0'), Code::wrong_format,
+         ": found a file that starts with \"................\", expected"},
+        {"no-close.gpx", "<gpx version=\"1.1\"><wpt lat=\"1\" lon=\"2\">", Code::malformed,
+         ", line 1: found XML that cannot be read ("},
+        {"mismatched.gpx", "<gpx version=\"1.1\">\n<wpt lat=\"1\" lon=\"2\"></trk></gpx>", Code::malformed,
+         ", line 2: found XML that cannot be read (mismatched tag)"},
+        {"utf16-garbage.gpx", "\xFF\xFE\x00\xD8\x00\xD8<\0g\0\xFF\xFF", Code::malformed,
+         ", line 1: found XML that cannot be read ("},
+        {"unknown-encoding.gpx", "<?xml version=\"1.0\" encoding=\"EBCDIC-37\"?><gpx version=\"1.1\"/>", Code::malformed,
+         ", line 1: found XML that cannot be read ("},
         {"broken-utf8.gpx", gpx(wpt("<name>\xC3\x28</name>")), Code::malformed, ", line 3: found XML that cannot be read ("},
-        {"other-xml.gpx", "<kml xmlns=\"http://www.opengis.net/kml/2.2\"/>", Code::wrong_format, ", line 1: found a document of kind \"kml\", expected a GPX file of version 1.0 or 1.1."},
-        {"other-version.gpx", "<gpx version=\"2.0\"/>", Code::wrong_format, ", line 1: found GPX version \"2.0\", expected version 1.0 or 1.1."},
-        {"other-namespace.gpx", "<gpx version=\"1.1\" xmlns=\"urn:other\"/>", Code::wrong_format, ", line 1: found a document of kind \"gpx\""},
+        {"other-xml.gpx", "<kml xmlns=\"http://www.opengis.net/kml/2.2\"/>", Code::wrong_format,
+         ", line 1: found a document of kind \"kml\", expected a GPX file of version 1.0 or 1.1."},
+        {"other-version.gpx", "<gpx version=\"2.0\"/>", Code::wrong_format,
+         ", line 1: found GPX version \"2.0\", expected version 1.0 or 1.1."},
+        {"other-namespace.gpx", "<gpx version=\"1.1\" xmlns=\"urn:other\"/>", Code::wrong_format,
+         ", line 1: found a document of kind \"gpx\""},
         {"entity-bomb.gpx",
-         "<?xml version=\"1.0\"?>\n<!DOCTYPE gpx [<!ENTITY a \"aaaaaaaaaa\"><!ENTITY b \"&a;&a;&a;&a;&a;&a;&a;&a;&a;&a;\"><!ENTITY c \"&b;&b;&b;&b;&b;&b;&b;&b;&b;&b;\">"
-         "<!ENTITY d \"&c;&c;&c;&c;&c;&c;&c;&c;&c;&c;\"><!ENTITY e \"&d;&d;&d;&d;&d;&d;&d;&d;&d;&d;\">]><gpx version=\"1.1\"><wpt lat=\"1\" lon=\"1\"><name>&e;</name></wpt></gpx>",
-         Code::malformed, ", line 2: found a document type declaration, expected a GPX file without one (declared entities are never read)."},
+         "<?xml version=\"1.0\"?>\n<!DOCTYPE gpx [<!ENTITY a \"aaaaaaaaaa\"><!ENTITY b "
+         "\"&a;&a;&a;&a;&a;&a;&a;&a;&a;&a;\"><!ENTITY c \"&b;&b;&b;&b;&b;&b;&b;&b;&b;&b;\">"
+         "<!ENTITY d \"&c;&c;&c;&c;&c;&c;&c;&c;&c;&c;\"><!ENTITY e \"&d;&d;&d;&d;&d;&d;&d;&d;&d;&d;\">]><gpx "
+         "version=\"1.1\"><wpt lat=\"1\" lon=\"1\"><name>&e;</name></wpt></gpx>",
+         Code::malformed,
+         ", line 2: found a document type declaration, expected a GPX file without one (declared entities are never read)."},
         {"external-entity.gpx",
-         "<!DOCTYPE gpx [<!ENTITY x SYSTEM \"file:///etc/passwd\">]><gpx version=\"1.1\"><wpt lat=\"1\" lon=\"1\"><name>&x;</name></wpt></gpx>", Code::malformed,
-         ", line 1: found a document type declaration, expected"},
-        {"undeclared-entity.gpx", gpx(wpt("<name>&x;</name>")), Code::malformed, ", line 3: found XML that cannot be read ("},
+         "<!DOCTYPE gpx [<!ENTITY x SYSTEM \"file:///etc/passwd\">]><gpx version=\"1.1\"><wpt lat=\"1\" "
+         "lon=\"1\"><name>&x;</name></wpt></gpx>",
+         Code::malformed, ", line 1: found a document type declaration, expected"},
+        {"undeclared-entity.gpx", gpx(wpt("<name>&x;</name>")), Code::malformed,
+         ", line 3: found XML that cannot be read ("},
     };
     return all;
 }
@@ -95,13 +118,16 @@ TEST(HostileWalk, of_deep_nesting_is_refused) {
     const TemporaryFolder folder;
     std::string deep;
     for (int i = 0; i < 200000; ++i) deep += "<a>";
-    EXPECT_NE(refused(folder.file("deep.gpx", gpx("<extensions>" + deep))).found.find("nested more than 64 deep"), std::string::npos);
+    EXPECT_NE(refused(folder.file("deep.gpx", gpx("<extensions>" + deep))).found.find("nested more than 64 deep"),
+              std::string::npos);
 }
 
 TEST(HostileWalk, with_a_giant_text_is_refused) {
     const TemporaryFolder folder;
-    EXPECT_EQ(refused(folder.file("long.gpx", gpx(wpt("<name>" + std::string(3'000'000, 'x') + "</name>")))).code, Code::too_large);
-    EXPECT_EQ(refused(folder.file("lat.gpx", gpx(wpt("", std::string(3'000'000, '9'))))).found.size(), std::string("lat=").size() + 65);
+    EXPECT_EQ(refused(folder.file("long.gpx", gpx(wpt("<name>" + std::string(3'000'000, 'x') + "</name>")))).code,
+              Code::too_large);
+    EXPECT_EQ(refused(folder.file("lat.gpx", gpx(wpt("", std::string(3'000'000, '9'))))).found.size(),
+              std::string("lat=").size() + 65);
 }
 
 TEST(HostileWalk, larger_than_half_a_gibibyte_is_refused_unread) {
@@ -114,7 +140,8 @@ TEST(HostileWalk, larger_than_half_a_gibibyte_is_refused_unread) {
 TEST(HostileWalk, that_is_missing_a_folder_a_pipe_or_a_device_is_refused_without_waiting) {
     const TemporaryFolder folder;
     EXPECT_EQ(sentence(refused(folder / "missing.gpx")),
-              (folder / "missing.gpx").string() + ": found no such file, expected a GPX, GeoPackage or GeoJSON file on this computer.");
+              (folder / "missing.gpx").string() +
+                  ": found no such file, expected a GPX, GeoPackage or GeoJSON file on this computer.");
     std::filesystem::create_directory(folder / "folder.gpx");
     EXPECT_EQ(refused(folder / "folder.gpx").code, Code::not_a_file);
     ASSERT_EQ(::mkfifo((folder / "pipe.gpx").c_str(), 0600), 0);

@@ -32,7 +32,7 @@ GeographicPoint walked(GeographicPoint from, double azimuth_degrees, double metr
 }
 
 // Zone edges of UTM lie at multiples of 6 degrees; the others are ordinary, near a pole, and across the 180th meridian.
-const std::vector<GeographicPoint> field_centres = {{-120.0, 38.5},  {-119.999, 46.0}, {-96.0, -33.0}, {0.0, 0.0},
+const std::vector<GeographicPoint> field_centres = {{-120.0, 38.5},   {-119.999, 46.0}, {-96.0, -33.0}, {0.0, 0.0},
                                                     {179.9999, 65.0}, {-180.0, -45.0},  {12.34, 80.0},  {-0.0001, 51.5}};
 
 TEST(LocalFrame, keeps_ground_distances_to_a_millionth_across_ten_kilometres) {

@@ -45,7 +45,8 @@ TEST(SafeFile, keeps_a_link_and_replaces_what_it_points_to) {
 
 TEST(SafeFile, refuses_folders_devices_and_places_that_do_not_exist) {
     const TemporaryFolder folder;
-    for (const std::filesystem::path& file : {folder.path(), folder / "no/such.txt", std::filesystem::path("/dev/null"), folder.path() / ""}) {
+    for (const std::filesystem::path& file :
+         {folder.path(), folder / "no/such.txt", std::filesystem::path("/dev/null"), folder.path() / ""}) {
         const auto written = write_text_file(file, "x");
         ASSERT_FALSE(written.has_value()) << file;
         EXPECT_EQ(written.error().code, Refusal::Code::cannot_write);

@@ -2,11 +2,11 @@
 
 #include <gtest/gtest.h>
 
+#include "core/sets/cautions.h"
+#include "geo/read/field_reader.h"
 #include "geo/read/gpx.h"
 #include "geo/write/gpx_text.h"
 #include "geo/write/walk_gpx.h"
-#include "core/sets/cautions.h"
-#include "geo/read/field_reader.h"
 #include "tests/geo/example_field.h"
 #include "tests/geo/temporary_folder.h"
 
@@ -26,7 +26,8 @@ std::string schema_says(const std::filesystem::path& file, const TemporaryFolder
 TEST(Waypoints, are_valid_against_the_schema_on_every_meridian) {
     for (const GeographicPoint centre : {GeographicPoint{-120.0, 38.25}, {180.0, -41.0}, {-180.0, 52.0}, {0.0, 0.0}}) {
         const TemporaryFolder folder;
-        const FieldSurvey field = example_field(centre.longitude_degrees == 180.0 ? GeographicPoint{-180.0, centre.latitude_degrees} : centre);
+        const FieldSurvey field =
+            example_field(centre.longitude_degrees == 180.0 ? GeographicPoint{-180.0, centre.latitude_degrees} : centre);
         ASSERT_EQ(refusal_of(write_waypoints(field, example_plan(field), folder / "sets.gpx", LengthUnits::metres)), "");
         EXPECT_EQ(schema_says(folder / "sets.gpx", folder), "");
         ASSERT_EQ(refusal_of(write_walk(field.survey, field.frame, field.field_name, folder / "walk.gpx")), "");
@@ -56,7 +57,8 @@ TEST(Waypoints, come_in_walking_order_without_the_dropped_ones) {
 
 TEST(Waypoints, carry_what_stops_a_set_into_the_field) {
     const auto& cautions = all_cautions();
-    const auto stop = std::find_if(cautions.begin(), cautions.end(), [](const Caution& c) { return c.weight == CautionWeight::stop; });
+    const auto stop =
+        std::find_if(cautions.begin(), cautions.end(), [](const Caution& c) { return c.weight == CautionWeight::stop; });
     ASSERT_NE(stop, cautions.end());
     const TemporaryFolder folder;
     const FieldSurvey field = example_field();
@@ -108,7 +110,10 @@ TEST(WalkGpx, says_what_a_mark_is_before_a_note_that_no_longer_does) {
 TEST(GpxText, drops_what_xml_cannot_hold_and_escapes_the_rest) {
     using namespace gpx_text;
     EXPECT_EQ(xml_text("a<b>&\"c\""), "a&lt;b&gt;&amp;&quot;c&quot;");
-    EXPECT_EQ(xml_text(std::string_view("a\0b\x01\x1F\x7F" "c\td\ne", 11)), "abc d e");
+    EXPECT_EQ(xml_text(std::string_view("a\0b\x01\x1F\x7F"
+                                        "c\td\ne",
+                                        11)),
+              "abc d e");
     EXPECT_EQ(xml_text("\xC3\xBC \xE2\x82\xAC \xF0\x9F\x90\xBF"), "\xC3\xBC \xE2\x82\xAC \xF0\x9F\x90\xBF");
     EXPECT_EQ(xml_text("\xC3 \xFF\xFE \xC0\x80 \xED\xA0\x80 \xEF\xBF\xBF \xF4\x90\x80\x80 \xE2\x82"), "      ");
     EXPECT_EQ(coordinates({179.99999999999, -0.5}), " lat=\"-0.5000000000\" lon=\"-180.0000000000\"");
