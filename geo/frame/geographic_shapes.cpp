@@ -33,8 +33,10 @@ Polygon to_local(const LocalFrame& frame, const GeographicPolygon& polygon) {
     Polygon local;
     for (std::size_t i = 0; i < polygon.rings.size(); ++i) {
         Ring ring{to_local(frame, polygon.rings[i]).vertices};
-        if (i == 0) local.outer = std::move(ring);
-        else local.holes.push_back(std::move(ring));
+        if (i == 0)
+            local.outer = std::move(ring);
+        else
+            local.holes.push_back(std::move(ring));
     }
     return local;
 }

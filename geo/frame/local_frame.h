@@ -4,9 +4,11 @@
 //              Local places in metres east and north of the centre.
 // Accuracy:    scale is 1 at the centre's meridian and off by less than 1e-6 across 10 km (x^2 / 2R^2 = 3e-7 at 5 km);
 //              there and back within 1e-11 degrees. A field on a zone edge or across the 180th meridian is no special case.
-// Bearings:    the plane's north is true north on the centre's meridian; `convergence_degrees` tells the difference elsewhere
-//              (under 0.1 degree within 5 km up to latitude 60). `true_bearing` and `plane_bearing` are the named edge.
-// Range:       places within 80 degrees of longitude of the centre (readers refuse a file that reaches further than a field).
+// Bearings:    the plane's north is true north on the centre's meridian; `convergence_degrees` tells the difference
+//              elsewhere (under 0.1 degree within 5 km up to latitude 60). `true_bearing` and `plane_bearing` are the named
+//              edge.
+// Range:       places within 80 degrees of longitude of the centre (readers refuse a file that reaches further than a
+//              field).
 // Errors:      a latitude outside -90..90, a longitude outside -180..180 or a number that is not finite asserts; readers
 //              refuse them before. At the poles themselves PROJ has no frame: the centre is held within 89.9 degrees.
 // Threads:     a frame may be copied and used from several threads, each copy from one at a time.

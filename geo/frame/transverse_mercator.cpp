@@ -82,8 +82,8 @@ std::optional<GeographicPoint> TransverseMercator::inverse(LocalPoint place) con
 std::optional<double> TransverseMercator::convergence_degrees(GeographicPoint place) const {
     const double longitude = unwrapped_longitude(place.longitude_degrees, parameters_.origin_longitude_degrees);
     proj_errno_reset(library_->projection);
-    const PJ_FACTORS factors = proj_factors(
-        library_->projection, proj_coord(proj_torad(longitude), proj_torad(place.latitude_degrees), 0.0, 0.0));
+    const PJ_FACTORS factors =
+        proj_factors(library_->projection, proj_coord(proj_torad(longitude), proj_torad(place.latitude_degrees), 0.0, 0.0));
     if (proj_errno(library_->projection) != 0) return std::nullopt;
     // The direction in which a step due north goes on the plane. It is independent of the library's sign convention.
     return proj_todeg(std::atan2(factors.dx_dphi, factors.dy_dphi));

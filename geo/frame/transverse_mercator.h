@@ -3,7 +3,8 @@
 //
 // Angles:   degrees; longitude first. Lengths: metres.
 // Range:    places within 80 degrees of longitude of the origin; farther away there is no answer.
-// Accuracy: the algorithm of Poder and Engsager as PROJ has it: nanometres within 35 degrees of the central meridian [memory].
+// Accuracy: the algorithm of Poder and Engsager as PROJ has it: nanometres within 35 degrees of the central meridian
+//           [memory].
 // Errors:   no answer (nothing) where the projection has none; a library that cannot make the projection at all is a bug of
 //           the installation and throws std::runtime_error at construction.
 // Threads:  one at a time an object; copies are independent (each has a PROJ context of its own).
@@ -17,8 +18,8 @@
 namespace plugside {
 
 struct TransverseMercatorParameters {
-    double semi_major_m = 6378137.0;              // WGS 84
-    double inverse_flattening = 298.257223563;    // WGS 84
+    double semi_major_m = 6378137.0;            // WGS 84
+    double inverse_flattening = 298.257223563;  // WGS 84
     double origin_longitude_degrees = 0.0;
     double origin_latitude_degrees = 0.0;
     double scale = 1.0;

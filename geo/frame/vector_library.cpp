@@ -2,6 +2,7 @@
 
 #include <cpl_conv.h>
 #include <cpl_error.h>
+#include <cpl_http.h>
 #include <ogr_srs_api.h>
 #include <ogrsf_frmts.h>
 
@@ -9,11 +10,24 @@
 
 namespace plugside {
 
+namespace {
+
+// A GeoJSON file may name its reference system by a link, which the library would follow: every request of its
+// own ends here.
+CPLHTTPResult* refuse_request(const char*, CSLConstList, GDALProgressFunc, void*, CPLHTTPFetchWriteFunc, void*, void*) {
+    auto* result = static_cast<CPLHTTPResult*>(CPLCalloc(1, sizeof(CPLHTTPResult)));
+    result->nStatus = 1;
+    result->pszErrBuf = CPLStrdup("nothing is ever fetched from a network");
+    return result;
+}
+
+}  // namespace
+
 void prepare_vector_library() {
     static std::once_flag once;
     std::call_once(once, [] {
         CPLSetConfigOption("CPL_VSIL_CURL_ALLOWED_EXTENSIONS", ".none");
-        CPLSetConfigOption("GDAL_HTTP_MAX_RETRY", "0");
+        CPLHTTPSetFetchCallback(refuse_request, nullptr);
         OSRSetPROJEnableNetwork(0);
         RegisterOGRGeoPackage();
         RegisterOGRGeoJSON();

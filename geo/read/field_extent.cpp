@@ -23,7 +23,8 @@ double rough_distance_m(GeographicPoint a, GeographicPoint b) {
     const double half_latitude = std::sin(radians(b.latitude_degrees - a.latitude_degrees) / 2.0);
     const double half_longitude = std::sin(radians(b.longitude_degrees - a.longitude_degrees) / 2.0);
     const double h = half_latitude * half_latitude + std::cos(radians(a.latitude_degrees)) *
-                                                         std::cos(radians(b.latitude_degrees)) * half_longitude * half_longitude;
+                                                         std::cos(radians(b.latitude_degrees)) * half_longitude *
+                                                         half_longitude;
     return 2.0 * mean_earth_radius_m * std::asin(std::sqrt(std::min(1.0, h)));
 }
 
@@ -126,7 +127,9 @@ void drop_far_segments(GeographicFile& file, GeographicPoint middle) {
                                 [&](const GeographicTrackPoint& point) { return within_reach(point.at, middle); });
         });
         if (far > 0)
-            file.findings.push_back({name, "", std::to_string(far) + " stretches of track lead more than 50 km from the field; they are not used"});
+            file.findings.push_back(
+                {name, "",
+                 std::to_string(far) + " stretches of track lead more than 50 km from the field; they are not used"});
     }
 }
 

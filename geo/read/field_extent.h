@@ -1,16 +1,15 @@
 // Where the field is: its middle, found in a way that one bad fix cannot drag away, and whether everything lies about it.
 //
-// Middle:  the median longitude and latitude of the marks, else of the track points, else of the ground's vertices; longitudes
-//          are unwrapped first, so that a field across the 180th meridian is no special case.
-// Reach:   50 km from the middle (our assumption: no field is larger, and the plane is good to 1e-5 there). A mark or a piece of
-//          ground beyond it, or within one degree of a pole, refuses the files; a track segment beyond it is left out, with a
-//          finding (receivers keep old tracks).
+// Middle:  the median longitude and latitude of the marks, else of the track points, else of the ground's vertices;
+//          longitudes are unwrapped first, so that a field across the 180th meridian is no special case.
+// Reach:   50 km from the middle (our assumption: no field is larger, and the plane is good to 1e-5 there). A mark or a
+//          piece of ground beyond it, or within one degree of a pole, refuses the files; a track segment beyond it is left
+//          out, with a finding (receivers keep old tracks).
 // Cost:    linear.
 #pragma once
 
-#include <vector>
-
 #include <tl/expected.hpp>
+#include <vector>
 
 #include "core/survey/refusal.h"
 #include "geo/read/geographic_survey.h"

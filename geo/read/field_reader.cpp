@@ -108,7 +108,8 @@ private:
         for (const auto& segment : walk.segments) {
             TrackSegment points;
             points.reserve(segment.size());
-            for (const GeographicTrackPoint& point : segment) points.push_back({field_.frame.to_local(point.at), point.time});
+            for (const GeographicTrackPoint& point : segment)
+                points.push_back({field_.frame.to_local(point.at), point.time});
             local.segments.push_back(std::move(points));
         }
         for (GeographicMark& mark : walk.marks) {
@@ -154,8 +155,11 @@ tl::expected<FieldSurvey, Refusal> read_field(const std::vector<std::filesystem:
         return tl::unexpected(Refusal{Refusal::Code::nothing_to_plan, "", "", "no file", "a walk's GPX file at least"});
     std::vector<GeographicFile> files;
     for (std::size_t i = 0; i < paths.size(); ++i) {
-        const auto share = [&](double of_file) { return (static_cast<double>(i) + of_file) / static_cast<double>(paths.size()); };
-        const Progress of_this{progress.stop, [&](double done, std::string_view doing) { progress.say(share(done), doing); }};
+        const auto share = [&](double of_file) {
+            return (static_cast<double>(i) + of_file) / static_cast<double>(paths.size());
+        };
+        const Progress of_this{progress.stop,
+                               [&](double done, std::string_view doing) { progress.say(share(done), doing); }};
         auto file = read_file(paths[i], of_this);
         if (!file) return tl::unexpected(file.error());
         files.push_back(std::move(*file));

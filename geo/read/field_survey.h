@@ -1,7 +1,7 @@
 // A survey together with where on the earth it lies, and what reading it brought to light.
 //
-// ReadFinding: something in a file that was not understood or was changed on the way (a rest of a note, a name made unique, a
-//              waypoint that is no mound). Never silent: the window and the batch program list them.
+// ReadFinding: something in a file that was not understood or was changed on the way (a rest of a note, a name made unique,
+//              a waypoint that is no mound). Never silent: the window and the batch program list them.
 #pragma once
 
 #include <string>

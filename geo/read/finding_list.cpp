@@ -20,7 +20,8 @@ std::vector<ReadFinding> FindingList::listed() const {
     findings.reserve(entries_.size() + 1);
     for (const Entry& entry : entries_) {
         std::string place = entry.place;
-        if (entry.further > 0) place.append(place.empty() ? "and " : " and ").append(std::to_string(entry.further)).append(" more");
+        if (entry.further > 0)
+            place.append(place.empty() ? "and " : " and ").append(std::to_string(entry.further)).append(" more");
         findings.push_back({file_, place, entry.sentence});
     }
     if (beyond_ > 0) findings.push_back({file_, "", std::to_string(beyond_) + " further findings are not listed"});

@@ -1,8 +1,8 @@
 // What the readers bring home before there is a plane to put it on: marks, tracks and ground in longitude and latitude.
 // field_reader.h chooses the plane from all of it and makes the Survey.
 //
-// GeographicMark: `mound` holds everything but plug, fan and walk, which need the plane; `place` and `file` say where the mark
-//          stands, for refusals and findings about it. fan_degrees: clockwise from true north.
+// GeographicMark: `mound` holds everything but plug, fan and walk, which need the plane; `place` and `file` say where the
+//          mark stands, for refusals and findings about it. fan_degrees: clockwise from true north.
 // GeographicDecision is core's SetDecision: it names marks and tape lengths, and needs no plane.
 #pragma once
 

@@ -13,8 +13,8 @@ namespace {
 constexpr std::size_t piece_bytes = 1 << 20;
 
 Refusal not_xml(const std::string& name, FileKind kind) {
-    return {Refusal::Code::wrong_format, name, "",
-            kind == FileKind::geopackage ? "an SQLite data base" : "a JSON text", "a GPX file"};
+    return {Refusal::Code::wrong_format, name, "", kind == FileKind::geopackage ? "an SQLite data base" : "a JSON text",
+            "a GPX file"};
 }
 
 }  // namespace
@@ -30,8 +30,7 @@ tl::expected<GpxFile, Refusal> read_gpx(const std::filesystem::path& file, const
     GpxParser parser(name);
     std::vector<char> piece(piece_bytes);
     for (double done = 0.0;;) {
-        if (progress.stopped())
-            return tl::unexpected(Refusal{Refusal::Code::stopped, name, "", "a request to stop", ""});
+        if (progress.stopped()) return tl::unexpected(Refusal{Refusal::Code::stopped, name, "", "a request to stop", ""});
         stream.read(piece.data(), static_cast<std::streamsize>(piece.size()));
         const auto got = static_cast<std::size_t>(stream.gcount());
         const bool last = got < piece.size();

@@ -2,10 +2,12 @@
 //
 // Read:     wpt (lat, lon, time, name, cmt, desc, sym, type, fix, hdop), trk/trkseg/trkpt (lat, lon, time), the file's own
 //           title. Routes are listed as a finding and not used. Elements of other namespaces and extensions are passed over.
-// Strict:   a place without a finite latitude (-90..90) and longitude (-180..180; 180 is taken as -180) refuses the file, with
-//           line, waypoint and its name. A time, hdop or fix that cannot be understood is a finding, and counts as not given.
+// Strict:   a place without a finite latitude (-90..90) and longitude (-180..180; 180 is taken as -180) refuses the file,
+//           with line, waypoint and its name. A time, hdop or fix that cannot be understood is a finding, and counts as not
+//           given.
 // Hostile:  a document type declaration is refused, so no entity is ever expanded or fetched; elements nested deeper than 64
-//           and texts longer than 64 KiB are refused. Encodings: UTF-8, UTF-16, Latin-1 and ASCII, as the XML parser has them.
+//           and texts longer than 64 KiB are refused. Encodings: UTF-8, UTF-16, Latin-1 and ASCII, as the XML parser has
+//           them.
 // Limits:   512 MiB, 2,000,000 marks, 20,000,000 track points.
 // Errors:   a Refusal; nothing partial is returned.
 // Cost:     linear in bytes; the file is read in pieces, memory follows the marks and points kept.
@@ -17,9 +19,8 @@
 #include <optional>
 #include <string>
 #include <string_view>
-#include <vector>
-
 #include <tl/expected.hpp>
+#include <vector>
 
 #include "core/plan/progress.h"
 #include "core/survey/mound.h"
@@ -43,7 +44,6 @@ struct GpxWaypoint {
     std::optional<double> hdop;
     std::optional<UtcTime> time;
 };
-
 
 struct GpxFile {
     std::string title;  // metadata name (1.1) or name (1.0); empty when there is none

@@ -83,7 +83,8 @@ private:
     void take_thing(const std::string& text, const char* where) {
         if (note_says_a_sign_ || kind_) return;
         kind_ = SignKind::other;
-        find("the " + std::string(where) + " " + quoted_for_display(text) + " is that of a thing; it takes no part as a mound");
+        find("the " + std::string(where) + " " + quoted_for_display(text) +
+             " is that of a thing; it takes no part as a mound");
     }
 
     void read_type() {

@@ -7,7 +7,8 @@
 //          "other", unless the note says a fan, a freshness or a sign.
 // Not understood: listed as findings, the same words once with the number of marks. A name that is just a name is none.
 // Error:   position_sd = 0.5 m times the receiver's hdop, held within 0.3 and 5 m; 0.5 m without one; 5 m where the receiver
-//          says it had no fix. Our assumption: neighbours marked in one walk share most of their error (trade facts, section 6).
+//          says it had no fix. Our assumption: neighbours marked in one walk share most of their error (trade facts, section
+//          6).
 // Cost:    linear.
 #pragma once
 

@@ -51,18 +51,16 @@ GpxParser::GpxParser(std::string name)
     XML_SetCharacterDataHandler(parser_, [](void* self, const XML_Char* text, int length) {
         static_cast<GpxParser*>(self)->characters({text, static_cast<std::size_t>(length)});
     });
-    XML_SetStartDoctypeDeclHandler(
-        parser_, [](void* self, const XML_Char*, const XML_Char*, const XML_Char*, int) {
-            static_cast<GpxParser*>(self)->refuse_doctype();
-        });
+    XML_SetStartDoctypeDeclHandler(parser_, [](void* self, const XML_Char*, const XML_Char*, const XML_Char*, int) {
+        static_cast<GpxParser*>(self)->refuse_doctype();
+    });
 }
 
 GpxParser::~GpxParser() { XML_ParserFree(parser_); }
 
 std::size_t GpxParser::line() const { return static_cast<std::size_t>(XML_GetCurrentLineNumber(parser_)); }
 
-void GpxParser::refuse(Refusal::Code code, const std::string& place, const std::string& found,
-                       const std::string& expected) {
+void GpxParser::refuse(Refusal::Code code, const std::string& place, const std::string& found, const std::string& expected) {
     if (refusal_) return;
     refusal_ = Refusal{code, name_, place, found, expected};
     XML_StopParser(parser_, XML_FALSE);
@@ -179,8 +177,7 @@ void GpxParser::end() {
     if (closing == Element::segment && file_.segments.back().empty()) file_.segments.pop_back();
 }
 
-std::optional<double> GpxParser::degrees(Attributes attributes, const char* which, double limit,
-                                         const std::string& what) {
+std::optional<double> GpxParser::degrees(Attributes attributes, const char* which, double limit, const std::string& what) {
     const std::string range = std::to_string(static_cast<int>(limit));
     const std::string expected = "a number of degrees from -" + range + " to " + range;
     const auto text = attribute(attributes, which);
@@ -191,9 +188,8 @@ std::optional<double> GpxParser::degrees(Attributes attributes, const char* whic
     }
     const auto value = parse_number(*text);
     if (value && *value >= -limit && *value <= limit) return value;
-    waypoint_refusal_ =
-        Refusal{value ? Refusal::Code::out_of_range : Refusal::Code::malformed, name_, place,
-                std::string(which) + "=" + quoted_for_display(std::string(*text)), expected};
+    waypoint_refusal_ = Refusal{value ? Refusal::Code::out_of_range : Refusal::Code::malformed, name_, place,
+                                std::string(which) + "=" + quoted_for_display(std::string(*text)), expected};
     return std::nullopt;
 }
 

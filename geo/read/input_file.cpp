@@ -41,7 +41,8 @@ tl::expected<FileKind, Refusal> kind_of_file(const std::filesystem::path& file) 
     const std::string name = file.string();
     std::ifstream stream(file, std::ios::binary);
     if (!stream)
-        return tl::unexpected(Refusal{Refusal::Code::unreadable, name, "", "a file that may not be opened", "a readable file"});
+        return tl::unexpected(
+            Refusal{Refusal::Code::unreadable, name, "", "a file that may not be opened", "a readable file"});
     std::array<char, 512> head{};
     stream.read(head.data(), static_cast<std::streamsize>(head.size()));
     std::string_view start(head.data(), static_cast<std::size_t>(stream.gcount()));

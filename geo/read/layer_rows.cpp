@@ -163,7 +163,8 @@ public:
         ReadLayer layer{source.GetName(), {}, {}};
         if (!wanted) return layer;
         const OGRFeatureDefn& definition = *source.GetLayerDefn();
-        for (int i = 0; i < definition.GetFieldCount(); ++i) layer.columns.emplace_back(definition.GetFieldDefn(i)->GetNameRef());
+        for (int i = 0; i < definition.GetFieldCount(); ++i)
+            layer.columns.emplace_back(definition.GetFieldDefn(i)->GetNameRef());
         const std::string place = "layer " + layer.name;
         const auto to_earth = transformation(source, place);
         const LibraryMessages messages;
@@ -172,7 +173,8 @@ public:
             if (progress_.stopped()) throw Stop{{Refusal::Code::stopped, file_, "", "a request to stop", ""}};
             layer.rows.push_back(row(*feature, place, to_earth.get()));
             if (layer.rows.size() > most_rows)
-                throw Stop{{Refusal::Code::too_large, file_, place, "more than 2,000,000 features", "the layers of one field"}};
+                throw Stop{
+                    {Refusal::Code::too_large, file_, place, "more than 2,000,000 features", "the layers of one field"}};
         }
         if (!messages.failure().empty())
             throw Stop{{Refusal::Code::malformed, file_, place,
@@ -244,8 +246,9 @@ std::vector<ReadLayer> read_all(const std::filesystem::path& file, FileKind kind
     const char* expected = kind == FileKind::geopackage ? "a GeoPackage with layers" : "GeoJSON features";
     if (!data || !messages.failure().empty())
         throw Stop{{Refusal::Code::malformed, file.string(), "",
-                    messages.failure().empty() ? "a file of another kind inside"
-                                               : "something that cannot be read (" + quoted_for_display(messages.failure(), 160) + ")",
+                    messages.failure().empty()
+                        ? "a file of another kind inside"
+                        : "something that cannot be read (" + quoted_for_display(messages.failure(), 160) + ")",
                     expected}};
     for (const std::string& warning : messages.warnings())
         findings.add("", "the library that reads the file says: " + quoted_for_display(warning, 200));

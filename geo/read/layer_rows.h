@@ -1,10 +1,11 @@
 // The layers of a GeoPackage or GeoJSON file as plain rows in WGS 84, whatever the layers' own reference system is.
 //
 // Which:   only layers that `wanted` names are read; the others come back without rows, so that they can be listed.
-// Shapes:  collections and multi-shapes are taken apart; curves become lines; heights are dropped; the closing vertex of a ring
-//          is dropped. A polygon that crosses itself is repaired, with a finding.
+// Shapes:  collections and multi-shapes are taken apart; curves become lines; heights are dropped; the closing vertex of a
+//          ring is dropped. A polygon that crosses itself is repaired, with a finding.
 // Refused: a layer with shapes and no reference system, or one that cannot be turned into longitude and latitude; a place
-//          that is not finite or not on the earth; a ring of fewer than three vertices; whatever the library reports as failure.
+//          that is not finite or not on the earth; a ring of fewer than three vertices; whatever the library reports as
+//          failure.
 // Safety:  only the driver of the file's kind is allowed at the open, the name is made absolute, the network is shut (see
 //          vector_library.h); GeoJSON over 64 MiB is refused, as it is read into memory.
 // Cost:    linear in features and vertices.
@@ -15,9 +16,8 @@
 #include <functional>
 #include <string>
 #include <string_view>
-#include <vector>
-
 #include <tl/expected.hpp>
+#include <vector>
 
 #include "core/plan/progress.h"
 #include "core/survey/refusal.h"

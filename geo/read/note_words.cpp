@@ -125,8 +125,8 @@ std::optional<Reference> reference_in(std::string_view word) {
 std::optional<Freshness> freshness_in(std::string_view word) {
     constexpr std::array fresh{"fresh"sv, "new"sv, "moist"sv, "damp"sv};
     constexpr std::array older{"old"sv, "older"sv, "dry"sv, "weathered"sv, "aged"sv, "stale"sv, "overgrown"sv, "grassed"sv};
-    constexpr std::array crushed{"crushed"sv, "mown"sv,     "mowed"sv,    "flat"sv,
-                                 "flattened"sv, "trampled"sv, "trodden"sv, "squashed"sv, "driven"sv};
+    constexpr std::array crushed{"crushed"sv,  "mown"sv,    "mowed"sv,    "flat"sv,  "flattened"sv,
+                                 "trampled"sv, "trodden"sv, "squashed"sv, "driven"sv};
     if (is_one_of(word, fresh)) return Freshness::fresh;
     if (is_one_of(word, older)) return Freshness::older;
     if (is_one_of(word, crushed)) return Freshness::crushed;
@@ -138,10 +138,11 @@ std::optional<SignKind> animal_in(std::string_view word) {
     constexpr std::array squirrels{"squirrel"sv, "squirrels"sv};
     constexpr std::array voles{"vole"sv, "voles"sv};
     constexpr std::array gophers{"gopher"sv, "gophers"sv};
-    constexpr std::array others{"ant"sv,       "ants"sv,      "anthill"sv,  "anthills"sv, "badger"sv,   "badgers"sv, "rabbit"sv,
-                                "rabbits"sv,   "groundhog"sv, "woodchuck"sv, "marmot"sv,   "rat"sv,      "rats"sv,    "mouse"sv,
-                                "mice"sv,      "shrew"sv,     "crayfish"sv, "crawfish"sv, "armadillo"sv, "fox"sv,     "coyote"sv,
-                                "tortoise"sv,  "owl"sv,       "beetle"sv,   "worm"sv,     "worms"sv,    "other"sv};
+    constexpr std::array others{"ant"sv,       "ants"sv,    "anthill"sv,   "anthills"sv,  "badger"sv,   "badgers"sv,
+                                "rabbit"sv,    "rabbits"sv, "groundhog"sv, "woodchuck"sv, "marmot"sv,   "rat"sv,
+                                "rats"sv,      "mouse"sv,   "mice"sv,      "shrew"sv,     "crayfish"sv, "crawfish"sv,
+                                "armadillo"sv, "fox"sv,     "coyote"sv,    "tortoise"sv,  "owl"sv,      "beetle"sv,
+                                "worm"sv,      "worms"sv,   "other"sv};
     if (is_one_of(word, moles)) return SignKind::mole;
     if (is_one_of(word, squirrels)) return SignKind::ground_squirrel;
     if (is_one_of(word, voles)) return SignKind::vole;
@@ -151,19 +152,22 @@ std::optional<SignKind> animal_in(std::string_view word) {
 }
 
 bool is_length_unit(std::string_view word) {
-    constexpr std::array units{"in"sv, "inch"sv,  "inches"sv, "ft"sv,    "feet"sv,   "foot"sv,   "cm"sv,    "mm"sv, "km"sv,
-                               "yd"sv, "yards"sv, "yard"sv,   "metre"sv, "metres"sv, "meter"sv, "meters"sv, "paces"sv, "steps"sv};
+    constexpr std::array units{"in"sv,    "inch"sv,   "inches"sv, "ft"sv,     "feet"sv,  "foot"sv,
+                               "cm"sv,    "mm"sv,     "km"sv,     "yd"sv,     "yards"sv, "yard"sv,
+                               "metre"sv, "metres"sv, "meter"sv,  "meters"sv, "paces"sv, "steps"sv};
     return is_one_of(word, units);
 }
 
 bool is_filler(std::string_view word) {
-    constexpr std::array fillers{"a"sv, "an"sv, "the"sv, "and"sv, "with"sv, "is"sv, "of"sv, "it"sv, "very"sv, "quite"sv, "-"sv, "&"sv, "+"sv};
+    constexpr std::array fillers{"a"sv,  "an"sv,   "the"sv,   "and"sv, "with"sv, "is"sv, "of"sv,
+                                 "it"sv, "very"sv, "quite"sv, "-"sv,   "&"sv,    "+"sv};
     return is_one_of(word, fillers);
 }
 
 bool is_fan_filler(std::string_view word) {
-    constexpr std::array fillers{"to"sv,  "towards"sv, "toward"sv, "points"sv, "pointing"sv,  "faces"sv, "facing"sv, "bearing"sv, "brg"sv,
-                                 "dir"sv, "direction"sv, "is"sv,     "at"sv,     "the"sv,       "about"sv, "approx"sv, "ca"sv,      "~"sv};
+    constexpr std::array fillers{"to"sv,     "towards"sv, "toward"sv, "points"sv, "pointing"sv,  "faces"sv,
+                                 "facing"sv, "bearing"sv, "brg"sv,    "dir"sv,    "direction"sv, "is"sv,
+                                 "at"sv,     "the"sv,     "about"sv,  "approx"sv, "ca"sv,        "~"sv};
     return is_one_of(word, fillers);
 }
 
@@ -178,15 +182,17 @@ bool is_doubt(std::string_view word) {
 }
 
 bool is_digging(std::string_view word) {
-    constexpr std::array diggings{"hole"sv, "holes"sv, "hill"sv, "hills"sv, "run"sv, "runs"sv, "ridge"sv,
+    constexpr std::array diggings{"hole"sv,   "holes"sv,   "hill"sv,  "hills"sv,  "run"sv, "runs"sv, "ridge"sv,
                                   "burrow"sv, "burrows"sv, "trail"sv, "trails"sv, "den"sv, "sign"sv, "nest"sv};
     return is_one_of(word, diggings);
 }
 
 bool is_thing(std::string_view word) {
-    constexpr std::array things{"gate"sv, "car"sv,   "truck"sv, "pickup"sv, "parking"sv, "house"sv, "home"sv, "barn"sv,   "shed"sv,   "well"sv,
-                                "pump"sv, "valve"sv, "fence"sv, "post"sv,   "corner"sv,  "tree"sv,  "road"sv, "ditch"sv,  "bridge"sv, "start"sv,
-                                "end"sv,  "camp"sv,  "culvert"sv, "hydrant"sv, "sprinkler"sv, "pole"sv, "rock"sv, "stump"sv, "water"sv, "office"sv};
+    constexpr std::array things{"gate"sv,      "car"sv,   "truck"sv,  "pickup"sv, "parking"sv, "house"sv,
+                                "home"sv,      "barn"sv,  "shed"sv,   "well"sv,   "pump"sv,    "valve"sv,
+                                "fence"sv,     "post"sv,  "corner"sv, "tree"sv,   "road"sv,    "ditch"sv,
+                                "bridge"sv,    "start"sv, "end"sv,    "camp"sv,   "culvert"sv, "hydrant"sv,
+                                "sprinkler"sv, "pole"sv,  "rock"sv,   "stump"sv,  "water"sv,   "office"sv};
     return is_one_of(word, things);
 }
 

@@ -25,7 +25,8 @@ struct Found {
 
 class Reader {
 public:
-    explicit Reader(std::string_view note) : words_(words_of(note)), read_(words_.size(), false), freshness_(words_.size(), false) {}
+    explicit Reader(std::string_view note)
+        : words_(words_of(note)), read_(words_.size(), false), freshness_(words_.size(), false) {}
 
     NoteReading reading() {
         read_fans();
@@ -93,7 +94,8 @@ private:
 
     void use_fan(const Angle& angle, bool with_word) {
         if (!(angle.degrees >= 0.0 && angle.degrees <= 360.0)) {
-            result_.problems.push_back("the bearing " + shown(angle.degrees) + " is not within 0 to 360; no fan is taken from it");
+            result_.problems.push_back("the bearing " + shown(angle.degrees) +
+                                       " is not within 0 to 360; no fan is taken from it");
             return;
         }
         const double degrees = angle.degrees == 360.0 ? 0.0 : angle.degrees;
@@ -213,8 +215,7 @@ private:
             if (crushed) result_.freshness = freshness;
         }
         // "fan flat": the word fan is understood, there is just no bearing.
-        if (lone_fan_ && says_freshness(*lone_fan_ + 1) && !bearing_anywhere())
-            take(*lone_fan_, 1);
+        if (lone_fan_ && says_freshness(*lone_fan_ + 1) && !bearing_anywhere()) take(*lone_fan_, 1);
     }
 
     [[nodiscard]] bool says_freshness(std::size_t i) const { return i < freshness_.size() && freshness_[i]; }
@@ -286,14 +287,18 @@ bool is_time_stamp(std::string_view text) {
         if (letters_from != std::string_view::npos) {
             const auto words = words_of(text.substr(letters_from, i - letters_from));
             const std::string& word = words.front().lower;
-            if (is_month(word)) clock_or_date = true;
-            else if (word != "am" && word != "pm" && word != "t" && word != "z" && word != "utc") return false;
+            if (is_month(word))
+                clock_or_date = true;
+            else if (word != "am" && word != "pm" && word != "t" && word != "z" && word != "utc")
+                return false;
             letters_from = std::string_view::npos;
         }
         if (c == ':') clock_or_date = true;
         if (c == '/' || c == '-' || c == '.') ++separators;
-        if (c >= '0' && c <= '9') anything = true;
-        else if (std::string_view(" :/-.,+").find(c) == std::string_view::npos) return false;
+        if (c >= '0' && c <= '9')
+            anything = true;
+        else if (std::string_view(" :/-.,+").find(c) == std::string_view::npos)
+            return false;
     }
     return anything && (clock_or_date || separators >= 2);
 }

@@ -30,8 +30,8 @@ struct NoteReading {
     bool fan_word = false;                       // the bearing stood with the word "fan"
     std::optional<Freshness> freshness;
     std::optional<SignKind> kind;
-    std::string rest;                            // words not understood, in their order, one space between
-    std::vector<std::string> problems;           // sentences about what was understood and could not be used
+    std::string rest;                   // words not understood, in their order, one space between
+    std::vector<std::string> problems;  // sentences about what was understood and could not be used
 };
 
 [[nodiscard]] NoteReading read_note(std::string_view note);

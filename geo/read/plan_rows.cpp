@@ -62,11 +62,15 @@ Refusal refused(const std::string& file, const ReadRow& row, Refusal::Code code,
 
 void read_words(const ReadLayer& layer, const ReadRow& row, Mound& mound, FindingList& findings) {
     const std::string kind = text_of(layer.value(row, "kind"));
-    if (const auto known = sign_kind_from_text(kind)) mound.kind = *known;
-    else if (!kind.empty()) findings.add(row.place, "the kind " + quoted_for_display(kind) + " is not known; taken as a gopher mound");
+    if (const auto known = sign_kind_from_text(kind))
+        mound.kind = *known;
+    else if (!kind.empty())
+        findings.add(row.place, "the kind " + quoted_for_display(kind) + " is not known; taken as a gopher mound");
     const std::string freshness = text_of(layer.value(row, "freshness"));
-    if (const auto known = freshness_from_text(freshness)) mound.freshness = *known;
-    else if (!freshness.empty()) findings.add(row.place, "the freshness " + quoted_for_display(freshness) + " is not known");
+    if (const auto known = freshness_from_text(freshness))
+        mound.freshness = *known;
+    else if (!freshness.empty())
+        findings.add(row.place, "the freshness " + quoted_for_display(freshness) + " is not known");
 }
 
 tl::expected<GeographicMark, Refusal> mark_of(const ReadLayer& layer, const ReadRow& row, const std::string& file,
@@ -89,8 +93,8 @@ tl::expected<GeographicMark, Refusal> mark_of(const ReadLayer& layer, const Read
     }
     if (const auto sd = number_of(layer.value(row, "position_sd_m"))) {
         if (!(*sd > 0.0) || !std::isfinite(*sd))
-            return tl::unexpected(refused(file, row, Refusal::Code::out_of_range, "position_sd_m " + std::to_string(*sd),
-                                          "metres above 0"));
+            return tl::unexpected(
+                refused(file, row, Refusal::Code::out_of_range, "position_sd_m " + std::to_string(*sd), "metres above 0"));
         mark.mound.position_sd = Metres::of(*sd);
     }
     return mark;

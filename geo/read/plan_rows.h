@@ -6,9 +6,8 @@
 #pragma once
 
 #include <string>
-#include <vector>
-
 #include <tl/expected.hpp>
+#include <vector>
 
 #include "core/survey/refusal.h"
 #include "geo/read/finding_list.h"

@@ -9,10 +9,11 @@ namespace plugside {
 
 namespace {
 
-constexpr std::array<std::string_view, 8> layers_read{"field_boundaries", "barriers",      "keep_clear_areas", "mounds",
-                                                      "walk_tracks",      "set_decisions", "set_points",       "survey_summary"};
-constexpr std::array<std::string_view, 5> layers_computed_anew{"burrow_systems", "main_runs", "probe_points", "unwalked_areas",
-                                                               "rounds"};
+constexpr std::array<std::string_view, 8> layers_read{"field_boundaries", "barriers",      "keep_clear_areas",
+                                                      "mounds",           "walk_tracks",   "set_decisions",
+                                                      "set_points",       "survey_summary"};
+constexpr std::array<std::string_view, 5> layers_computed_anew{"burrow_systems", "main_runs", "probe_points",
+                                                               "unwalked_areas", "rounds"};
 
 template <std::size_t n>
 bool is_one_of(std::string_view name, const std::array<std::string_view, n>& names) {
@@ -121,7 +122,9 @@ private:
                     result_.ground.barriers.push_back({text_of(each.value(row, "name")), line});
                 if (!row.shape.points.empty()) findings_.add(row.place, "a point is no ground; it is not used");
             }
-        findings_.add("", "the file has none of the layer names of the ground: its polygons are taken as the field boundary and its lines as barriers");
+        findings_.add("",
+                      "the file has none of the layer names of the ground: its polygons are taken as the field boundary and "
+                      "its lines as barriers");
         return {};
     }
 

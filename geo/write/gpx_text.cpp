@@ -40,12 +40,18 @@ std::string xml_text(std::string_view text) {
     while (!text.empty()) {
         const char c = text.front();
         const std::size_t length = character_length(text);
-        if (c == '&') escaped += "&amp;";
-        else if (c == '<') escaped += "&lt;";
-        else if (c == '>') escaped += "&gt;";
-        else if (c == '"') escaped += "&quot;";
-        else if (c == '\t' || c == '\n' || c == '\r') escaped += ' ';
-        else escaped.append(text.substr(0, length));
+        if (c == '&')
+            escaped += "&amp;";
+        else if (c == '<')
+            escaped += "&lt;";
+        else if (c == '>')
+            escaped += "&gt;";
+        else if (c == '"')
+            escaped += "&quot;";
+        else if (c == '\t' || c == '\n' || c == '\r')
+            escaped += ' ';
+        else
+            escaped.append(text.substr(0, length));
         text.remove_prefix(length == 0 ? 1 : length);
     }
     return escaped;

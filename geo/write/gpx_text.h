@@ -1,8 +1,9 @@
 // Pieces of GPX 1.1 text, right by construction.
 //
-// xml_text:   escaped for element content and attributes; control characters that XML 1.0 has no place for are dropped, as are
-//             bytes that are not UTF-8; tabs and line ends become spaces.
-// coordinates: ` lat="..." lon="..."` with 10 decimals (0.01 mm), latitude within -90..90, longitude in [-180, 180) as written.
+// xml_text:   escaped for element content and attributes; control characters that XML 1.0 has no place for are dropped, as
+//             are bytes that are not UTF-8; tabs and line ends become spaces.
+// coordinates: ` lat="..." lon="..."` with 10 decimals (0.01 mm), latitude within -90..90, longitude in [-180, 180) as
+//              written.
 // decimal_text: plain decimal notation, shortest that reads back equal, never an exponent.
 // Cost: linear.
 #pragma once
@@ -21,7 +22,8 @@ namespace plugside::gpx_text {
 // "<name>text</name>", indented by `indent` spaces, with a line end; nothing for an empty text.
 [[nodiscard]] std::string element(int indent, const char* name, std::string_view text);
 
-// The declaration and the opening of gpx with the title as its metadata; what follows is waypoints, then tracks, then `closing`.
+// The declaration and the opening of gpx with the title as its metadata; what follows is waypoints, then tracks, then
+// `closing`.
 [[nodiscard]] std::string opening(std::string_view title);
 inline constexpr const char* closing = "</gpx>\n";
 

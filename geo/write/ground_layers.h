@@ -5,7 +5,6 @@
 #pragma once
 
 #include <filesystem>
-
 #include <tl/expected.hpp>
 
 #include "core/survey/ground.h"

@@ -90,17 +90,23 @@ void set_time(OGRFeature& feature, int column, UtcTime time) {
 }
 
 void set_value(OGRFeature& feature, int column, const Value& value) {
-    if (const auto* whole = std::get_if<std::int64_t>(&value)) feature.SetField(column, static_cast<GIntBig>(*whole));
-    else if (const auto* number = std::get_if<double>(&value)) feature.SetField(column, *number);
-    else if (const auto* text = std::get_if<std::string>(&value)) feature.SetField(column, text->c_str());
-    else if (const auto* time = std::get_if<UtcTime>(&value)) set_time(feature, column, *time);
-    else feature.SetFieldNull(column);
+    if (const auto* whole = std::get_if<std::int64_t>(&value))
+        feature.SetField(column, static_cast<GIntBig>(*whole));
+    else if (const auto* number = std::get_if<double>(&value))
+        feature.SetField(column, *number);
+    else if (const auto* text = std::get_if<std::string>(&value))
+        feature.SetField(column, text->c_str());
+    else if (const auto* time = std::get_if<UtcTime>(&value))
+        set_time(feature, column, *time);
+    else
+        feature.SetFieldNull(column);
 }
 
 // Writes into an open data set; false when the library failed (its messages say why) or on a stop.
 class LayerWriter {
 public:
-    LayerWriter(GDALDataset& data, const Progress& progress, std::size_t rows) : data_(data), progress_(progress), rows_(rows) {
+    LayerWriter(GDALDataset& data, const Progress& progress, std::size_t rows)
+        : data_(data), progress_(progress), rows_(rows) {
         earth_.importFromEPSG(4326);
         earth_.SetAxisMappingStrategy(OAMS_TRADITIONAL_GIS_ORDER);
     }

@@ -8,9 +8,8 @@
 #pragma once
 
 #include <filesystem>
-#include <vector>
-
 #include <tl/expected.hpp>
+#include <vector>
 
 #include "core/plan/progress.h"
 #include "core/survey/refusal.h"

@@ -38,9 +38,10 @@ LayerContent system_layer(const Plan& plan, const LocalFrame& frame) {
                        {}};
     for (std::size_t i = 0; i < plan.systems.size(); ++i) {
         const BurrowSystem& system = plan.systems[i];
-        layer.rows.push_back({filled(to_geographic(frame, system.outline)),
-                              {id_of(i), system.letter, static_cast<std::int64_t>(system.mounds.size()), system.single.value(),
-                               area_m2(system.outline), system.run_length.value(), to_text(system.freshest)}});
+        layer.rows.push_back(
+            {filled(to_geographic(frame, system.outline)),
+             {id_of(i), system.letter, static_cast<std::int64_t>(system.mounds.size()), system.single.value(),
+              area_m2(system.outline), system.run_length.value(), to_text(system.freshest)}});
     }
     return layer;
 }
@@ -58,10 +59,10 @@ LayerContent run_layer(const Survey& survey, const Plan& plan, const LocalFrame&
     for (std::size_t i = 0; i < plan.runs.size(); ++i) {
         const MainRun& run = plan.runs[i];
         const auto widest = std::max_element(run.sd_m.begin(), run.sd_m.end());
-        layer.rows.push_back({to_geographic(frame, run.line.vertices),
-                              {id_of(i), id_of(run.system), survey.mounds[run.from_mound].name,
-                               survey.mounds[run.to_mound].name, run.probability.value(),
-                               widest == run.sd_m.end() ? Value() : Value(*widest)}});
+        layer.rows.push_back(
+            {to_geographic(frame, run.line.vertices),
+             {id_of(i), id_of(run.system), survey.mounds[run.from_mound].name, survey.mounds[run.to_mound].name,
+              run.probability.value(), widest == run.sd_m.end() ? Value() : Value(*widest)}});
     }
     return layer;
 }
@@ -88,12 +89,12 @@ LayerContent probe_layer(const Survey& survey, const Plan& plan, const LocalFram
     for (std::size_t i = 0; i < plan.probes.size(); ++i) {
         const ProbeSite& site = plan.probes[i];
         const LocalPoint origin = survey.mounds[site.from_mound].plug;
-        layer.rows.push_back({frame.to_geographic(site.middle),
-                              {id_of(i), id_of(site.system), to_text(site.key.kind), survey.mounds[site.from_mound].name,
-                               mound_name_or_null(survey, site.to_mound), site.ladder.along.value(),
-                               site.ladder.across.value(), frame.true_bearing(site.axis, origin).degrees(),
-                               site.ladder.angle_degrees, site.ladder.half_length.value(), site.ladder.step.value(),
-                               site.hit.value(), site.expected_rungs, instruction(site, survey, units)}});
+        layer.rows.push_back(
+            {frame.to_geographic(site.middle),
+             {id_of(i), id_of(site.system), to_text(site.key.kind), survey.mounds[site.from_mound].name,
+              mound_name_or_null(survey, site.to_mound), site.ladder.along.value(), site.ladder.across.value(),
+              frame.true_bearing(site.axis, origin).degrees(), site.ladder.angle_degrees, site.ladder.half_length.value(),
+              site.ladder.step.value(), site.hit.value(), site.expected_rungs, instruction(site, survey, units)}});
     }
     return layer;
 }
@@ -118,12 +119,12 @@ LayerContent set_layer(const Plan& plan, const LocalFrame& frame) {
     for (std::size_t i = 0; i < plan.sets.size(); ++i) {
         const SetPoint& set = plan.sets[i];
         const ProbeSite& site = plan.probes[set.probe];
-        layer.rows.push_back({frame.to_geographic(site.middle),
-                              {id_of(i), id_of(set.probe), id_of(site.system), set.method, std::int64_t{set.rank},
-                               std::int64_t{set.visit_order}, to_text(set.choice), joined(set.cautions, ", "),
-                               to_text(site.key.kind), site.key.from_mound,
-                               site.key.to_mound.empty() ? Value() : Value(site.key.to_mound), site.ladder.along.value(),
-                               site.ladder.across.value()}});
+        layer.rows.push_back(
+            {frame.to_geographic(site.middle),
+             {id_of(i), id_of(set.probe), id_of(site.system), set.method, std::int64_t{set.rank},
+              std::int64_t{set.visit_order}, to_text(set.choice), joined(set.cautions, ", "), to_text(site.key.kind),
+              site.key.from_mound, site.key.to_mound.empty() ? Value() : Value(site.key.to_mound), site.ladder.along.value(),
+              site.ladder.across.value()}});
     }
     return layer;
 }
@@ -170,13 +171,13 @@ LayerContent summary_layer(const FieldSurvey& field, const Plan& plan) {
     const SystemsEstimate& estimate = plan.estimate;
     const auto used = std::count_if(plan.mounds.begin(), plan.mounds.end(),
                                     [](const MoundInPlan& mound) { return !mound.not_used_because; });
-    layer.rows.push_back({{},
-                          {field.field_name, estimate.expected, std::int64_t{estimate.most_likely},
-                           std::int64_t{estimate.low}, std::int64_t{estimate.high}, estimate.interval,
-                           value_or_null(plan.area_walked_m2), value_or_null(plan.area_field_m2),
-                           static_cast<std::int64_t>(field.survey.mounds.size()), std::int64_t{used},
-                           estimate.link_length.value(), estimate.mounds_per_system, joined(plan.notices, "\n"),
-                           static_cast<std::int64_t>(field.survey.revision), std::string(PLUGSIDE_VERSION)}});
+    layer.rows.push_back(
+        {{},
+         {field.field_name, estimate.expected, std::int64_t{estimate.most_likely}, std::int64_t{estimate.low},
+          std::int64_t{estimate.high}, estimate.interval, value_or_null(plan.area_walked_m2),
+          value_or_null(plan.area_field_m2), static_cast<std::int64_t>(field.survey.mounds.size()), std::int64_t{used},
+          estimate.link_length.value(), estimate.mounds_per_system, joined(plan.notices, "\n"),
+          static_cast<std::int64_t>(field.survey.revision), std::string(PLUGSIDE_VERSION)}});
     return layer;
 }
 

@@ -36,7 +36,9 @@ SafeFile::SafeFile(std::filesystem::path shown, std::filesystem::path final_name
     : shown_(std::move(shown)), final_name_(std::move(final_name)), folder_(std::move(folder)) {}
 
 SafeFile::SafeFile(SafeFile&& other) noexcept
-    : shown_(std::move(other.shown_)), final_name_(std::move(other.final_name_)), folder_(std::exchange(other.folder_, {})) {}
+    : shown_(std::move(other.shown_)),
+      final_name_(std::move(other.final_name_)),
+      folder_(std::exchange(other.folder_, {})) {}
 
 SafeFile::~SafeFile() {
     std::error_code ignored;
@@ -66,7 +68,8 @@ tl::expected<SafeFile, Refusal> SafeFile::beside(const std::filesystem::path& sh
 Refusal SafeFile::cannot_write(const std::string& reason) const { return refused(shown_, reason); }
 
 tl::expected<void, Refusal> SafeFile::commit() {
-    if (!sync_to_disk(temporary(), O_RDONLY)) return tl::unexpected(cannot_write(system_reason("a disk that does not keep it")));
+    if (!sync_to_disk(temporary(), O_RDONLY))
+        return tl::unexpected(cannot_write(system_reason("a disk that does not keep it")));
     if (::rename(temporary().c_str(), final_name_.c_str()) != 0)
         return tl::unexpected(cannot_write(system_reason("a name that cannot be taken")));
     // The file is in place whatever happens now; a folder that cannot be synced (some network disks) is no failure.

@@ -1,7 +1,7 @@
 // A file that appears under its name whole or not at all.
 //
-// Use:     write to `temporary()`, close it, then `commit()`: the content is synced to the disk, renamed over the final name in
-//          one step, and the folder synced. Without a commit, everything that was written is removed with the object.
+// Use:     write to `temporary()`, close it, then `commit()`: the content is synced to the disk, renamed over the final name
+//          in one step, and the folder synced. Without a commit, everything that was written is removed with the object.
 // Where:   the temporary file lies in a folder of its own beside the final name, so that the rename never crosses a disk
 //          and what a library leaves beside its file (a journal) goes with it.
 // Links:   a final name that is a symbolic link keeps the link; the file it points to is replaced.
@@ -11,7 +11,6 @@
 #include <filesystem>
 #include <string>
 #include <string_view>
-
 #include <tl/expected.hpp>
 
 #include "core/survey/refusal.h"

@@ -17,9 +17,7 @@ Value walk_id(const Survey& survey, const Mound& mound) {
 Row mound_row(const Survey& survey, const Mound& mound, const MoundInPlan& in_plan, const LocalFrame& frame) {
     const bool used = !in_plan.not_used_because.has_value();
     Row row{frame.to_geographic(mound.plug), {}};
-    row.values = {mound.name,
-                  in_plan.system ? id_of(*in_plan.system) : Value(),
-                  to_text(mound.kind),
+    row.values = {mound.name, in_plan.system ? id_of(*in_plan.system) : Value(), to_text(mound.kind),
                   to_text(mound.freshness),
                   mound.fan ? Value(frame.true_bearing(*mound.fan, mound.plug).degrees()) : Value()};
     if (used) {
@@ -31,8 +29,8 @@ Row mound_row(const Survey& survey, const Mound& mound, const MoundInPlan& in_pl
         row.values.resize(row.values.size() + 5);
     }
     row.values.insert(row.values.end(),
-                      {walk_id(survey, mound), mound.position_sd.value(), text_or_null(mound.note), value_or_null(mound.time),
-                       std::int64_t{used ? 1 : 0}, value_or_null(in_plan.not_used_because)});
+                      {walk_id(survey, mound), mound.position_sd.value(), text_or_null(mound.note),
+                       value_or_null(mound.time), std::int64_t{used ? 1 : 0}, value_or_null(in_plan.not_used_because)});
     return row;
 }
 
@@ -41,8 +39,10 @@ std::string times_of(const TrackSegment& segment) {
     std::string list = "[";
     for (const TrackPoint& point : segment) {
         if (list.size() > 1) list += ',';
-        if (point.time) list.append("\"").append(format_utc_time(*point.time)).append("\"");
-        else list += "null";
+        if (point.time)
+            list.append("\"").append(format_utc_time(*point.time)).append("\"");
+        else
+            list += "null";
     }
     return list + "]";
 }
@@ -94,8 +94,8 @@ LayerContent walk_track_layer(const Survey& survey, const LocalFrame& frame) {
     for (const Walk& walk : survey.walks) {
         if (walk.segments.empty()) layer.rows.push_back({{}, {walk.id, walk.source, {}, {}}});
         for (std::size_t i = 0; i < walk.segments.size(); ++i)
-            layer.rows.push_back({track_shape(walk.segments[i], frame),
-                                  {walk.id, walk.source, id_of(i), times_of(walk.segments[i])}});
+            layer.rows.push_back(
+                {track_shape(walk.segments[i], frame), {walk.id, walk.source, id_of(i), times_of(walk.segments[i])}});
     }
     return layer;
 }
@@ -112,10 +112,11 @@ LayerContent set_decision_layer(const Survey& survey) {
                        {}};
     for (const SetDecision& decision : survey.decisions) {
         const auto& moved = decision.moved_to;
-        layer.rows.push_back({{},
-                              {to_text(decision.probe.kind), decision.probe.from_mound, text_or_null(decision.probe.to_mound),
-                               to_text(decision.choice), moved ? Value(moved->along.value()) : Value(),
-                               moved ? Value(moved->across.value()) : Value()}});
+        layer.rows.push_back(
+            {{},
+             {to_text(decision.probe.kind), decision.probe.from_mound, text_or_null(decision.probe.to_mound),
+              to_text(decision.choice), moved ? Value(moved->along.value()) : Value(),
+              moved ? Value(moved->across.value()) : Value()}});
     }
     return layer;
 }
@@ -126,13 +127,12 @@ std::vector<LayerContent> ground_layers(const Ground& ground, const LocalFrame& 
         boundaries.rows.push_back({to_geographic(frame, ground.boundary), {area_m2(ground.boundary)}});
     LayerContent barriers{"barriers", ShapeKind::lines, {{"name", ColumnKind::text}}, {}};
     for (const Barrier& barrier : ground.barriers)
-        barriers.rows.push_back({std::vector<GeographicLine>{to_geographic(frame, barrier.line.vertices)},
-                                 {text_or_null(barrier.name)}});
-    LayerContent keep_clear{
-        "keep_clear_areas",
-        ShapeKind::polygons,
-        {{"name", ColumnKind::text}, {"reason", ColumnKind::text}, {"kind", ColumnKind::text}},
-        {}};
+        barriers.rows.push_back(
+            {std::vector<GeographicLine>{to_geographic(frame, barrier.line.vertices)}, {text_or_null(barrier.name)}});
+    LayerContent keep_clear{"keep_clear_areas",
+                            ShapeKind::polygons,
+                            {{"name", ColumnKind::text}, {"reason", ColumnKind::text}, {"kind", ColumnKind::text}},
+                            {}};
     for (const KeepClearArea& area : ground.keep_clear)
         keep_clear.rows.push_back({std::vector<GeographicPolygon>{to_geographic(frame, area.area)},
                                    {text_or_null(area.name), text_or_null(area.reason), to_text(area.kind)}});

@@ -1,8 +1,9 @@
 // The layers of what a person brought home and decided: mounds, walk_tracks, the three of the ground, set_decisions.
 // They hold all of a Survey, so that a handed-out file can be read back; `plan` fills what it adds to each mound.
 //
-// walk_tracks:   one row a segment (walk_id, source, segment, times: a JSON list with a time or null a point); a walk without
-//                a track, and a segment of one place, keep their row with no or a doubled vertex: the times tell the number.
+// walk_tracks:   one row a segment (walk_id, source, segment, times: a JSON list with a time or null a point); a walk
+//                without a track, and a segment of one place, keep their row with no or a doubled vertex: the times tell the
+//                number.
 // set_decisions: the decisions as the person made them, also on sites that the plan no longer proposes.
 // Bearings: degrees from true north, turned here from the plane's (LocalFrame::true_bearing).
 // Cost: linear.

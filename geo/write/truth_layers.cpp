@@ -23,11 +23,11 @@ LayerContent true_mound_layer(const SimulatedField& field, const LocalFrame& fra
     for (const TrueMound& mound : field.truth.mounds) {
         const GeographicPoint plug = frame.to_geographic(mound.plug);
         const GeographicPoint junction = frame.to_geographic(mound.run_junction);
-        layer.rows.push_back({plug,
-                              {plug.longitude_degrees, plug.latitude_degrees,
-                               frame.true_bearing(mound.fan, mound.plug).degrees(), id_of(mound.system),
-                               mound.seen_as ? Value(field.survey.mounds[*mound.seen_as].name) : Value(),
-                               junction.longitude_degrees, junction.latitude_degrees}});
+        layer.rows.push_back(
+            {plug,
+             {plug.longitude_degrees, plug.latitude_degrees, frame.true_bearing(mound.fan, mound.plug).degrees(),
+              id_of(mound.system), mound.seen_as ? Value(field.survey.mounds[*mound.seen_as].name) : Value(),
+              junction.longitude_degrees, junction.latitude_degrees}});
     }
     return layer;
 }

@@ -9,7 +9,6 @@
 
 #include <filesystem>
 #include <string>
-
 #include <tl/expected.hpp>
 
 #include "core/survey/refusal.h"

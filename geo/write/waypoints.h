@@ -7,7 +7,6 @@
 #pragma once
 
 #include <filesystem>
-
 #include <tl/expected.hpp>
 
 #include "core/plan/plan.h"

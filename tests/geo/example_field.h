@@ -1,5 +1,5 @@
-// A made-up field that fills every layer: two walks, all kinds of signs, ground with a hole, decisions of every choice (one on
-// a site that no plan proposes any more), and a plan written by hand. Nothing here is computed by the code under test.
+// A made-up field that fills every layer: two walks, all kinds of signs, ground with a hole, decisions of every choice (one
+// on a site that no plan proposes any more), and a plan written by hand. Nothing here is computed by the code under test.
 #pragma once
 
 #include <gtest/gtest.h>
@@ -120,15 +120,28 @@ inline Plan example_plan(const FieldSurvey& field) {
         mound.take_off_sd_along = Metres::of(0.09);
         mound.take_off_sd_across = Metres::of(0.07);
         mound.belongs = Probability::of(0.875);
-        if (i < 5) mound.system = i < 3 ? 0U : 1U;
-        else mound.not_used_because = why_not_used(survey, survey.mounds[i]);
+        if (i < 5)
+            mound.system = i < 3 ? 0U : 1U;
+        else
+            mound.not_used_because = why_not_used(survey, survey.mounds[i]);
         plan.mounds.push_back(mound);
     }
-    plan.systems.push_back({"A", {0, 1, 2}, {{rectangle(10.0, -42.0, 24.0, -34.0)}}, Probability::of(0.75),
-                            Metres::of(11.5), Freshness::fresh, {15.0, -38.0}});
-    plan.systems.push_back({"B", {3, 4}, {{rectangle(60.0, 18.0, 64.0, 24.0), rectangle(65.0, 18.0, 68.0, 24.0)}},
-                            Probability::of(0.5), Metres::of(5.4), Freshness::unknown, {62.0, 20.0}});
-    plan.runs.push_back({0, 0, 1, {{{12.0, -40.35}, {14.5, -39.0}, {17.3, -37.85}}}, {0.1, 0.45, 0.12}, Probability::of(0.8)});
+    plan.systems.push_back({"A",
+                            {0, 1, 2},
+                            {{rectangle(10.0, -42.0, 24.0, -34.0)}},
+                            Probability::of(0.75),
+                            Metres::of(11.5),
+                            Freshness::fresh,
+                            {15.0, -38.0}});
+    plan.systems.push_back({"B",
+                            {3, 4},
+                            {{rectangle(60.0, 18.0, 64.0, 24.0), rectangle(65.0, 18.0, 68.0, 24.0)}},
+                            Probability::of(0.5),
+                            Metres::of(5.4),
+                            Freshness::unknown,
+                            {62.0, 20.0}});
+    plan.runs.push_back(
+        {0, 0, 1, {{{12.0, -40.35}, {14.5, -39.0}, {17.3, -37.85}}}, {0.1, 0.45, 0.12}, Probability::of(0.8)});
     plan.runs.push_back({1, 3, 4, {{{60.8, 20.15}, {65.8, 22.15}}}, {0.3, 0.2}, Probability::of(0.65)});
     plan.probes.push_back(example_probe(ProbeKind::plug_side, 0, std::nullopt, survey));
     plan.probes.push_back(example_probe(ProbeKind::between_mounds, 0, 1, survey));

@@ -75,9 +75,10 @@ void expect_mounds(Expected& expected, const FieldSurvey& field, const Plan& pla
         in_plan.system ? expected.value("system_id", *in_plan.system + 1) : expected.null("system_id");
         expected.value("kind", to_text(mound.kind));
         expected.value("freshness", to_text(mound.freshness));
-        mound.fan ? expected.value("fan_bearing",
-                                   Bearing::degrees(mound.fan->degrees() - field.frame.convergence_degrees(mound.plug)).degrees())
-                  : expected.null("fan_bearing");
+        mound.fan
+            ? expected.value("fan_bearing",
+                             Bearing::degrees(mound.fan->degrees() - field.frame.convergence_degrees(mound.plug)).degrees())
+            : expected.null("fan_bearing");
         expected.value("walk_id", field.survey.walks[mound.walk].id);
         expected.value("position_sd_m", mound.position_sd.value());
         mound.note.empty() ? expected.null("note") : expected.value("note", mound.note);
@@ -86,8 +87,10 @@ void expect_mounds(Expected& expected, const FieldSurvey& field, const Plan& pla
         const GeographicPoint take_off = field.frame.to_geographic(in_plan.take_off);
         used ? expected.value("take_off_lon", take_off.longitude_degrees) : expected.null("take_off_lon");
         used ? expected.value("take_off_lat", take_off.latitude_degrees) : expected.null("take_off_lat");
-        used ? expected.value("take_off_sd_along_m", in_plan.take_off_sd_along.value()) : expected.null("take_off_sd_along_m");
-        used ? expected.value("take_off_sd_across_m", in_plan.take_off_sd_across.value()) : expected.null("take_off_sd_across_m");
+        used ? expected.value("take_off_sd_along_m", in_plan.take_off_sd_along.value())
+             : expected.null("take_off_sd_along_m");
+        used ? expected.value("take_off_sd_across_m", in_plan.take_off_sd_across.value())
+             : expected.null("take_off_sd_across_m");
         used ? expected.value("belongs", in_plan.belongs.value()) : expected.null("belongs");
     }
 }
@@ -177,8 +180,8 @@ void expect_sets(Expected& expected, const Plan& plan) {
 
 void expect_walks(Expected& expected, const FieldSurvey& field) {
     const auto& segments = field.survey.walks[0].segments;
-    const char* const times[] = {R"(["2026-03-01T09:00:00Z","2026-03-01T09:00:07.250Z",null])", R"(["2026-03-01T09:01:30Z"])",
-                                 "[null,null,null]"};
+    const char* const times[] = {R"(["2026-03-01T09:00:00Z","2026-03-01T09:00:07.250Z",null])",
+                                 R"(["2026-03-01T09:01:30Z"])", "[null,null,null]"};
     expected.layer("walk_tracks");
     for (std::size_t i = 0; i < 3; ++i, expected.next()) {
         std::vector<LocalPoint> line;

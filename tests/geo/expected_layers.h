@@ -1,5 +1,5 @@
-// What each layer of an exported plan has to hold, put together from the survey and the plan by hand, without the writer's own
-// layer builders: one line a value (layer, row, column, value), shapes as well-known text under the column "geom".
+// What each layer of an exported plan has to hold, put together from the survey and the plan by hand, without the writer's
+// own layer builders: one line a value (layer, row, column, value), shapes as well-known text under the column "geom".
 #pragma once
 
 #include <string>

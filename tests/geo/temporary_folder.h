@@ -8,7 +8,6 @@
 #include <stdexcept>
 #include <string>
 #include <string_view>
-
 #include <tl/expected.hpp>
 
 #include "core/survey/refusal.h"

@@ -5,6 +5,9 @@
 
 #include <cmath>
 #include <random>
+#include <sstream>
+
+#include "tests/geo/temporary_folder.h"
 
 namespace plugside {
 namespace {
@@ -29,7 +32,7 @@ GeographicPoint walked(GeographicPoint from, double azimuth_degrees, double metr
 }
 
 // Zone edges of UTM lie at multiples of 6 degrees; the others are ordinary, near a pole, and across the 180th meridian.
-const std::vector<GeographicPoint> field_centres = {{-120.0, 38.5},  {-119.999, 46.0}, {-96.0, -33.0}, {0.0, 0.0},
+const std::vector<GeographicPoint> field_centres = {{-120.0, 38.5},   {-119.999, 46.0}, {-96.0, -33.0}, {0.0, 0.0},
                                                     {179.9999, 65.0}, {-180.0, -45.0},  {12.34, 80.0},  {-0.0001, 51.5}};
 
 TEST(LocalFrame, keeps_ground_distances_to_a_millionth_across_ten_kilometres) {
@@ -83,6 +86,32 @@ TEST(LocalFrame, agrees_with_the_printed_line_from_Flinders_Peak_to_Buninyong) {
     const auto bearing = Bearing::along(frame.to_local(near) - origin);
     ASSERT_TRUE(bearing.has_value());
     EXPECT_NEAR(bearing->degrees(), 306.0 + 52.0 / 60 + 5.37 / 3600, 1e-4);
+}
+
+// GeographicLib's own 20 GeodTest rows, read at test time from its Python package, which shares no code with PROJ's C: the
+// long lines check the geodesics of this test, the short ones the plane, in distance and in bearing.
+TEST(LocalFrame, agrees_with_the_lines_of_the_GeodTest_rows) {
+    const testing_support::TemporaryFolder folder;
+    const int code = testing_support::run(
+        "/usr/bin/python3 '" + std::string(PLUGSIDE_SOURCE_DIR) + "/tests/published/geodesic_rows.py'", folder / "rows.txt");
+    ASSERT_EQ(code, 0) << testing_support::content_of(folder / "rows.txt");
+    std::istringstream rows(testing_support::content_of(folder / "rows.txt"));
+    int count = 0;
+    double azimuth = 0.0, metres = 0.0, far_metres = 0.0;
+    GeographicPoint start, end, far;
+    while (rows >> start.longitude_degrees >> start.latitude_degrees >> azimuth >> metres >> end.longitude_degrees >>
+           end.latitude_degrees >> far.longitude_degrees >> far.latitude_degrees >> far_metres) {
+        ++count;
+        SCOPED_TRACE(count);
+        EXPECT_NEAR(geodesic_m(start, far), far_metres, 1e-6);
+        const LocalFrame frame = LocalFrame::around({start, end});
+        const LocalPoint from = frame.to_local(start);
+        const LocalPoint to = frame.to_local(end);
+        EXPECT_NEAR(distance_m(from, to), metres, 1e-6 * metres);
+        const Bearing straight = *Bearing::along(to - from);
+        EXPECT_NEAR(turn_degrees(frame.plane_bearing(Bearing::degrees(azimuth), from), straight), 0.0, 2e-4);
+    }
+    EXPECT_EQ(count, 20);
 }
 
 TEST(LocalFrame, turns_bearings_at_the_edge_so_that_true_north_follows_the_meridian) {

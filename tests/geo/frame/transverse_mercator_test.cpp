@@ -74,8 +74,7 @@ TEST(TransverseMercator, turns_true_north_by_the_printed_convergence) {
     ASSERT_TRUE(convergence.has_value());
     EXPECT_NEAR(std::abs(*convergence), degrees(1, 35, 3.65), 0.05 / 3600.0);
     const auto start = grid.forward(flinders.place);
-    const auto further_north =
-        grid.forward({flinders.place.longitude_degrees, flinders.place.latitude_degrees + 1e-4});
+    const auto further_north = grid.forward({flinders.place.longitude_degrees, flinders.place.latitude_degrees + 1e-4});
     ASSERT_TRUE(start && further_north);
     const double seen = std::atan2(further_north->east_m - start->east_m, further_north->north_m - start->north_m);
     EXPECT_NEAR(*convergence, seen * 180.0 / std::numbers::pi, 1e-5);

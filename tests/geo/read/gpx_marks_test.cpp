@@ -70,19 +70,22 @@ TEST(GpxMarks, read_a_fan_from_a_name_only_when_it_says_fan) {
 
 TEST(GpxMarks, list_a_devices_symbol_once_and_an_ordinary_name_never) {
     std::string marks;
-    for (int i = 1; i <= 300; ++i) marks += wpt("<name>M" + std::to_string(i) + "</name><cmt>fan 90</cmt><sym>Flag, Blue</sym>");
+    for (int i = 1; i <= 300; ++i)
+        marks += wpt("<name>M" + std::to_string(i) + "</name><cmt>fan 90</cmt><sym>Flag, Blue</sym>");
     const Read result = read(marks);
     EXPECT_EQ(result.marks.size(), 300U);
     ASSERT_EQ(result.findings.size(), 1U);
-    EXPECT_EQ(result.findings[0],
-              (ReadFinding{"walk.gpx", "waypoint 1, M1 and 299 more", "the symbol \"Flag, Blue\" tells nothing of a mound; it is not used"}));
+    EXPECT_EQ(result.findings[0], (ReadFinding{"walk.gpx", "waypoint 1, M1 and 299 more",
+                                               "the symbol \"Flag, Blue\" tells nothing of a mound; it is not used"}));
 }
 
 TEST(GpxMarks, list_what_was_not_understood_and_pass_over_a_repeated_name) {
-    const Read result = read(wpt("<name>M1</name><cmt>M1</cmt>") + wpt("<name>M2</name><cmt>fan 90 beside the willow</cmt>") +
-                             wpt("<name>M3</name><cmt>12-JUL-24 9:14:33AM</cmt>"));
+    const Read result =
+        read(wpt("<name>M1</name><cmt>M1</cmt>") + wpt("<name>M2</name><cmt>fan 90 beside the willow</cmt>") +
+             wpt("<name>M3</name><cmt>12-JUL-24 9:14:33AM</cmt>"));
     ASSERT_EQ(result.findings.size(), 2U);
-    EXPECT_EQ(result.findings[0], (ReadFinding{"walk.gpx", "waypoint 2, M2", "in the note, \"beside willow\" was not understood"}));
+    EXPECT_EQ(result.findings[0],
+              (ReadFinding{"walk.gpx", "waypoint 2, M2", "in the note, \"beside willow\" was not understood"}));
     EXPECT_EQ(result.findings[1].sentence, "a note that is only a date or time is not used");
     EXPECT_EQ(result.marks[2].mound.note, "");
 }

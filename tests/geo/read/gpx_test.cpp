@@ -18,10 +18,12 @@ GpxFile read(const std::string& text) {
 }
 
 TEST(Gpx, reads_waypoints_with_all_that_is_used_of_them) {
-    const GpxFile file = read(gpx("<metadata><name>Upper piece</name></metadata>" +
-                                  wpt("<ele>210.5</ele><time>2026-03-01T09:30:00Z</time><name> M031 </name><cmt>fan 135</cmt>"
-                                      "<desc>by the &quot;ditch&quot; &amp; fence</desc><sym>Flag, Blue</sym><type>mole</type><fix>3d</fix><sat>9</sat><hdop>1.4</hdop>") +
-                                  wpt("", "-90", "180")));
+    const GpxFile file =
+        read(gpx("<metadata><name>Upper piece</name></metadata>" +
+                 wpt("<ele>210.5</ele><time>2026-03-01T09:30:00Z</time><name> M031 </name><cmt>fan 135</cmt>"
+                     "<desc>by the &quot;ditch&quot; &amp; fence</desc><sym>Flag, "
+                     "Blue</sym><type>mole</type><fix>3d</fix><sat>9</sat><hdop>1.4</hdop>") +
+                 wpt("", "-90", "180")));
     EXPECT_EQ(file.title, "Upper piece");
     ASSERT_EQ(file.waypoints.size(), 2U);
     const GpxWaypoint& mark = file.waypoints[0];
@@ -40,9 +42,11 @@ TEST(Gpx, reads_waypoints_with_all_that_is_used_of_them) {
 }
 
 TEST(Gpx, reads_tracks_with_segments_and_times) {
-    const GpxFile file = read(gpx("<trk><name>way</name><trkseg><trkpt lat=\"38\" lon=\"-120\"><ele>1</ele><time>2026-03-01T09:30:00.250Z</time></trkpt>"
-                                  "<trkpt lat=\"38.001\" lon=\"-120\"/></trkseg><trkseg/></trk>"
-                                  "<trk><trkseg><trkpt lat=\"38.002\" lon=\"-120\"/></trkseg></trk>"));
+    const GpxFile file =
+        read(gpx("<trk><name>way</name><trkseg><trkpt lat=\"38\" "
+                 "lon=\"-120\"><ele>1</ele><time>2026-03-01T09:30:00.250Z</time></trkpt>"
+                 "<trkpt lat=\"38.001\" lon=\"-120\"/></trkseg><trkseg/></trk>"
+                 "<trk><trkseg><trkpt lat=\"38.002\" lon=\"-120\"/></trkseg></trk>"));
     ASSERT_EQ(file.segments.size(), 2U);  // an empty segment is none
     ASSERT_EQ(file.segments[0].size(), 2U);
     EXPECT_EQ(file.segments[0][0].time, parse_utc_time("2026-03-01T09:30:00.25Z"));
@@ -51,7 +55,8 @@ TEST(Gpx, reads_tracks_with_segments_and_times) {
 }
 
 TEST(Gpx, reads_version_1_0_as_receivers_still_write_it) {
-    const GpxFile file = read(gpx("<name>Old device</name><time>2026-03-01T09:30:00Z</time>" + wpt("<name>1</name><hdop>2</hdop>"), "1.0"));
+    const GpxFile file =
+        read(gpx("<name>Old device</name><time>2026-03-01T09:30:00Z</time>" + wpt("<name>1</name><hdop>2</hdop>"), "1.0"));
     EXPECT_EQ(file.title, "Old device");
     ASSERT_EQ(file.waypoints.size(), 1U);
     EXPECT_EQ(file.waypoints[0].hdop, 2.0);
@@ -59,19 +64,27 @@ TEST(Gpx, reads_version_1_0_as_receivers_still_write_it) {
 
 TEST(Gpx, reads_other_encodings_prefixes_and_no_namespace) {
     EXPECT_EQ(read("<gpx version=\"1.1\">" + wpt("<name>a</name>") + "</gpx>").waypoints.size(), 1U);
-    EXPECT_EQ(read("<g:gpx xmlns:g=\"http://www.topografix.com/GPX/1/1\" version=\"1.1\"><g:wpt lat=\"1\" lon=\"2\"><g:name>a</g:name></g:wpt></g:gpx>")
-                  .waypoints[0].name, "a");
-    EXPECT_EQ(read("<?xml version=\"1.0\" encoding=\"ISO-8859-1\"?><gpx version=\"1.1\">" + wpt("<name>H\xFCgel</name>") + "</gpx>").waypoints[0].name,
+    EXPECT_EQ(read("<g:gpx xmlns:g=\"http://www.topografix.com/GPX/1/1\" version=\"1.1\"><g:wpt lat=\"1\" "
+                   "lon=\"2\"><g:name>a</g:name></g:wpt></g:gpx>")
+                  .waypoints[0]
+                  .name,
+              "a");
+    EXPECT_EQ(read("<?xml version=\"1.0\" encoding=\"ISO-8859-1\"?><gpx version=\"1.1\">" + wpt("<name>H\xFCgel</name>") +
+                   "</gpx>")
+                  .waypoints[0]
+                  .name,
               "H\xC3\xBCgel");
     EXPECT_EQ(read("\xEF\xBB\xBF" + gpx(wpt("<name>bom</name>"))).waypoints[0].name, "bom");
     std::string wide = "\xFF\xFE";
-    for (const char c : "<gpx version=\"1.1\"><wpt lat=\"1\" lon=\"2\"/></gpx>") wide.append(c == 0 ? "" : std::string{c, '\0'});
+    for (const char c : "<gpx version=\"1.1\"><wpt lat=\"1\" lon=\"2\"/></gpx>")
+        wide.append(c == 0 ? "" : std::string{c, '\0'});
     EXPECT_EQ(read(wide).waypoints.size(), 1U);
 }
 
 TEST(Gpx, passes_over_extensions_with_names_like_its_own) {
-    const GpxFile file = read(gpx(wpt("<name>M1</name><extensions><name>not this</name><x:wpt xmlns:x=\"urn:other\" lat=\"abc\"/></extensions>") +
-                                  "<extensions><wpt lat=\"abc\" lon=\"1e400\"/></extensions>"));
+    const GpxFile file = read(
+        gpx(wpt("<name>M1</name><extensions><name>not this</name><x:wpt xmlns:x=\"urn:other\" lat=\"abc\"/></extensions>") +
+            "<extensions><wpt lat=\"abc\" lon=\"1e400\"/></extensions>"));
     ASSERT_EQ(file.waypoints.size(), 1U);
     EXPECT_EQ(file.waypoints[0].name, "M1");
 }
@@ -82,10 +95,11 @@ TEST(Gpx, goes_on_with_a_text_around_a_stray_element) {
 }
 
 TEST(Gpx, lists_what_it_does_not_use_or_understand) {
-    const GpxFile file = read(gpx(wpt("<name>a</name><time>yesterday</time><hdop>good</hdop>") + wpt("<time>yesterday</time>") +
-                                  "<rte><rtept lat=\"x\" lon=\"y\"/></rte>"));
+    const GpxFile file = read(gpx(wpt("<name>a</name><time>yesterday</time><hdop>good</hdop>") +
+                                  wpt("<time>yesterday</time>") + "<rte><rtept lat=\"x\" lon=\"y\"/></rte>"));
     ASSERT_EQ(file.findings.size(), 3U);
-    EXPECT_EQ(file.findings[0], (ReadFinding{"walk.gpx", "waypoint 1, a and 1 more", "the time \"yesterday\" was not understood"}));
+    EXPECT_EQ(file.findings[0],
+              (ReadFinding{"walk.gpx", "waypoint 1, a and 1 more", "the time \"yesterday\" was not understood"}));
     EXPECT_EQ(file.findings[1], (ReadFinding{"walk.gpx", "waypoint 1, a", "the hdop \"good\" was not understood"}));
     EXPECT_EQ(file.findings[2].sentence, "a route is not used; only waypoints and tracks are");
     EXPECT_EQ(read("<gpx>" + wpt("") + "</gpx>").findings[0].sentence, "the file does not say its GPX version; read as 1.1");

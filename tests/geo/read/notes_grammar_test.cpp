@@ -30,28 +30,43 @@ void expect(const Example& example) {
 }
 
 TEST(NotesGrammar, reads_a_fan_in_all_its_spellings) {
-    for (const Example& example : std::vector<Example>{
-             {"fan 135", 135.0, none, none, ""},          {"Fan 135", 135.0, none, none, ""},
-             {"fan SE", 135.0, none, none, ""},           {"F135", 135.0, none, none, ""},
-             {"f 135", 135.0, none, none, ""},            {"fan:135", 135.0, none, none, ""},
-             {"fan=135", 135.0, none, none, ""},          {"fan135", 135.0, none, none, ""},
-             {"fan-135", 135.0, none, none, ""},          {"fanSE", 135.0, none, none, ""},
-             {"fan 135\xC2\xB0", 135.0, none, none, ""},  {"fan 135 deg", 135.0, none, none, ""},
-             {"fan 135 degrees", 135.0, none, none, ""},  {"fan 135T", 135.0, none, none, ""},
-             {"fan 135 true", 135.0, none, none, ""},     {"fan towards south-east", 135.0, none, none, ""},
-             {"fan points South East", 135.0, none, none, ""}, {"fan north north east", 22.5, none, none, ""},
-             {"fan bearing 7.5", 7.5, none, none, ""},    {"135 fan", 135.0, none, none, ""},
-             {"fan 360", 0.0, none, none, ""},            {"fan 0", 0.0, none, none, ""},
-             {"fan 007", 7.0, none, none, ""},            {"\"fan 135.\"", 135.0, none, none, ""},
-             {"135", 135.0, none, none, ""},              {"SE", 135.0, none, none, ""},
-             {" 135T ", 135.0, none, none, ""},           {"135 fresh", 135.0, Freshness::fresh, none, ""},
-             {"fresh 135", 135.0, Freshness::fresh, none, ""}, {"NW, old", 315.0, Freshness::older, none, ""},
-             {"fan fresh 135", 135.0, Freshness::fresh, none, ""}})
+    for (const Example& example : std::vector<Example>{{"fan 135", 135.0, none, none, ""},
+                                                       {"Fan 135", 135.0, none, none, ""},
+                                                       {"fan SE", 135.0, none, none, ""},
+                                                       {"F135", 135.0, none, none, ""},
+                                                       {"f 135", 135.0, none, none, ""},
+                                                       {"fan:135", 135.0, none, none, ""},
+                                                       {"fan=135", 135.0, none, none, ""},
+                                                       {"fan135", 135.0, none, none, ""},
+                                                       {"fan-135", 135.0, none, none, ""},
+                                                       {"fanSE", 135.0, none, none, ""},
+                                                       {"fan 135\xC2\xB0", 135.0, none, none, ""},
+                                                       {"fan 135 deg", 135.0, none, none, ""},
+                                                       {"fan 135 degrees", 135.0, none, none, ""},
+                                                       {"fan 135T", 135.0, none, none, ""},
+                                                       {"fan 135 true", 135.0, none, none, ""},
+                                                       {"fan towards south-east", 135.0, none, none, ""},
+                                                       {"fan points South East", 135.0, none, none, ""},
+                                                       {"fan north north east", 22.5, none, none, ""},
+                                                       {"fan bearing 7.5", 7.5, none, none, ""},
+                                                       {"135 fan", 135.0, none, none, ""},
+                                                       {"fan 360", 0.0, none, none, ""},
+                                                       {"fan 0", 0.0, none, none, ""},
+                                                       {"fan 007", 7.0, none, none, ""},
+                                                       {"\"fan 135.\"", 135.0, none, none, ""},
+                                                       {"135", 135.0, none, none, ""},
+                                                       {"SE", 135.0, none, none, ""},
+                                                       {" 135T ", 135.0, none, none, ""},
+                                                       {"135 fresh", 135.0, Freshness::fresh, none, ""},
+                                                       {"fresh 135", 135.0, Freshness::fresh, none, ""},
+                                                       {"NW, old", 315.0, Freshness::older, none, ""},
+                                                       {"fan fresh 135", 135.0, Freshness::fresh, none, ""}})
         expect(example);
 }
 
 TEST(NotesGrammar, knows_the_sixteen_points) {
-    const char* const points[] = {"N", "NNE", "NE", "ENE", "E", "ESE", "SE", "SSE", "S", "SSW", "SW", "WSW", "W", "WNW", "NW", "NNW"};
+    const char* const points[] = {"N", "NNE", "NE", "ENE", "E", "ESE", "SE", "SSE",
+                                  "S", "SSW", "SW", "WSW", "W", "WNW", "NW", "NNW"};
     for (int i = 0; i < 16; ++i) {
         const NoteReading reading = read_note(std::string("fan ") + points[i]);
         EXPECT_EQ(reading.fan_degrees, 22.5 * i) << points[i];
@@ -61,7 +76,8 @@ TEST(NotesGrammar, knows_the_sixteen_points) {
 }
 
 TEST(NotesGrammar, takes_no_fan_from_a_magnetic_bearing_and_says_why) {
-    for (const char* note : {"fan 135M", "fan 135 M", "fan 135 mag", "fan 135\xC2\xB0 magnetic", "F135M", "fan SE magnetic", "135M fresh", "135 mag"}) {
+    for (const char* note : {"fan 135M", "fan 135 M", "fan 135 mag", "fan 135\xC2\xB0 magnetic", "F135M", "fan SE magnetic",
+                             "135M fresh", "135 mag"}) {
         const NoteReading reading = read_note(note);
         EXPECT_FALSE(reading.fan_degrees.has_value()) << note;
         EXPECT_EQ(reading.magnetic_fan_degrees, 135.0) << note;
@@ -73,66 +89,70 @@ TEST(NotesGrammar, takes_no_fan_from_a_magnetic_bearing_and_says_why) {
 }
 
 TEST(NotesGrammar, reads_freshness_and_kinds) {
-    for (const Example& example : std::vector<Example>{
-             {"fresh", none, Freshness::fresh, none, ""},
-             {"NEW, moist", none, Freshness::fresh, none, ""},
-             {"old", none, Freshness::older, none, ""},
-             {"older", none, Freshness::older, none, ""},
-             {"crushed", none, Freshness::crushed, none, ""},
-             {"driven over", none, Freshness::crushed, none, ""},
-             {"mown, no fan", none, Freshness::crushed, none, ""},
-             {"fan flat", none, Freshness::crushed, none, ""},
-             {"mole", none, none, SignKind::mole, ""},
-             {"mole hill", none, none, SignKind::mole, ""},
-             {"Molehill", none, none, SignKind::mole, ""},
-             {"mole mound", none, none, SignKind::mole, ""},
-             {"ground squirrel hole", none, none, SignKind::ground_squirrel, ""},
-             {"squirrel", none, none, SignKind::ground_squirrel, ""},
-             {"vole trails", none, none, SignKind::vole, ""},
-             {"surface plug", none, none, SignKind::surface_plug, ""},
-             {"pocket gopher", none, none, SignKind::gopher_mound, ""},
-             {"a fresh gopher mound with the fan 90", 90.0, Freshness::fresh, SignKind::gopher_mound, ""},
-             {"badger den", none, none, SignKind::other, ""},
-             {"not a mound", none, none, SignKind::other, ""},
-             {"no mound", none, none, SignKind::other, ""},
-             {"", none, none, none, ""},
-             {"  ,; ", none, none, none, ""}})
+    for (const Example& example :
+         std::vector<Example>{{"fresh", none, Freshness::fresh, none, ""},
+                              {"NEW, moist", none, Freshness::fresh, none, ""},
+                              {"old", none, Freshness::older, none, ""},
+                              {"older", none, Freshness::older, none, ""},
+                              {"crushed", none, Freshness::crushed, none, ""},
+                              {"driven over", none, Freshness::crushed, none, ""},
+                              {"mown, no fan", none, Freshness::crushed, none, ""},
+                              {"fan flat", none, Freshness::crushed, none, ""},
+                              {"mole", none, none, SignKind::mole, ""},
+                              {"mole hill", none, none, SignKind::mole, ""},
+                              {"Molehill", none, none, SignKind::mole, ""},
+                              {"mole mound", none, none, SignKind::mole, ""},
+                              {"ground squirrel hole", none, none, SignKind::ground_squirrel, ""},
+                              {"squirrel", none, none, SignKind::ground_squirrel, ""},
+                              {"vole trails", none, none, SignKind::vole, ""},
+                              {"surface plug", none, none, SignKind::surface_plug, ""},
+                              {"pocket gopher", none, none, SignKind::gopher_mound, ""},
+                              {"a fresh gopher mound with the fan 90", 90.0, Freshness::fresh, SignKind::gopher_mound, ""},
+                              {"badger den", none, none, SignKind::other, ""},
+                              {"not a mound", none, none, SignKind::other, ""},
+                              {"no mound", none, none, SignKind::other, ""},
+                              {"", none, none, none, ""},
+                              {"  ,; ", none, none, none, ""}})
         expect(example);
 }
 
 TEST(NotesGrammar, leaves_what_it_does_not_understand_as_rest) {
-    for (const Example& example : std::vector<Example>{
-             {"fan 135 by the willow", 135.0, none, none, "by willow"},
-             {"fan 12 in wide", none, none, none, "fan 12 in wide"},
-             {"3 fresh mounds", none, Freshness::fresh, SignKind::gopher_mound, "3"},
-             {"fresh, N side of the ditch", none, Freshness::fresh, none, "N side ditch"},
-             {"not fresh", none, none, none, "not fresh"},
-             {"not a mole", none, none, none, "not mole"},
-             {"12", 12.0, none, none, ""},
-             {"12 paces from the post", none, none, none, "12 paces from post"},
-             {"130-140", none, none, none, "130-140"},
-             {"fan", none, none, none, "fan"},
-             {"fan unclear", none, none, none, "fan unclear"},
-             {"F", none, none, none, "F"},
-             {"135 willow", none, none, none, "135 willow"},
-             {"Zaun \xC3\xBC" "ber", none, none, none, "Zaun \xC3\xBC" "ber"},
-             {"1e400", none, none, none, "1e400"}})
+    for (const Example& example :
+         std::vector<Example>{{"fan 135 by the willow", 135.0, none, none, "by willow"},
+                              {"fan 12 in wide", none, none, none, "fan 12 in wide"},
+                              {"3 fresh mounds", none, Freshness::fresh, SignKind::gopher_mound, "3"},
+                              {"fresh, N side of the ditch", none, Freshness::fresh, none, "N side ditch"},
+                              {"not fresh", none, none, none, "not fresh"},
+                              {"not a mole", none, none, none, "not mole"},
+                              {"12", 12.0, none, none, ""},
+                              {"12 paces from the post", none, none, none, "12 paces from post"},
+                              {"130-140", none, none, none, "130-140"},
+                              {"fan", none, none, none, "fan"},
+                              {"fan unclear", none, none, none, "fan unclear"},
+                              {"F", none, none, none, "F"},
+                              {"135 willow", none, none, none, "135 willow"},
+                              {"Zaun \xC3\xBC"
+                               "ber",
+                               none, none, none,
+                               "Zaun \xC3\xBC"
+                               "ber"},
+                              {"1e400", none, none, none, "1e400"}})
         expect(example);
 }
 
 TEST(NotesGrammar, tells_what_it_could_not_use) {
-    for (const Example& example : std::vector<Example>{
-             {"fan 400", none, none, none, "", 1},
-             {"fan -5", none, none, none, "", 1},
-             {"400", none, none, none, "", 1},
-             {"fan 99999999999999999999999999999999999999999999999999", none, none, none, "", 1},
-             {"fan 135 fan 140", 135.0, none, none, "", 1},
-             {"fan 135 fan SE", 135.0, none, none, "", 0},
-             {"fresh, old", none, Freshness::fresh, none, "", 1},
-             {"old, flat", none, Freshness::crushed, none, "", 1},
-             {"mole and vole", none, none, SignKind::mole, "", 1},
-             {"fan 135?", 135.0, none, none, "", 1},
-             {"maybe mole", none, none, SignKind::mole, "", 1}})
+    for (const Example& example :
+         std::vector<Example>{{"fan 400", none, none, none, "", 1},
+                              {"fan -5", none, none, none, "", 1},
+                              {"400", none, none, none, "", 1},
+                              {"fan 99999999999999999999999999999999999999999999999999", none, none, none, "", 1},
+                              {"fan 135 fan 140", 135.0, none, none, "", 1},
+                              {"fan 135 fan SE", 135.0, none, none, "", 0},
+                              {"fresh, old", none, Freshness::fresh, none, "", 1},
+                              {"old, flat", none, Freshness::crushed, none, "", 1},
+                              {"mole and vole", none, none, SignKind::mole, "", 1},
+                              {"fan 135?", 135.0, none, none, "", 1},
+                              {"maybe mole", none, none, SignKind::mole, "", 1}})
         expect(example);
 }
 
@@ -142,9 +162,11 @@ std::size_t without_spaces(const std::string& text) {
 
 // Whatever stands in a note, the reading is in range, and what nobody can read is in the rest.
 TEST(NotesGrammar, reads_any_text_without_harm) {
-    const std::vector<std::string> pieces = {"fan", "F", "135", "135M", "SE", "north", "east", "fresh", "old", "flat", "mole", "mounds",
-                                             "no", "not", "a", "?", "-", "in", "magnetic", "surface", "plug", "\xC3", "\xFF\xFE", "\"", ".",
-                                             "999999999999", "willow", "over", "fan135", "f-", "fan-", "deg", "\xC2\xB0"};
+    const std::vector<std::string> pieces = {"fan",    "F",        "135",  "135M", "SE",           "north",   "east",
+                                             "fresh",  "old",      "flat", "mole", "mounds",       "no",      "not",
+                                             "a",      "?",        "-",    "in",   "magnetic",     "surface", "plug",
+                                             "\xC3",   "\xFF\xFE", "\"",   ".",    "999999999999", "willow",  "over",
+                                             "fan135", "f-",       "fan-", "deg",  "\xC2\xB0"};
     std::mt19937_64 random(4711);
     for (int i = 0; i < 20000; ++i) {
         std::string note;

@@ -40,7 +40,8 @@ void expect_same_survey(const FieldSurvey& a, const FieldSurvey& b) {
 }
 
 // UTM zone edge, the 180th meridian, the equator, far north, the southern hemisphere.
-const std::vector<GeographicPoint> centres = {{-120.0001, 38.25}, {179.9999, -41.0}, {-180.0, 52.0}, {0.0, 0.0}, {24.0, 69.5}, {-68.0, -45.0}};
+const std::vector<GeographicPoint> centres = {{-120.0001, 38.25}, {179.9999, -41.0}, {-180.0, 52.0},
+                                              {0.0, 0.0},         {24.0, 69.5},      {-68.0, -45.0}};
 
 TEST(GeoPackageLayers, read_back_as_the_survey_they_were_made_from) {
     for (const GeographicPoint centre : centres) {
@@ -71,7 +72,8 @@ TEST(GeoPackageLayers, read_back_equal_for_any_survey) {
             mound.kind = static_cast<SignKind>(random() % 6);
             mound.freshness = static_cast<Freshness>(random() % 4);
             mound.position_sd = Metres::of(0.1 + std::abs(reach(random)) / 100.0);
-            if (random() % 2 != 0) mound.time = morning(static_cast<int>(random() % 50000), static_cast<int>(random() % 1000));
+            if (random() % 2 != 0)
+                mound.time = morning(static_cast<int>(random() % 50000), static_cast<int>(random() % 1000));
             if (random() % 2 != 0) mound.note = "Notiz \xC3\xA9 " + std::to_string(random() % 100);
             field.survey.mounds.push_back(mound);
         }
@@ -96,8 +98,9 @@ TEST(GeoPackageLayers, pass_the_validator_without_a_word) {
     const FieldSurvey empty;
     ASSERT_EQ(refusal_of(write_geopackage(empty, nothing, folder / "empty.gpkg", LengthUnits::metres)), "");
     for (const char* name : {"plan.gpkg", "empty.gpkg"}) {
-        const int code = run("/usr/bin/python3 -m osgeo_utils.samples.validate_gpkg --extra '" + (folder / name).string() + "'",
-                             folder / "said.txt");
+        const int code =
+            run("/usr/bin/python3 -m osgeo_utils.samples.validate_gpkg --extra '" + (folder / name).string() + "'",
+                folder / "said.txt");
         EXPECT_EQ(code, 0) << name << ": " << content_of(folder / "said.txt");
         EXPECT_EQ(content_of(folder / "said.txt"), "") << name;
     }
