@@ -5,9 +5,12 @@
 //          names that start with /vsi or hold :// or < are refused.
 // Layers:  field_boundaries, barriers, keep_clear_areas (with or without the rest of a handed-out plan). A plan handed out
 //          before also gives back its walks, mounds and the decisions on its sets.
+// Plane:   centred on the marks' box (else the tracks', else the ground's). Marks and ground more than 50 km from the middle
+//          of the field, or within a degree of a pole, refuse the files; such stretches of track are left out, with a finding.
+// Title:   the first file's own, else the first file's name without its ending.
 // Order:   walks get ids "walk 1", "walk 2" in the order given; a mark name used twice gets " (2)", with a finding.
 // Errors:  the first refusal, with file, line or feature, found, expected; nothing partial is returned.
-// Limits:  files over 512 MiB, more than 2,000,000 marks or 20,000,000 track points are refused.
+// Limits:  files over 512 MiB (GeoJSON 64 MiB), more than 2,000,000 marks or 20,000,000 track points are refused.
 // Cost:    linear; progress and stop are honoured.
 #pragma once
 

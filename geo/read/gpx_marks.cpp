@@ -13,6 +13,19 @@ constexpr double sd_at_hdop_1_m = 0.5;
 constexpr double least_sd_m = 0.3;
 constexpr double most_sd_m = 5.0;
 
+// A name is told in sentences and drawn beside a mark: runs of white space, line ends among them, become one space.
+std::string in_one_line(std::string_view name) {
+    std::string line;
+    for (const char c : trimmed(name)) {
+        const bool blank = c == ' ' || c == '\t' || c == '\n' || c == '\r';
+        if (!blank)
+            line += c;
+        else if (line.back() != ' ')
+            line += ' ';
+    }
+    return line;
+}
+
 // The walker's own words: comment and description, without repeats of the name and without a receiver's time stamp.
 std::string note_of(const GpxWaypoint& waypoint, const std::string& place, FindingList& findings) {
     std::string note;
@@ -36,7 +49,7 @@ public:
     GeographicMark mark() {
         mark_.at = waypoint_.at;
         mark_.place = place_;
-        mark_.mound.name = std::string(trimmed(waypoint_.name));
+        mark_.mound.name = in_one_line(waypoint_.name);
         mark_.mound.time = waypoint_.time;
         read_position();
         read_exact_type();

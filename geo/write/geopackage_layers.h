@@ -1,5 +1,9 @@
 // A plan as a GeoPackage 1.3 for a farm GIS: every layer and column of the layer table in README.md.
 //
+// Besides:  set_decisions (attributes: probe_kind, from_mound, to_mound, decision, moved_along_m, moved_across_m) holds every
+//          decision of the survey, also on sites that no plan proposes any more, so that read_field gives all of it back.
+// Same in, same out: equal surveys and plans give equal bytes; the file's time stamps are the survey's latest time.
+// Precondition: the plan was made from this survey (same revision, same mounds).
 // Coordinates: WGS 84, longitude and latitude; lengths in metres, areas in square metres, bearings in degrees from true
 //          north, probabilities 0..1, times UTC. Only the instruction's text follows `units`.
 // Safety:  written beside its final name, synced, then renamed over it: a failure or a stop leaves no half file and leaves

@@ -35,6 +35,8 @@ TEST(GpxMarks, take_the_note_from_comment_and_description) {
     EXPECT_EQ(one("<cmt>fan 135</cmt><desc>fan 135</desc>").mound.note, "fan 135");
 }
 
+TEST(GpxMarks, have_names_of_one_line) { EXPECT_EQ(one("<name> M1\n\t  b </name>").mound.name, "M1 b"); }
+
 TEST(GpxMarks, keep_a_magnetic_note_and_list_why_there_is_no_fan) {
     const Read result = read(wpt("<name>a</name><cmt>fan 135M</cmt>"));
     EXPECT_FALSE(result.marks[0].fan_degrees.has_value());
