@@ -23,7 +23,7 @@ Mound drawn(SignKind kind, Freshness freshness, bool with_fan) {
 }
 
 std::vector<Entry> entries() {
-    return {{drawn(SignKind::gopher_mound, Freshness::fresh, true), MarkKey::tr("fresh, thrown this way")},
+    return {{drawn(SignKind::gopher_mound, Freshness::fresh, true), MarkKey::tr("fresh")},
             {drawn(SignKind::mole, Freshness::unknown, false), MarkKey::tr("a mole's")},
             {drawn(SignKind::gopher_mound, Freshness::older, true), MarkKey::tr("older")},
             {drawn(SignKind::ground_squirrel, Freshness::unknown, false), MarkKey::tr("a ground squirrel's")},

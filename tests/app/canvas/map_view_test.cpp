@@ -16,6 +16,7 @@ protected:
     MapViewTest() : map_(session_, choices_) {
         map_.resize(1000, 700);
         map_.show();
+        EXPECT_TRUE(QTest::qWaitForWindowExposed(&map_));
     }
     void take(FieldSurvey field) {
         session_.adopt(std::move(field), {});
