@@ -1,8 +1,8 @@
 // Which of the four tints each system is drawn in, so that neighbours differ.
 //
-// Result: an index 0..3 a system. Systems whose outlines come within a few metres are neighbours; where a system has
-//         neighbours in all four tints it takes the one that fewest of them have.
-// Cost:   O(systems log systems + neighbouring pairs).
+// Result: an index 0..3 a system. Where a system has neighbours in all four tints it takes the one whose bearers are furthest
+//         away: the nearest neighbours then still differ.
+// Cost:   O(systems log systems + pairs of neighbours).
 #pragma once
 
 #include <cstddef>

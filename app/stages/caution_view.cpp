@@ -39,8 +39,9 @@ CautionView::CautionView(const Caution& caution, const MapStyle& style, QWidget*
     column->setSpacing(2);
     auto* sentence = label_in_role("text", this);
     sentence->setTextFormat(Qt::RichText);
-    sentence->setText(QStringLiteral("<b>%1</b>&nbsp; %2")
-                          .arg(weight_word(caution.weight).toHtmlEscaped(), QString::fromStdString(caution.sentence).toHtmlEscaped()));
+    sentence->setText(
+        QStringLiteral("<b>%1</b>&nbsp; %2")
+            .arg(weight_word(caution.weight).toHtmlEscaped(), QString::fromStdString(caution.sentence).toHtmlEscaped()));
     auto* reason = label_in_role("small", this);
     const QColor ink = caution.weight == CautionWeight::stop ? style.stop_ink : style.caution_ink;
     const QString colour = QStringLiteral("color: %1").arg(ink.name());
@@ -68,7 +69,8 @@ void CautionView::paintEvent(QPaintEvent*) {
     } else if (weight_ == CautionWeight::hold_back) {
         painter.setPen(QPen(ink, 2.0, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
         painter.setBrush(Qt::NoBrush);
-        painter.drawPolygon(QPolygonF({centre + QPointF(0.0, -8.0), centre + QPointF(9.0, 7.0), centre + QPointF(-9.0, 7.0)}));
+        painter.drawPolygon(
+            QPolygonF({centre + QPointF(0.0, -8.0), centre + QPointF(9.0, 7.0), centre + QPointF(-9.0, 7.0)}));
     } else {
         painter.setBrush(ink);
         painter.drawEllipse(centre, 4.5, 4.5);

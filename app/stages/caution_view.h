@@ -1,6 +1,7 @@
 // One caution where the decision is made: its sign, its word, its sentence, why, and where it comes from.
 //
-// Signs: stop a bar, hold back a triangle, mind a dot; each with its word, so that neither colour nor shape is the only sign.
+// Signs: stop a bar, hold back a triangle, mind a dot; each with its word, so that neither colour nor shape is the only
+// sign.
 #pragma once
 
 #include <QFrame>

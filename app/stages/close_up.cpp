@@ -62,9 +62,7 @@ CloseUpScene close_up_scene(const FieldSurvey& field, const Plan& plan, const Pr
     return scene;
 }
 
-Metres tape_unit(LengthUnits units) {
-    return units == LengthUnits::metres ? Metres::of(0.02) : Metres::from_inches(1.0);
-}
+Metres tape_unit(LengthUnits units) { return units == LengthUnits::metres ? Metres::of(0.02) : Metres::from_inches(1.0); }
 
 CloseUp::CloseUp(Choices& choices, QWidget* parent) : QWidget(parent), choices_(choices) {
     setMinimumHeight(170);
@@ -160,11 +158,14 @@ CloseUp::Layout CloseUp::lay_out() const {
         const double aside = std::abs(scene.planned.across.value()) + std::max(row_aside, 0.3);
         layout.pixels_per_metre = std::min(room_h / (high - low), room_w / (2.0 * aside));
         const double used = (high - low) * layout.pixels_per_metre;
-        layout.plug = {0.5 * width() + 14.0, height() - 8.0 - 0.5 * (height() - 24.0 - used) + low * layout.pixels_per_metre};
-        layout.ladder = layout.plug + QPointF(scene.planned.across.value(), -scene.planned.along.value()) * layout.pixels_per_metre;
+        layout.plug = {0.5 * width() + 14.0,
+                       height() - 8.0 - 0.5 * (height() - 24.0 - used) + low * layout.pixels_per_metre};
+        layout.ladder =
+            layout.plug + QPointF(scene.planned.across.value(), -scene.planned.along.value()) * layout.pixels_per_metre;
         return layout;
     }
-    layout.pixels_per_metre = std::min(room_w / (2.0 * std::max(row_aside, 0.2)), (room_h - 90.0) / (2.0 * std::max(row_up, 0.2)));
+    layout.pixels_per_metre =
+        std::min(room_w / (2.0 * std::max(row_aside, 0.2)), (room_h - 90.0) / (2.0 * std::max(row_up, 0.2)));
     layout.plug = {0.5 * width(), height() - 40.0};
     layout.far_plug = QPointF(0.5 * width(), 42.0);
     const double span = layout.plug.y() - layout.far_plug->y();
@@ -181,8 +182,8 @@ QPointF CloseUp::screen_step(const Layout& layout, Spot step) const {
 
 QPointF CloseUp::middle_on_screen(const Layout& layout) const {
     const LadderPlace at = place();
-    return layout.ladder + screen_step(layout, {(at.along - scene_->planned.along).value(),
-                                                (at.across - scene_->planned.across).value()});
+    return layout.ladder +
+           screen_step(layout, {(at.along - scene_->planned.along).value(), (at.across - scene_->planned.across).value()});
 }
 
 void CloseUp::mousePressEvent(QMouseEvent* event) {

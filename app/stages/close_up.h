@@ -1,7 +1,8 @@
-// The place of one set, drawn as a person sees it who stands at the plug and looks along the ladder's axis: plug at the bottom,
-// axis up, right is right. Fan, plug, run with its band, numbered rungs, the tape's readings.
+// The place of one set, drawn as a person sees it who stands at the plug and looks along the ladder's axis: plug at the
+// bottom, axis up, right is right. Fan, plug, run with its band, numbered rungs, the tape's readings.
 //
-// Scale:  true on the plug side. Between two mounds the ladder is true to scale and the way to the plugs is shortened, with a
+// Scale:  true on the plug side. Between two mounds the ladder is true to scale and the way to the plugs is shortened, with
+// a
 //         break in the line where it is; the readings tell the true lengths.
 // Moving: `begin_move`, then arrow keys shift the ladder by one tape unit (1 in or 2 cm; with Shift five), or it is dragged;
 //         Enter accepts, Esc gives up.
@@ -31,13 +32,13 @@ struct CloseUpScene {
     FanDrawn from;
     std::optional<FanDrawn> to;
     double to_distance_m = 0.0;
-    LadderPlace planned;           // the ladder's middle as the plan has it
-    double row_degrees = 0.0;      // of the row, clockwise from the axis
-    std::vector<double> rungs_m;   // from the middle along the row, in the order to try
+    LadderPlace planned;          // the ladder's middle as the plan has it
+    double row_degrees = 0.0;     // of the row, clockwise from the axis
+    std::vector<double> rungs_m;  // from the middle along the row, in the order to try
     double half_length_m = 0.0;
-    double run_offset_m = 0.0;     // where the row meets the run, from the planned middle
-    double run_band_m = 0.0;       // half width of the band, along the row
-    double run_degrees = 90.0;     // of the run, clockwise from the axis
+    double run_offset_m = 0.0;  // where the row meets the run, from the planned middle
+    double run_band_m = 0.0;    // half width of the band, along the row
+    double run_degrees = 90.0;  // of the run, clockwise from the axis
     double axis_bearing_degrees = 0.0;
 };
 
@@ -81,8 +82,8 @@ private:
     using Spot = CloseUpScene::Spot;
     struct Layout {
         double pixels_per_metre = 200.0;
-        QPointF ladder;   // where the planned middle is drawn
-        QPointF plug;     // where the first plug is drawn
+        QPointF ladder;  // where the planned middle is drawn
+        QPointF plug;    // where the first plug is drawn
         std::optional<QPointF> far_plug;
         bool shortened = false;
     };

@@ -182,7 +182,7 @@ void CloseUp::draw_tape(QPainter& painter, const Layout& layout) const {
     const double side_width = QFontMetricsF(font).horizontalAdvance(text) + 6.0;
     // beside a row that goes up, above a row that goes across
     const bool row_up = std::abs(direction(scene_->row_degrees).y()) > 0.7;
-    const QPointF at_text = row_up ? middle + QPointF(34.0, -10.0) : middle + QPointF(-0.5 * side_width, -52.0);
+    const QPointF at_text = row_up ? middle + QPointF(34.0, -10.0) : middle + QPointF(56.0, 24.0);
     draw_haloed_text(painter, QRectF(at_text, QSizeF(side_width, 20.0)), text, ink, ground);
 }
 

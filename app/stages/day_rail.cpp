@@ -17,14 +17,16 @@ namespace {
 constexpr double run_x = 30.0;
 
 QString walk_line(const FieldSurvey& field) {
-    const QString read = counted(static_cast<long long>(field.survey.mounds.size()), DayRail::tr("%1 mark read"), DayRail::tr("%1 marks read"));
+    const QString read = counted(static_cast<long long>(field.survey.mounds.size()), DayRail::tr("%1 mark read"),
+                                 DayRail::tr("%1 marks read"));
     if (field.findings.empty()) return read;
     return DayRail::tr("%1, %2 remarks").arg(read).arg(field.findings.size());
 }
 
 QString systems_line(const Plan& plan) {
-    const auto doubtful = std::count_if(plan.mounds.begin(), plan.mounds.end(),
-                                        [](const MoundInPlan& mound) { return mound.system && mound.belongs.value() < 0.5; });
+    const auto doubtful = std::count_if(plan.mounds.begin(), plan.mounds.end(), [](const MoundInPlan& mound) {
+        return mound.system && mound.belongs.value() < 0.5;
+    });
     if (doubtful == 0) return DayRail::tr("%1 drawn").arg(plan.systems.size());
     return counted(doubtful, DayRail::tr("%1 doubtful mound"), DayRail::tr("%1 doubtful mounds"));
 }
@@ -58,10 +60,14 @@ void StepButton::set_line(const QString& line) {
 QSize StepButton::sizeHint() const { return {190, 44 + 2 * style_of(choices_.theme()).text_px}; }
 
 void StepButton::keyPressEvent(QKeyEvent* event) {
-    if (event->key() == Qt::Key_Down) focusNextChild();
-    else if (event->key() == Qt::Key_Up) focusPreviousChild();
-    else if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) click();
-    else QAbstractButton::keyPressEvent(event);
+    if (event->key() == Qt::Key_Down)
+        focusNextChild();
+    else if (event->key() == Qt::Key_Up)
+        focusPreviousChild();
+    else if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter)
+        click();
+    else
+        QAbstractButton::keyPressEvent(event);
 }
 
 void StepButton::paintEvent(QPaintEvent*) {
@@ -107,8 +113,8 @@ DayRail::DayRail(FieldSession& session, Choices& choices, QWidget* parent)
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 14, 0, 0);
     column->setSpacing(16);
-    for (const auto& [step, name] : {std::pair{Step::walk, tr("Walk")}, std::pair{Step::systems, tr("Systems")},
-                                     std::pair{Step::sets, tr("Sets")}}) {
+    for (const auto& [step, name] :
+         {std::pair{Step::walk, tr("Walk")}, std::pair{Step::systems, tr("Systems")}, std::pair{Step::sets, tr("Sets")}}) {
         auto* button = new StepButton(step, name, choices_, this);
         steps_.push_back(button);
         column->addWidget(button);

@@ -9,7 +9,7 @@ KeyButton::KeyButton(const QString& word, const QString& key, Choices& choices, 
     : QPushButton(word, parent), key_(key), choices_(choices) {
     setAccessibleName(word);
     setAccessibleDescription(tr("key %1").arg(key));
-    setFixedHeight(48);
+    setProperty("tall", true);
     setCursor(Qt::PointingHandCursor);
 }
 

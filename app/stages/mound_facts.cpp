@@ -58,7 +58,10 @@ QStringList mound_facts(const FieldSurvey& field, const Plan* plan, std::size_t 
 }
 
 MoundFacts::MoundFacts(FieldSession& session, Choices& choices, QWidget* parent)
-    : QFrame(parent), session_(session), choices_(choices), name_(label_in_role("heading", this)),
+    : QFrame(parent),
+      session_(session),
+      choices_(choices),
+      name_(label_in_role("heading", this)),
       facts_(label_in_role("quiet", this)) {
     auto* row = new QHBoxLayout(this);
     row->setContentsMargins(glyph_room_px, 6, 4, 8);

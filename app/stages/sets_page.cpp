@@ -28,7 +28,8 @@ ProbeSite site_as_moved(const Survey& survey, const ProbeSite& site) {
 }
 
 QString place_words(const Plan& plan, const ProbeSite& site) {
-    const QString letter = site.system < plan.systems.size() ? QString::fromStdString(plan.systems[site.system].letter) : QString();
+    const QString letter =
+        site.system < plan.systems.size() ? QString::fromStdString(plan.systems[site.system].letter) : QString();
     const QString from = QString::fromStdString(site.key.from_mound);
     if (site.key.kind == ProbeKind::plug_side) return SetsPage::tr("animal %1, plug side of %2").arg(letter, from);
     return SetsPage::tr("animal %1, between %2 and %3").arg(letter, from, QString::fromStdString(site.key.to_mound));
@@ -54,8 +55,13 @@ SetProgress set_progress(const Survey& survey, const Plan& plan) {
 }
 
 SetsPage::SetsPage(FieldSession& session, Choices& choices, QWidget* parent)
-    : QWidget(parent), session_(session), choices_(choices), title_(label_in_role("title", this)),
-      count_(label_in_role("quiet", this)), place_(label_in_role("quiet", this)), close_up_(new CloseUp(choices, this)) {
+    : QWidget(parent),
+      session_(session),
+      choices_(choices),
+      title_(label_in_role("title", this)),
+      count_(label_in_role("quiet", this)),
+      place_(label_in_role("quiet", this)),
+      close_up_(new CloseUp(choices, this)) {
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(7);
@@ -69,7 +75,6 @@ SetsPage::SetsPage(FieldSession& session, Choices& choices, QWidget* parent)
     column->addWidget(place_);
     column->addWidget(close_up_, 2);
     column->addWidget(build_words(), 3);
-    column->addWidget(new MoundFacts(session, choices, this));
     build_keys(column);
     connect(close_up_, &CloseUp::move_accepted, this, [this](const LadderPlace& place) {
         if (const auto set = at_hand())
@@ -81,7 +86,10 @@ SetsPage::SetsPage(FieldSession& session, Choices& choices, QWidget* parent)
     // arrow keys then scroll the words
     connect(close_up_, &CloseUp::move_given_up, this, [this] { words_->setFocus(); });
     connect(close_up_, &CloseUp::move_accepted, this, [this] { words_->setFocus(); });
-    connect(&choices_, &Choices::picks_changed, this, &SetsPage::refresh);
+    connect(&choices_, &Choices::picks_changed, this, [this] {
+        refresh();
+        if (choices_.mound()) words_->verticalScrollBar()->setValue(0);
+    });
     connect(&choices_, &Choices::units_changed, this, &SetsPage::refresh);
     connect(&choices_, &Choices::theme_changed, this, &SetsPage::refresh);
     connect(&session_, &FieldSession::survey_edited, this, &SetsPage::refresh);
@@ -97,11 +105,12 @@ QWidget* SetsPage::build_words() {
     words_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     words_->setFocusPolicy(Qt::StrongFocus);
     words_->setAccessibleName(tr("what to do, the chance, and what to mind"));
-    words_->setMinimumHeight(120);
+    words_->setMinimumHeight(90);
     auto* inside = new QWidget(words_);
     auto* column = new QVBoxLayout(inside);
     column->setContentsMargins(0, 0, 4, 0);
     column->setSpacing(7);
+    column->addWidget(new MoundFacts(session_, choices_, inside));
     instruction_ = label_in_role("body", inside);
     column->addWidget(instruction_);
     auto* row = new QHBoxLayout;
@@ -219,7 +228,9 @@ void SetsPage::show_set(std::size_t index) {
     show_instruction();
     chance_->setText(tr("%1 in 100").arg(site.hit.in_100()));
     const auto rungs = static_cast<int>(std::lround(site.expected_rungs));
-    chance_words_->setText(current ? counted(rungs, tr("to meet the run,\nabout %1 rung"), tr("to meet the run,\nabout %1 rungs")) : tr("chance is\nrecomputed"));
+    chance_words_->setText(
+        current ? counted(rungs, tr("to meet the run,\nabout %1 rung"), tr("to meet the run,\nabout %1 rungs"))
+                : tr("chance is\nrecomputed"));
     chance_->setEnabled(current);
     decided_->setText(decided_words(choice));
     decided_->setVisible(choice != SetChoice::proposed);
@@ -276,7 +287,8 @@ void SetsPage::drop() { decide_and_go_on(SetChoice::dropped); }
 void SetsPage::undecide() { decide_and_go_on(SetChoice::proposed); }
 
 void SetsPage::move() {
-    if (close_up_->moving()) close_up_->accept_move();
+    if (close_up_->moving())
+        close_up_->accept_move();
     else if (at_hand()) {
         moving_set_ = choices_.set();
         close_up_->begin_move();

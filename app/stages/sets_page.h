@@ -1,4 +1,5 @@
-// The slip of the Sets step: one set at a time. Close-up, what to do in plain words, the chance, what speaks against it, the keys.
+// The slip of the Sets step: one set at a time. Close-up, what to do in plain words, the chance, what speaks against it, the
+// keys.
 //
 // The set at hand is named by its marks (ProbeKey), so it stays at hand when a new plan numbers the sets afresh.
 #pragma once

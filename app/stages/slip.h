@@ -1,5 +1,5 @@
-// The right edge: a slip of paper with the step at hand, and above it what the program has to say (a refusal, where a file lies),
-// which stays until it is put away.
+// The right edge: a slip of paper with the step at hand, and above it what the program has to say (a refusal, where a file
+// lies), which stays until it is put away.
 #pragma once
 
 #include <QFrame>

@@ -13,7 +13,8 @@ namespace plugside {
 
 QString interval_words(const SystemsEstimate& estimate) {
     if (estimate.high <= 0) return SystemsPage::tr("no animal");
-    if (estimate.low == estimate.high) return counted(estimate.low, SystemsPage::tr("%1 animal"), SystemsPage::tr("%1 animals"));
+    if (estimate.low == estimate.high)
+        return counted(estimate.low, SystemsPage::tr("%1 animal"), SystemsPage::tr("%1 animals"));
     return SystemsPage::tr("%1 to %2 animals").arg(estimate.low).arg(estimate.high);
 }
 
@@ -86,15 +87,16 @@ void SystemsPage::refresh() {
     }
     const SystemsEstimate& estimate = plan->estimate;
     interval_->setText(interval_words(estimate));
-    likely_->setText(estimate.high > 0
-                         ? tr("most likely %1; the interval holds in %2 of 100 cases, if the walk was a fair look at the field")
-                               .arg(estimate.most_likely)
-                               .arg(std::lround(estimate.interval * 100.0))
-                         : tr("No mound of a gopher takes part."));
+    likely_->setText(
+        estimate.high > 0
+            ? tr("most likely %1; the interval holds in %2 of 100 cases, if the walk was a fair look at the field")
+                  .arg(estimate.most_likely)
+                  .arg(std::lround(estimate.interval * 100.0))
+            : tr("No mound of a gopher takes part."));
     QStringList beside;
-    beside << (plan->area_walked_m2
-                   ? tr("counted on %1 walked").arg(QString::fromStdString(ground_area(*plan->area_walked_m2, choices_.units())))
-                   : tr("no track was read: the area walked is not known"));
+    beside << (plan->area_walked_m2 ? tr("counted on %1 walked")
+                                          .arg(QString::fromStdString(ground_area(*plan->area_walked_m2, choices_.units())))
+                                    : tr("no track was read: the area walked is not known"));
     for (const std::string& notice : plan->notices) beside << QString::fromStdString(notice);
     area_->setText(beside.join('\n'));
     fill_table(*plan);
@@ -143,7 +145,9 @@ void SystemsPage::show_picked() {
                  .arg(QString::fromStdString(ground_distance(shown.run_length, choices_.units())),
                       system_area(area_m2(shown.outline), choices_.units()));
     lines << tr("%1 in 100 that all of it is one animal's").arg(shown.single.in_100());
-    if (doubtful > 0) lines << counted(doubtful, tr("%1 mound could well be another animal's"), tr("%1 mounds could well be another animal's"));
+    if (doubtful > 0)
+        lines << counted(doubtful, tr("%1 mound could well be another animal's"),
+                         tr("%1 mounds could well be another animal's"));
     picked_->setText(lines.join('\n'));
 }
 

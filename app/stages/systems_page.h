@@ -1,5 +1,5 @@
-// The slip of the Systems step: how many animals there probably are, as an interval first and a number second, always with the
-// area it was counted on; the systems; the picked one's facts.
+// The slip of the Systems step: how many animals there probably are, as an interval first and a number second, always with
+// the area it was counted on; the systems; the picked one's facts.
 #pragma once
 
 #include <QLabel>

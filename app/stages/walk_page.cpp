@@ -4,6 +4,7 @@
 #include <QVBoxLayout>
 #include <algorithm>
 
+#include "app/stages/mark_key.h"
 #include "app/stages/mound_facts.h"
 #include "app/window/look_sheet.h"
 
@@ -36,12 +37,16 @@ QString ground_words(const Ground& ground) {
 QStringList read_lines(const FieldSurvey& field, LengthUnits units) {
     const auto& mounds = field.survey.mounds;
     const auto gophers = std::count_if(mounds.begin(), mounds.end(), [](const Mound& m) { return is_gopher_sign(m.kind); });
-    const auto fans = std::count_if(mounds.begin(), mounds.end(), [](const Mound& m) { return is_gopher_sign(m.kind) && m.fan; });
+    const auto fans =
+        std::count_if(mounds.begin(), mounds.end(), [](const Mound& m) { return is_gopher_sign(m.kind) && m.fan; });
     QStringList lines;
     lines << counted(gophers, WalkPage::tr("%1 mark of a gopher"), WalkPage::tr("%1 marks of gophers")) +
-                 counted(fans, WalkPage::tr(", %1 with a fan that could be read"), WalkPage::tr(", %1 with a fan that could be read"));
+                 counted(fans, WalkPage::tr(", %1 with a fan that could be read"),
+                         WalkPage::tr(", %1 with a fan that could be read"));
     const auto others = static_cast<int>(mounds.size()) - static_cast<int>(gophers);
-    if (others > 0) lines << counted(others, WalkPage::tr("%1 mark of another digger or thing"), WalkPage::tr("%1 marks of other diggers or things"));
+    if (others > 0)
+        lines << counted(others, WalkPage::tr("%1 mark of another digger or thing"),
+                         WalkPage::tr("%1 marks of other diggers or things"));
     for (const Walk& walk : field.survey.walks) lines << track_words(walk, units);
     lines << ground_words(field.survey.ground);
     return lines;
@@ -74,6 +79,7 @@ WalkPage::WalkPage(FieldSession& session, Choices& choices, QWidget* parent)
     inside->addWidget(seen_);
     inside->addWidget(findings_heading_);
     inside->addWidget(findings_, 1);
+    inside->addWidget(new MarkKey(choices_, filled_));
     inside->addStretch(0);
     column->addWidget(filled_, 1);
     column->addStretch(0);
@@ -105,7 +111,8 @@ void WalkPage::refresh() {
     QStringList notes;
     const auto plan = session_.plan();
     if (plan && plan->area_walked_m2)
-        notes << tr("seen from the track: %1").arg(QString::fromStdString(ground_area(*plan->area_walked_m2, choices_.units())));
+        notes << tr("seen from the track: %1")
+                     .arg(QString::fromStdString(ground_area(*plan->area_walked_m2, choices_.units())));
     if (plan && plan->area_field_m2)
         notes << tr("the field: %1").arg(QString::fromStdString(ground_area(*plan->area_field_m2, choices_.units())));
     if (plan)

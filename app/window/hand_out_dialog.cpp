@@ -15,8 +15,10 @@ namespace plugside {
 QString file_stem(const QString& field_name) {
     QString stem;
     for (const QChar letter : field_name.toLower()) {
-        if (letter.isLetterOrNumber()) stem += letter;
-        else if (!stem.isEmpty() && !stem.endsWith('-')) stem += '-';
+        if (letter.isLetterOrNumber())
+            stem += letter;
+        else if (!stem.isEmpty() && !stem.endsWith('-'))
+            stem += '-';
     }
     while (stem.endsWith('-')) stem.chop(1);
     return stem.isEmpty() ? QStringLiteral("field") : stem.left(60);
@@ -39,10 +41,11 @@ HandOutDialog::HandOutDialog(FieldSession& session, Choices& choices, QWidget* p
     auto* state = label_in_role("quiet", this);
     if (const auto plan = session.plan(); field && plan) {
         const SetProgress progress = set_progress(field->survey, *plan);
-        state->setText(tr("%1 of %2 sets are decided; undecided ones go out as proposals, dropped ones are not given to the handheld. "
-                          "The label, local rules and a licensed applicator decide what is done.")
-                           .arg(progress.decided)
-                           .arg(progress.all));
+        state->setText(
+            tr("%1 of %2 sets are decided; undecided ones go out as proposals, dropped ones are not given to the handheld. "
+               "The label, local rules and a licensed applicator decide what is done.")
+                .arg(progress.decided)
+                .arg(progress.all));
     }
     column->addWidget(state);
     auto* grid = new QGridLayout;
@@ -83,7 +86,8 @@ HandOutDialog::HandOutDialog(FieldSession& session, Choices& choices, QWidget* p
     connect(choose, &QPushButton::clicked, this, &HandOutDialog::choose_folder);
     connect(stay, &QPushButton::clicked, this, &QDialog::reject);
     connect(go_, &QPushButton::clicked, this, &QDialog::accept);
-    for (QLineEdit* edit : {folder_, plan_name_, sets_name_}) connect(edit, &QLineEdit::textChanged, this, &HandOutDialog::check);
+    for (QLineEdit* edit : {folder_, plan_name_, sets_name_})
+        connect(edit, &QLineEdit::textChanged, this, &HandOutDialog::check);
     for (QCheckBox* box : {with_plan_, with_sets_}) connect(box, &QCheckBox::toggled, this, &HandOutDialog::check);
     check();
     go_->setFocus();
@@ -98,15 +102,18 @@ void HandOutDialog::check() {
     if (!QFileInfo(folder_->text()).isDir()) remarks << tr("There is no such folder.");
     for (const auto& [box, name] : {std::pair{with_plan_, plan_name_}, std::pair{with_sets_, sets_name_}}) {
         if (!box->isChecked()) continue;
-        if (name->text().trimmed().isEmpty()) remarks << tr("A file needs a name.");
-        else if (QFileInfo::exists(path_of(*name))) remarks << tr("%1 is there already and will be replaced.").arg(name->text());
+        if (name->text().trimmed().isEmpty())
+            remarks << tr("A file needs a name.");
+        else if (QFileInfo::exists(path_of(*name)))
+            remarks << tr("%1 is there already and will be replaced.").arg(name->text());
     }
     if (!with_plan_->isChecked()) remarks << tr("Only the GeoPackage gives your decisions back when it is opened again.");
     remark_->setText(remarks.join('\n'));
     const bool named = (!with_plan_->isChecked() || !plan_name_->text().trimmed().isEmpty()) &&
                        (!with_sets_->isChecked() || !sets_name_->text().trimmed().isEmpty());
     const bool apart = !with_plan_->isChecked() || !with_sets_->isChecked() || path_of(*plan_name_) != path_of(*sets_name_);
-    go_->setEnabled(QFileInfo(folder_->text()).isDir() && named && apart && (with_plan_->isChecked() || with_sets_->isChecked()));
+    go_->setEnabled(QFileInfo(folder_->text()).isDir() && named && apart &&
+                    (with_plan_->isChecked() || with_sets_->isChecked()));
 }
 
 void HandOutDialog::choose_folder() {

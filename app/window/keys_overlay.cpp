@@ -16,30 +16,28 @@ KeysOverlay::KeysOverlay(QWidget* window) : QFrame(window) {
     grid->setContentsMargins(28, 22, 28, 22);
     grid->setHorizontalSpacing(20);
     grid->setVerticalSpacing(5);
-    const std::vector<std::pair<QString, QString>> left{
-        {tr("1  2  3"), tr("Walk, Systems, Sets")},
-        {tr("Ctrl+O"), tr("open a walk, with its ground")},
-        {tr("Ctrl+Shift+O"), tr("add a walk or ground to this field")},
-        {tr("Ctrl+S"), tr("hand out")},
-        {tr("Ctrl+Z"), tr("undo")},
-        {tr("Ctrl+Shift+Z, Ctrl+Y"), tr("redo")},
-        {tr("Ctrl+U"), tr("feet or metres")},
-        {tr("Ctrl+L"), tr("light, or readable in sunlight")},
-        {tr("F11"), tr("whole screen")},
-        {tr("F1"), tr("this sheet")},
-        {tr("Esc"), tr("put away, give up")}};
-    const std::vector<std::pair<QString, QString>> right{
-        {tr("K"), tr("keep the set")},
-        {tr("D"), tr("drop the set")},
-        {tr("U"), tr("undecided again")},
-        {tr("M"), tr("move it: arrows 1 in or 2 cm, Shift five times; Enter accepts")},
-        {tr("N"), tr("next undecided set")},
-        {tr("Page up, Page down"), tr("previous, next set")},
-        {tr("+  −  F"), tr("nearer, further, the whole field")},
-        {tr("arrows"), tr("move the map, when it has the focus (Ctrl+M)")},
-        {tr("Space  [  ]"), tr("on the map: nearest mark, mark by mark")},
-        {tr("C"), tr("latitude and longitude")},
-        {tr("S"), tr("what the map shows")}};
+    const std::vector<std::pair<QString, QString>> left{{tr("1  2  3"), tr("Walk, Systems, Sets")},
+                                                        {tr("Ctrl+O"), tr("open a walk, with its ground")},
+                                                        {tr("Ctrl+Shift+O"), tr("add a walk or ground to this field")},
+                                                        {tr("Ctrl+S"), tr("hand out")},
+                                                        {tr("Ctrl+Z"), tr("undo")},
+                                                        {tr("Ctrl+Shift+Z, Ctrl+Y"), tr("redo")},
+                                                        {tr("Ctrl+U"), tr("feet or metres")},
+                                                        {tr("Ctrl+L"), tr("light, or readable in sunlight")},
+                                                        {tr("F11"), tr("whole screen")},
+                                                        {tr("F1"), tr("this sheet")},
+                                                        {tr("Esc"), tr("put away, give up")}};
+    const std::vector<std::pair<QString, QString>> right{{tr("K"), tr("keep the set")},
+                                                         {tr("D"), tr("drop the set")},
+                                                         {tr("U"), tr("undecided again")},
+                                                         {tr("M"), tr("move it by arrows, Shift for more; Enter")},
+                                                         {tr("N"), tr("next undecided set")},
+                                                         {tr("Page up, Page down"), tr("previous, next set")},
+                                                         {tr("+  −  F"), tr("nearer, further, the whole field")},
+                                                         {tr("arrows"), tr("move the map; Ctrl+M goes to it")},
+                                                         {tr("Space  [  ]"), tr("on the map: nearest mark, mark by mark")},
+                                                         {tr("C"), tr("latitude and longitude")},
+                                                         {tr("S"), tr("what the map shows")}};
     const auto fill = [&](const std::vector<std::pair<QString, QString>>& keys, int column) {
         for (int row = 0; row < static_cast<int>(keys.size()); ++row) {
             auto* key = label_in_role("heading", this);

@@ -13,7 +13,7 @@ QWidget#rail { background: {rail}; border-right: 1px solid {hairline}; }
 QWidget#slip_side { background: {paper}; border-left: 1px solid {hairline}; }
 QFrame#slip { background: {slip}; border: 1px solid {hairline}; border-radius: 9px; }
 QFrame#slip QWidget { background: transparent; }
-QFrame#notice { background: {caution_ground}; border: 1px solid {caution_ink}; border-radius: 7px; }
+QFrame#notice { background: {slip}; border: 1px solid {ink}; border-radius: 7px; }
 QFrame#notice[weight="stop"] { background: {stop_ground}; border: 1px solid {stop_ink}; }
 QFrame#working { background: {slip}; border: 1px solid {act}; border-radius: 8px; }
 QFrame#keys { background: {slip}; border: 2px solid {ink}; border-radius: 10px; }
@@ -29,6 +29,7 @@ QLabel[role="stop"] { color: {stop_ink}; font-weight: 700; }
 QPushButton, QToolButton { background: {slip}; border: 1px solid {edge}; border-radius: 13px; padding: 4px 13px; min-height: 18px; }
 QPushButton:hover, QToolButton:hover { background: {rail}; }
 QPushButton:focus, QToolButton:focus { border: 2px solid {act}; padding: 3px 12px; outline: none; }
+QPushButton[tall="true"] { min-height: 48px; max-height: 48px; padding: 0; border: none; }
 QPushButton[way="true"] { padding: 4px 7px; }
 QPushButton[way="true"]:focus { padding: 3px 6px; }
 QPushButton:disabled, QToolButton:disabled { color: {faint}; border-color: {hairline}; }

@@ -2,9 +2,11 @@
 
 #include <QApplication>
 #include <QCloseEvent>
+#include <QDir>
 #include <QDragEnterEvent>
 #include <QFile>
 #include <QFileDialog>
+#include <QFileInfo>
 #include <QHBoxLayout>
 #include <QMessageBox>
 #include <QMimeData>
@@ -187,17 +189,21 @@ void MainWindow::open_files(const FieldSession::Files& files) {
 }
 
 void MainWindow::add_files(const FieldSession::Files& files) {
-    if (session_.field()) session_.add(files);
-    else session_.open(files);
+    if (session_.field())
+        session_.add(files);
+    else
+        session_.open(files);
 }
 
 void MainWindow::choose_files(bool to_add) {
     const QStringList names = QFileDialog::getOpenFileNames(
-        this, to_add ? tr("Add a walk or ground to this field") : tr("Open a walk, with its ground if there is one"), QString(),
-        tr("Walks, ground, plans (*.gpx *.gpkg *.geojson *.json);;All files (*)"));
+        this, to_add ? tr("Add a walk or ground to this field") : tr("Open a walk, with its ground if there is one"),
+        QString(), tr("Walks, ground, plans (*.gpx *.gpkg *.geojson *.json);;All files (*)"));
     if (names.isEmpty()) return;
-    if (to_add) add_files(as_files(names));
-    else open_files(as_files(names));
+    if (to_add)
+        add_files(as_files(names));
+    else
+        open_files(as_files(names));
 }
 
 void MainWindow::open_hand_out() {
@@ -205,25 +211,35 @@ void MainWindow::open_hand_out() {
     hand_out_dialog_ = new HandOutDialog(session_, choices_, this);
     hand_out_dialog_->setAttribute(Qt::WA_DeleteOnClose);
     connect(hand_out_dialog_, &QDialog::finished, this, [this](int result) {
-        if (result == QDialog::Accepted) session_.hand_out(hand_out_dialog_->chosen());
-        else after_hand_out_ = nullptr;
+        if (result == QDialog::Accepted)
+            session_.hand_out(hand_out_dialog_->chosen());
+        else
+            after_hand_out_ = nullptr;
         hand_out_dialog_ = nullptr;
     });
     hand_out_dialog_->open();
 }
 
 void MainWindow::say_handed_out(const QStringList& files) {
-    slip_->say(tr("Handed out:\n%1").arg(files.join('\n')), Slip::Weight::news);
+    QStringList names;
+    for (const QString& file : files) names << QFileInfo(file).fileName();
+    const QString folder = QDir::toNativeSeparators(QFileInfo(files.front()).absolutePath());
+    slip_->say(tr("Handed out: %1\nin %2").arg(names.join(tr(" and ")), folder), Slip::Weight::news);
     if (after_hand_out_ && !session_.unsaved()) std::exchange(after_hand_out_, nullptr)();
     after_hand_out_ = nullptr;
 }
 
 void MainWindow::put_something_away() {
-    if (keys_->isVisible()) keys_->hide();
-    else if (slip_->sets().moving()) slip_->sets().close_up().give_up_move();
-    else if (!slip_->notice().isEmpty()) slip_->put_notice_away();
-    else if (choices_.mound()) choices_.pick_mound(std::nullopt);
-    else choices_.pick_system(std::nullopt);
+    if (keys_->isVisible())
+        keys_->hide();
+    else if (slip_->sets().moving())
+        slip_->sets().close_up().give_up_move();
+    else if (!slip_->notice().isEmpty())
+        slip_->put_notice_away();
+    else if (choices_.mound())
+        choices_.pick_mound(std::nullopt);
+    else
+        choices_.pick_system(std::nullopt);
 }
 
 void MainWindow::closeEvent(QCloseEvent* event) {
@@ -232,7 +248,8 @@ void MainWindow::closeEvent(QCloseEvent* event) {
         event->accept();
         return;
     }
-    const int answer = ask_(tr("Some decisions were not handed out yet."), {tr("hand out"), tr("close without"), tr("stay")});
+    const int answer =
+        ask_(tr("Some decisions were not handed out yet."), {tr("hand out"), tr("close without"), tr("stay")});
     if (answer == 0) {
         open_hand_out();
         after_hand_out_ = [this] { close(); };
@@ -252,7 +269,8 @@ void MainWindow::dropEvent(QDropEvent* event) {
     if (names.isEmpty()) return;
     event->acceptProposedAction();
     // the drop has to end before a question may be asked
-    QMetaObject::invokeMethod(this, [this, names] { open_files(as_files(names)); }, Qt::QueuedConnection);
+    QMetaObject::invokeMethod(
+        this, [this, names] { open_files(as_files(names)); }, Qt::QueuedConnection);
 }
 
 }  // namespace plugside

@@ -12,7 +12,8 @@ MapButtons::MapButtons(MapView& map) : QWidget(&map), map_(map) {
     row->setSpacing(5);
     connect(add_button(tr("nearer"), tr("nearer"), QStringLiteral("+")), &QToolButton::clicked, &map_, &MapView::zoom_in);
     connect(add_button(tr("further"), tr("further"), QStringLiteral("-")), &QToolButton::clicked, &map_, &MapView::zoom_out);
-    connect(add_button(tr("whole field"), tr("the whole field"), QStringLiteral("F")), &QToolButton::clicked, &map_, &MapView::fit);
+    connect(add_button(tr("whole field"), tr("the whole field"), QStringLiteral("F")), &QToolButton::clicked, &map_,
+            &MapView::fit);
     coordinates_ = add_button(tr("lat, lon"), tr("latitude and longitude"), QStringLiteral("C"));
     coordinates_->setCheckable(true);
     connect(coordinates_, &QToolButton::toggled, &map_, &MapView::show_coordinates);

@@ -69,7 +69,8 @@ void TopBar::refresh() {
     const auto plan = session_.plan();
     const bool metric = choices_.units() == LengthUnits::metres;
     units_->setText(metric ? tr("metres") : tr("feet"));
-    units_->setAccessibleName(metric ? tr("units: metres; press for feet and inches") : tr("units: feet and inches; press for metres"));
+    units_->setAccessibleName(metric ? tr("units: metres; press for feet and inches")
+                                     : tr("units: feet and inches; press for metres"));
     units_->setToolTip(tr("feet or metres (Ctrl+U)"));
     const bool light = choices_.theme() == Theme::light;
     theme_->setText(light ? tr("light") : tr("sunlight"));

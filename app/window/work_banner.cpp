@@ -38,9 +38,12 @@ WorkBanner::WorkBanner(FieldSession& session, QWidget* map) : QFrame(map), sessi
         connect(work, &BackgroundWork::ended, this, &WorkBanner::refresh);
     }
     connect(button_, &QPushButton::clicked, this, [this] {
-        if (session_.file_work().running()) session_.file_work().stop();
-        else if (session_.planning().running()) session_.planning().stop();
-        else session_.plan_again();
+        if (session_.file_work().running())
+            session_.file_work().stop();
+        else if (session_.planning().running())
+            session_.planning().stop();
+        else
+            session_.plan_again();
     });
     hide();
 }
