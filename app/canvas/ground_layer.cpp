@@ -15,8 +15,10 @@ std::optional<QLineF> clipped(const QLineF& line, const QRectF& box) {
     const auto narrow = [&](double step, double room) {
         if (step == 0.0) return room >= 0.0;
         const double at = room / step;
-        if (step < 0.0) from = std::max(from, at);
-        else to = std::min(to, at);
+        if (step < 0.0)
+            from = std::max(from, at);
+        else
+            to = std::min(to, at);
         return from <= to;
     };
     if (!narrow(-line.dx(), line.x1() - box.left()) || !narrow(line.dx(), box.right() - line.x1()) ||
@@ -62,8 +64,7 @@ void draw_name(MapSheet& sheet, const QString& name, QPointF at, const QColor& i
         place.moveLeft(std::clamp(place.left(), inside.left(), std::max(inside.left(), inside.right() - size.width())));
         wished.push_back(place);
     }
-    if (const auto place = sheet.room.take(wished))
-        draw_haloed_text(sheet.painter, *place, name, ink, sheet.style.field);
+    if (const auto place = sheet.room.take(wished)) draw_haloed_text(sheet.painter, *place, name, ink, sheet.style.field);
 }
 
 void draw_keep_clear(MapSheet& sheet) {
@@ -111,8 +112,8 @@ void draw_barriers(MapSheet& sheet) {
             sheet.painter.setPen(sheet.pen(sheet.style.barrier, 1.2));
             draw_ticked(sheet, part, travelled);
         }
-        const QLineF longest = *std::max_element(
-            seen.begin(), seen.end(), [](const QLineF& a, const QLineF& b) { return a.length() < b.length(); });
+        const QLineF longest = *std::max_element(seen.begin(), seen.end(),
+                                                 [](const QLineF& a, const QLineF& b) { return a.length() < b.length(); });
         const QString name = QString::fromStdString(barrier.name);
         draw_name(sheet, name, longest.center(), sheet.style.barrier);
     }
@@ -175,8 +176,10 @@ void draw_haloed_text(QPainter& painter, const QRectF& place, const QString& tex
 
 void draw_ground(MapSheet& sheet) {
     const QPainterPath field = screen_path(sheet.field.survey.ground.boundary, sheet.view);
-    if (sheet.field.survey.ground.boundary.empty()) sheet.painter.fillRect(sheet.view.screen(), sheet.style.field);
-    else sheet.painter.fillPath(field, sheet.style.field);
+    if (sheet.field.survey.ground.boundary.empty())
+        sheet.painter.fillRect(sheet.view.screen(), sheet.style.field);
+    else
+        sheet.painter.fillPath(field, sheet.style.field);
     if (sheet.plan && sheet.show.unwalked) {
         const QPainterPath unwalked = screen_path(sheet.plan->unwalked, sheet.view);
         QColor ground = sheet.style.unwalked;

@@ -1,6 +1,7 @@
 // The map's picture, kept between paintings and drawn away from the window's thread when there is much to draw.
 //
-// picture: the last finished picture and the view it was drawn under; while a newer one is being drawn the older is moved and
+// picture: the last finished picture and the view it was drawn under; while a newer one is being drawn the older is moved
+// and
 //          scaled into place, so panning stays fluid however much the field holds.
 // Few marks: drawn at once, so what is seen is never late.
 // Cost:    `ask` returns at once where it draws in the background.

@@ -29,7 +29,8 @@ ScaleStep scale_step(const ViewTransform& view, double longest_px, LengthUnits u
     double amount = power;
     for (const double factor : {2.0, 5.0})
         if (factor * power <= available) amount = factor * power;
-    const QString unit = metric ? (small ? words("cm") : words("m")) : (small ? words("in") : words("ft"));
+    const QString unit = metric ? (small ? words(QT_TRANSLATE_NOOP("Map", "cm")) : words(QT_TRANSLATE_NOOP("Map", "m")))
+                                : (small ? words(QT_TRANSLATE_NOOP("Map", "in")) : words(QT_TRANSLATE_NOOP("Map", "ft")));
     const auto number = [](double value) { return QString::number(value, 'g', 6); };
     const Metres length = metric ? Metres::of(small ? amount / 100.0 : amount)
                                  : (small ? Metres::from_inches(amount) : Metres::from_feet(amount));
@@ -80,10 +81,12 @@ void draw_north_arrow(QPainter& painter, const ViewTransform& view, const MapSty
     font.setBold(true);
     font.setPixelSize(11);
     painter.setFont(font);
-    painter.drawText(QRectF(centre.x() - 30.0, centre.y() - 33.0, 60.0, 16.0), Qt::AlignCenter, words("N"));
+    painter.drawText(QRectF(centre.x() - 30.0, centre.y() - 33.0, 60.0, 16.0), Qt::AlignCenter,
+                     words(QT_TRANSLATE_NOOP("Map", "N")));
     font.setBold(false);
     painter.setFont(font);
-    painter.drawText(QRectF(centre.x() - 30.0, centre.y() + 15.0, 60.0, 18.0), Qt::AlignCenter, words("%1° true").arg(0));
+    painter.drawText(QRectF(centre.x() - 30.0, centre.y() + 15.0, 60.0, 18.0), Qt::AlignCenter,
+                     words(QT_TRANSLATE_NOOP("Map", "%1° true")).arg(0));
 }
 
 }  // namespace plugside

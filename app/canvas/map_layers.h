@@ -29,13 +29,13 @@ struct MapSheet {
     [[nodiscard]] QPen pen(const QColor& colour, double width) const { return QPen(colour, width * style.line_factor); }
 };
 
-void draw_ground(MapSheet& sheet);    // field, unwalked, keep-clear, barriers, boundary, track
-void draw_systems(MapSheet& sheet);   // tinted outlines
-void draw_runs(MapSheet& sheet);      // bands and lines
-void draw_marks(MapSheet& sheet);     // mounds and other signs
-void draw_ladders(MapSheet& sheet);   // numbered rungs, at large scale
-void draw_letters(MapSheet& sheet);   // of systems
-void draw_sets(MapSheet& sheet);      // flags
+void draw_ground(MapSheet& sheet);   // field, unwalked, keep-clear, barriers, boundary, track
+void draw_systems(MapSheet& sheet);  // tinted outlines
+void draw_runs(MapSheet& sheet);     // bands and lines
+void draw_marks(MapSheet& sheet);    // mounds and other signs
+void draw_ladders(MapSheet& sheet);  // numbered rungs, at large scale
+void draw_letters(MapSheet& sheet);  // of systems
+void draw_sets(MapSheet& sheet);     // flags
 
 // What a person decided, or what the plan proposes, in that order.
 [[nodiscard]] SetChoice choice_of(const Survey& survey, const Plan& plan, const SetPoint& set);

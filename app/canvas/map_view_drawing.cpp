@@ -132,9 +132,8 @@ QString MapView::coordinate_text() const {
     if (!cursor_ && !marked) return tr("move over the map or pick a mark");
     const LocalPoint at = cursor_ ? view_.to_local(*cursor_) : *marked;
     const GeographicPoint place = field->frame.to_geographic(at);
-    QString text = tr("latitude %1, longitude %2")
-                       .arg(place.latitude_degrees, 0, 'f', 6)
-                       .arg(place.longitude_degrees, 0, 'f', 6);
+    QString text =
+        tr("latitude %1, longitude %2").arg(place.latitude_degrees, 0, 'f', 6).arg(place.longitude_degrees, 0, 'f', 6);
     if (!cursor_ || !marked) return text;
     if (const auto bearing = Bearing::along(at - *marked))
         text += tr("; from %1: %2 towards %3° %4")

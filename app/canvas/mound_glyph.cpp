@@ -97,9 +97,9 @@ void draw_mark(QPainter& painter, const Mound& mound, QPointF at, double reach_p
 
 QString digger_initial(SignKind kind) {
     switch (kind) {
-        case SignKind::mole: return words("M");
-        case SignKind::ground_squirrel: return words("S");
-        case SignKind::vole: return words("V");
+        case SignKind::mole: return words(QT_TRANSLATE_NOOP("Mound", "M"));
+        case SignKind::ground_squirrel: return words(QT_TRANSLATE_NOOP("Mound", "S"));
+        case SignKind::vole: return words(QT_TRANSLATE_NOOP("Mound", "V"));
         case SignKind::gopher_mound:
         case SignKind::surface_plug:
         case SignKind::other: break;
@@ -109,24 +109,24 @@ QString digger_initial(SignKind kind) {
 
 QString freshness_word(Freshness freshness) {
     switch (freshness) {
-        case Freshness::fresh: return words("fresh");
-        case Freshness::older: return words("older");
-        case Freshness::crushed: return words("crushed");
+        case Freshness::fresh: return words(QT_TRANSLATE_NOOP("Mound", "fresh"));
+        case Freshness::older: return words(QT_TRANSLATE_NOOP("Mound", "older"));
+        case Freshness::crushed: return words(QT_TRANSLATE_NOOP("Mound", "crushed"));
         case Freshness::unknown: break;
     }
-    return words("age not noted");
+    return words(QT_TRANSLATE_NOOP("Mound", "age not noted"));
 }
 
 QString kind_word(SignKind kind) {
     switch (kind) {
-        case SignKind::gopher_mound: return words("gopher mound");
-        case SignKind::surface_plug: return words("surface plug");
-        case SignKind::mole: return words("a mole's sign");
-        case SignKind::ground_squirrel: return words("a ground squirrel's sign");
-        case SignKind::vole: return words("a vole's sign");
+        case SignKind::gopher_mound: return words(QT_TRANSLATE_NOOP("Mound", "gopher mound"));
+        case SignKind::surface_plug: return words(QT_TRANSLATE_NOOP("Mound", "surface plug"));
+        case SignKind::mole: return words(QT_TRANSLATE_NOOP("Mound", "a mole's sign"));
+        case SignKind::ground_squirrel: return words(QT_TRANSLATE_NOOP("Mound", "a ground squirrel's sign"));
+        case SignKind::vole: return words(QT_TRANSLATE_NOOP("Mound", "a vole's sign"));
         case SignKind::other: break;
     }
-    return words("another sign");
+    return words(QT_TRANSLATE_NOOP("Mound", "another sign"));
 }
 
 }  // namespace plugside

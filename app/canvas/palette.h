@@ -14,19 +14,19 @@ enum class Theme { light, sunlight };
 
 struct MapStyle {
     Theme theme = Theme::light;
-    QColor paper;       // around the field, behind the top bar
-    QColor field;       // inside the boundary
+    QColor paper;  // around the field, behind the top bar
+    QColor field;  // inside the boundary
     QColor rail;
     QColor slip;
     QColor ink;
     QColor quiet_ink;
     QColor hairline;
-    QColor soil;        // fresh
-    QColor dry_soil;    // older
-    QColor unread_soil; // age not noted
+    QColor soil;         // fresh
+    QColor dry_soil;     // older
+    QColor unread_soil;  // age not noted
     QColor run;
-    QColor act;         // what a person decides on: flags, ladders, the step at hand
-    QColor on_act;      // text on it
+    QColor act;     // what a person decides on: flags, ladders, the step at hand
+    QColor on_act;  // text on it
     QColor caution_ground;
     QColor caution_ink;
     QColor stop_ground;
@@ -36,7 +36,7 @@ struct MapStyle {
     QColor unwalked;
     std::array<QColor, 4> tints;  // of systems; drawn with tint_share
     double tint_share = 0.34;
-    double line_factor = 1.0;     // lines times this
+    double line_factor = 1.0;  // lines times this
     int text_px = 13;
     friend bool operator==(const MapStyle&, const MapStyle&) = default;
 };

@@ -40,8 +40,8 @@ QPainterPath band_of(const MapSheet& sheet, const MainRun& run) {
 }
 
 bool is_drawn(const MapSheet& sheet, const MainRun& run) {
-    return run.line.vertices.size() >= 2 &&
-           (run.probability.value() >= worth_drawing || sheet.show.unlikely_runs) && meets_view(sheet, run.line);
+    return run.line.vertices.size() >= 2 && (run.probability.value() >= worth_drawing || sheet.show.unlikely_runs) &&
+           meets_view(sheet, run.line);
 }
 
 void draw_bands(MapSheet& sheet) {

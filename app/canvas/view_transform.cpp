@@ -45,8 +45,7 @@ ViewTransform ViewTransform::fitting(const GroundBox& box, QSizeF size, double m
     const double height_px = std::max(size.height() - 2.0 * margin_px, 10.0);
     const double width_m = box.empty() ? 0.0 : box.width().value();
     const double height_m = box.empty() ? 0.0 : box.height().value();
-    if (std::max(width_m, height_m) < 1.0)
-        return {box.middle(), std::min(width_px, height_px) / least_span_m, size};
+    if (std::max(width_m, height_m) < 1.0) return {box.middle(), std::min(width_px, height_px) / least_span_m, size};
     const double scale = std::min(width_px / std::max(width_m, 1.0), height_px / std::max(height_m, 1.0));
     return {box.middle(), scale, size};
 }
@@ -80,8 +79,6 @@ QTransform ViewTransform::placing(const ViewTransform& drawn) const {
     return QTransform(factor, 0.0, 0.0, factor, corner.x(), corner.y());
 }
 
-std::optional<Bearing> ViewTransform::bearing_of_screen_step(QPointF step) {
-    return Bearing::along({step.x(), -step.y()});
-}
+std::optional<Bearing> ViewTransform::bearing_of_screen_step(QPointF step) { return Bearing::along({step.x(), -step.y()}); }
 
 }  // namespace plugside

@@ -10,12 +10,12 @@ namespace {
 QString history_text(SetChoice choice, const QString& set_name) {
     const auto words = [](const char* text) { return QCoreApplication::translate("History", text); };
     switch (choice) {
-        case SetChoice::kept: return words("keep %1").arg(set_name);
-        case SetChoice::dropped: return words("drop %1").arg(set_name);
-        case SetChoice::moved: return words("move %1").arg(set_name);
+        case SetChoice::kept: return words(QT_TRANSLATE_NOOP("History", "keep %1")).arg(set_name);
+        case SetChoice::dropped: return words(QT_TRANSLATE_NOOP("History", "drop %1")).arg(set_name);
+        case SetChoice::moved: return words(QT_TRANSLATE_NOOP("History", "move %1")).arg(set_name);
         case SetChoice::proposed: break;
     }
-    return words("%1 undecided").arg(set_name);
+    return words(QT_TRANSLATE_NOOP("History", "%1 undecided")).arg(set_name);
 }
 
 }  // namespace

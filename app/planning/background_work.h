@@ -1,6 +1,7 @@
 // One kind of work at a time away from the window's thread: planning, reading, handing out.
 //
-// start: runs `work` on a thread of its own. What it returns is called on this object's thread, unless the work was stopped or
+// start: runs `work` on a thread of its own. What it returns is called on this object's thread, unless the work was stopped
+// or
 //        other work was started meanwhile: then it is forgotten.
 // stop:  asks the work to end; `ended` follows at once, nothing of it is applied.
 // progressed: at most every 50 ms, on this object's thread.
@@ -10,6 +11,7 @@
 #include <QElapsedTimer>
 #include <QObject>
 #include <QString>
+#include <cstdint>
 #include <functional>
 #include <list>
 #include <thread>

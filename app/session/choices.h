@@ -1,4 +1,5 @@
-// What is looked at, and how: the step at hand, what is picked on the map, units and theme. None of it is part of the survey.
+// What is looked at, and how: the step at hand, what is picked on the map, units and theme. None of it is part of the
+// survey.
 #pragma once
 
 #include <QObject>

@@ -46,6 +46,11 @@ void FieldSession::add(const Files& more) {
 
 void FieldSession::read(const Files& files, History history) {
     if (files.empty()) return;
+    if (file_work_.running() && handing_out_) {
+        Q_EMIT refused(tr("The plan is still being handed out. Open the file when that is done, or stop it."));
+        return;
+    }
+    handing_out_ = false;
     file_work_.start([this, files, history](const Progress& progress) -> BackgroundWork::Apply {
         auto result = std::make_shared<tl::expected<FieldSurvey, Refusal>>(read_field(files, progress));
         return [this, files, history, result] {
@@ -108,8 +113,7 @@ void FieldSession::plan_again() {
 }
 
 bool FieldSession::accept(std::shared_ptr<const Plan> plan) {
-    if (!field_ || !plan || plan->revision != field_->survey.revision ||
-        plan->mounds.size() != field_->survey.mounds.size())
+    if (!field_ || !plan || plan->revision != field_->survey.revision || plan->mounds.size() != field_->survey.mounds.size())
         return false;
     plan_ = std::move(plan);
     Q_EMIT plan_changed();
@@ -118,29 +122,35 @@ bool FieldSession::accept(std::shared_ptr<const Plan> plan) {
 
 void FieldSession::hand_out(const HandOut& where) {
     if (!field_ || !plan_is_current()) return;
+    handing_out_ = true;
     const int handed_at = history_.index();
-    file_work_.start([this, where, handed_at, field = field_, plan = plan_](const Progress& progress) -> BackgroundWork::Apply {
-        std::optional<Refusal> refusal;
-        QStringList written;
-        if (!where.geopackage.empty()) {
-            const auto done = write_geopackage(*field, *plan, where.geopackage, where.units, progress);
-            if (done) written << as_text(where.geopackage);
-            else refusal = done.error();
-        }
-        if (!refusal && !where.waypoints.empty() && !progress.stopped()) {
-            const auto done = write_waypoints(*field, *plan, where.waypoints, where.units);
-            if (done) written << as_text(where.waypoints);
-            else refusal = done.error();
-        }
-        const bool whole = !refusal && !where.geopackage.empty();
-        return [this, refusal, written, whole, handed_at] {
-            // only the GeoPackage gives the decisions back when it is opened again
-            if (whole && history_.index() == handed_at) history_.setClean();
-            if (!written.isEmpty()) Q_EMIT handed_out(written);
-            if (refusal && refusal->code != Refusal::Code::stopped)
-                Q_EMIT refused(QString::fromStdString(sentence(*refusal)));
-        };
-    });
+    file_work_.start(
+        [this, where, handed_at, field = field_, plan = plan_](const Progress& progress) -> BackgroundWork::Apply {
+            std::optional<Refusal> refusal;
+            QStringList written;
+            if (!where.geopackage.empty()) {
+                const auto done = write_geopackage(*field, *plan, where.geopackage, where.units, progress);
+                if (done)
+                    written << as_text(where.geopackage);
+                else
+                    refusal = done.error();
+            }
+            if (!refusal && !where.waypoints.empty() && !progress.stopped()) {
+                const auto done = write_waypoints(*field, *plan, where.waypoints, where.units);
+                if (done)
+                    written << as_text(where.waypoints);
+                else
+                    refusal = done.error();
+            }
+            const bool whole = !refusal && !where.geopackage.empty();
+            return [this, refusal, written, whole, handed_at] {
+                // only the GeoPackage gives the decisions back when it is opened again
+                if (whole && history_.index() == handed_at) history_.setClean();
+                if (!written.isEmpty()) Q_EMIT handed_out(written);
+                if (refusal && refusal->code != Refusal::Code::stopped)
+                    Q_EMIT refused(QString::fromStdString(sentence(*refusal)));
+            };
+        });
 }
 
 }  // namespace plugside

@@ -77,6 +77,7 @@ private:
     QUndoStack history_;
     BackgroundWork planning_;
     BackgroundWork file_work_;
+    bool handing_out_ = false;  // what the file work is about
 };
 
 }  // namespace plugside

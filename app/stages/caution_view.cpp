@@ -14,10 +14,11 @@ constexpr int sign_room_px = 40;
 
 QString source_words(const Caution& caution) {
     const auto words = [](const char* text) { return QCoreApplication::translate("Caution", text); };
-    if (caution.tag == "practice") return words("Common practice.");
-    if (caution.tag == "ours") return words("Our own rule.");
+    if (caution.tag == "practice") return words(QT_TRANSLATE_NOOP("Caution", "Common practice."));
+    if (caution.tag == "ours") return words(QT_TRANSLATE_NOOP("Caution", "Our own rule."));
     const QString source = QString::fromStdString(caution.source);
-    return caution.tag == "memory" ? words("%1, quoted from memory.").arg(source) : words("%1.").arg(source);
+    return caution.tag == "memory" ? words(QT_TRANSLATE_NOOP("Caution", "%1, quoted from memory.")).arg(source)
+                                   : words(QT_TRANSLATE_NOOP("Caution", "%1.")).arg(source);
 }
 
 }  // namespace
@@ -25,11 +26,11 @@ QString source_words(const Caution& caution) {
 QString weight_word(CautionWeight weight) {
     const auto words = [](const char* text) { return QCoreApplication::translate("Caution", text); };
     switch (weight) {
-        case CautionWeight::stop: return words("stop");
-        case CautionWeight::hold_back: return words("hold back");
+        case CautionWeight::stop: return words(QT_TRANSLATE_NOOP("Caution", "stop"));
+        case CautionWeight::hold_back: return words(QT_TRANSLATE_NOOP("Caution", "hold back"));
         case CautionWeight::mind: break;
     }
-    return words("mind");
+    return words(QT_TRANSLATE_NOOP("Caution", "mind"));
 }
 
 CautionView::CautionView(const Caution& caution, const MapStyle& style, QWidget* parent)

@@ -22,17 +22,23 @@ QString words(const char* text) { return QCoreApplication::translate("MoundFacts
 
 QString time_words(const UtcTime& time) {
     const QDateTime moment = QDateTime::fromMSecsSinceEpoch(time.time_since_epoch().count(), QTimeZone::utc());
-    return words("marked %1 UTC").arg(moment.toString(QStringLiteral("d MMMM yyyy, HH:mm")));
+    return words(QT_TRANSLATE_NOOP("MoundFacts", "marked %1 UTC"))
+        .arg(moment.toString(QStringLiteral("d MMMM yyyy, HH:mm")));
 }
 
 QString plan_words(const Plan& plan, std::size_t mound) {
     const MoundInPlan& in_plan = plan.mounds[mound];
-    if (in_plan.not_used_because) return words("not used: %1").arg(QString::fromStdString(*in_plan.not_used_because));
-    if (!in_plan.system || *in_plan.system >= plan.systems.size()) return words("belongs to no system");
+    if (in_plan.not_used_because)
+        return words(QT_TRANSLATE_NOOP("MoundFacts", "not used: %1")).arg(QString::fromStdString(*in_plan.not_used_because));
+    if (!in_plan.system || *in_plan.system >= plan.systems.size())
+        return words(QT_TRANSLATE_NOOP("MoundFacts", "belongs to no system"));
     const BurrowSystem& system = plan.systems[*in_plan.system];
     const QString letter = QString::fromStdString(system.letter);
-    if (system.mounds.size() < 2) return words("animal %1, the only mound of its system").arg(letter);
-    return words("animal %1; %2 in 100 that it is one animal's with the others").arg(letter).arg(in_plan.belongs.in_100());
+    if (system.mounds.size() < 2)
+        return words(QT_TRANSLATE_NOOP("MoundFacts", "animal %1, the only mound of its system")).arg(letter);
+    return words(QT_TRANSLATE_NOOP("MoundFacts", "animal %1; %2 in 100 that it is one animal's with the others"))
+        .arg(letter)
+        .arg(in_plan.belongs.in_100());
 }
 
 }  // namespace
@@ -40,17 +46,19 @@ QString plan_words(const Plan& plan, std::size_t mound) {
 QStringList mound_facts(const FieldSurvey& field, const Plan* plan, std::size_t index) {
     const Mound& mound = field.survey.mounds.at(index);
     QStringList lines{QString::fromStdString(mound.name)};
-    lines << (is_gopher_sign(mound.kind) ? words("%1, %2").arg(kind_word(mound.kind), freshness_word(mound.freshness))
+    lines << (is_gopher_sign(mound.kind) ? words(QT_TRANSLATE_NOOP("MoundFacts", "%1, %2"))
+                                               .arg(kind_word(mound.kind), freshness_word(mound.freshness))
                                          : kind_word(mound.kind));
     if (mound.fan) {
-        lines << words("fan towards %1° %2, true")
+        lines << words(QT_TRANSLATE_NOOP("MoundFacts", "fan towards %1° %2, true"))
                      .arg(std::lround(mound.fan->degrees()) % 360)
                      .arg(QString::fromStdString(compass_point(*mound.fan)));
     } else if (is_gopher_sign(mound.kind)) {
-        lines << words("no fan was read");
+        lines << words(QT_TRANSLATE_NOOP("MoundFacts", "no fan was read"));
     }
     if (plan && index < plan->mounds.size()) lines << plan_words(*plan, index);
-    if (!mound.note.empty()) lines << words("note: %1").arg(QString::fromStdString(mound.note));
+    if (!mound.note.empty())
+        lines << words(QT_TRANSLATE_NOOP("MoundFacts", "note: %1")).arg(QString::fromStdString(mound.note));
     if (mound.walk < field.survey.walks.size())
         lines << QString::fromStdString(field.survey.walks[mound.walk].id + ", " + field.survey.walks[mound.walk].source);
     if (mound.time) lines << time_words(*mound.time);

@@ -26,7 +26,8 @@ QLabel[role="small"] { font-size: {tiny}px; }
 QLabel[role="quiet"] { color: {quiet_ink}; font-size: {small}px; }
 QLabel[role="decided"] { color: {act}; font-weight: 700; }
 QLabel[role="stop"] { color: {stop_ink}; font-weight: 700; }
-QPushButton, QToolButton { background: {slip}; border: 1px solid {edge}; border-radius: 13px; padding: 4px 13px; min-height: 18px; }
+QPushButton, QToolButton { background: {slip}; border: 1px solid {edge}; border-radius: 13px;
+    padding: 4px 13px; min-height: 18px; }
 QPushButton:hover, QToolButton:hover { background: {rail}; }
 QPushButton:focus, QToolButton:focus { border: 2px solid {act}; padding: 3px 12px; outline: none; }
 QPushButton[tall="true"] { min-height: 48px; max-height: 48px; padding: 0; border: none; }
@@ -45,14 +46,17 @@ QToolButton::menu-indicator { image: none; }
 QMenu { background: {slip}; border: 1px solid {edge}; padding: 5px; }
 QMenu::item { padding: 5px 18px 5px 26px; border-radius: 4px; }
 QMenu::item:selected { background: {rail}; }
-QLineEdit { background: {slip}; border: 1px solid {edge}; border-radius: 5px; padding: 5px; selection-background-color: {act}; selection-color: {on_act}; }
+QLineEdit { background: {slip}; border: 1px solid {edge}; border-radius: 5px; padding: 5px;
+    selection-background-color: {act}; selection-color: {on_act}; }
 QLineEdit:focus { border: 2px solid {act}; padding: 4px; }
 QScrollArea { border: none; background: transparent; }
-QAbstractItemView { background: transparent; border: 1px solid {hairline}; border-radius: 6px; alternate-background-color: transparent; outline: none; }
+QAbstractItemView { background: transparent; border: 1px solid {hairline}; border-radius: 6px;
+    alternate-background-color: transparent; outline: none; }
 QAbstractItemView:focus { border: 2px solid {act}; }
 QAbstractItemView::item { padding: 3px 2px; border: none; }
 QAbstractItemView::item:selected { background: {picked}; color: {ink}; }
-QHeaderView::section { background: transparent; border: none; border-bottom: 1px solid {hairline}; color: {quiet_ink}; font-size: {small}px; padding: 3px 2px; }
+QHeaderView::section { background: transparent; border: none; border-bottom: 1px solid {hairline};
+    color: {quiet_ink}; font-size: {small}px; padding: 3px 2px; }
 QHeaderView { background: transparent; border: none; }
 QTableCornerButton::section { background: transparent; border: none; }
 QScrollBar:vertical { background: transparent; width: 10px; margin: 0; }

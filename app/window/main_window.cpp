@@ -11,6 +11,7 @@
 #include <QMessageBox>
 #include <QMimeData>
 #include <QPainter>
+#include <QPushButton>
 #include <QUrl>
 #include <QVBoxLayout>
 #include <utility>
@@ -178,10 +179,7 @@ void MainWindow::open_files(const FieldSession::Files& files) {
         const int answer = ask_(tr("Some decisions on this field were not handed out yet."),
                                 {tr("add to this field"), tr("hand out"), tr("open without"), tr("stay")});
         if (answer == 0) session_.add(files);
-        if (answer == 1) {
-            open_hand_out();
-            after_hand_out_ = [this, files] { session_.open(files); };
-        }
+        if (answer == 1 && open_hand_out()) after_hand_out_ = [this, files] { session_.open(files); };
         if (answer == 2) session_.open(files);
         return;
     }
@@ -206,8 +204,12 @@ void MainWindow::choose_files(bool to_add) {
         open_files(as_files(names));
 }
 
-void MainWindow::open_hand_out() {
-    if (!session_.plan_is_current() || hand_out_dialog_) return;
+bool MainWindow::open_hand_out() {
+    if (hand_out_dialog_ || !session_.field()) return false;
+    if (!session_.plan_is_current()) {
+        slip_->say(tr("The plan is not up to date yet. Hand out once it is made."), Slip::Weight::news);
+        return false;
+    }
     hand_out_dialog_ = new HandOutDialog(session_, choices_, this);
     hand_out_dialog_->setAttribute(Qt::WA_DeleteOnClose);
     connect(hand_out_dialog_, &QDialog::finished, this, [this](int result) {
@@ -218,6 +220,7 @@ void MainWindow::open_hand_out() {
         hand_out_dialog_ = nullptr;
     });
     hand_out_dialog_->open();
+    return true;
 }
 
 void MainWindow::say_handed_out(const QStringList& files) {
@@ -250,10 +253,7 @@ void MainWindow::closeEvent(QCloseEvent* event) {
     }
     const int answer =
         ask_(tr("Some decisions were not handed out yet."), {tr("hand out"), tr("close without"), tr("stay")});
-    if (answer == 0) {
-        open_hand_out();
-        after_hand_out_ = [this] { close(); };
-    }
+    if (answer == 0 && open_hand_out()) after_hand_out_ = [this] { close(); };
     event->setAccepted(answer == 1);
 }
 

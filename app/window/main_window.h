@@ -1,7 +1,7 @@
 // The window: day rail, map, slip, and the top bar over them; what is opened, handed out, undone and asked about.
 #pragma once
 
-#include <QPushButton>
+#include <QIcon>
 #include <QSettings>
 #include <QWidget>
 #include <functional>
@@ -31,7 +31,8 @@ public:
     // Asks first where decisions would be lost, or where a field is open that the files could belong to.
     void open_files(const FieldSession::Files& files);
     void add_files(const FieldSession::Files& files);
-    void open_hand_out();
+    // Whether the dialog is open now: nothing is handed out of a plan that is not up to date.
+    bool open_hand_out();
 
     [[nodiscard]] FieldSession& session() { return session_; }
     [[nodiscard]] Choices& choices() { return choices_; }

@@ -1,5 +1,5 @@
-// A line over the map that says what is being worked on and how far it is, with a button to stop it. It shows itself only when
-// the work takes long enough to be noticed, and when a plan was stopped and is out of date.
+// A line over the map that says what is being worked on and how far it is, with a button to stop it. It shows itself only
+// when the work takes long enough to be noticed, and when a plan was stopped and is out of date.
 #pragma once
 
 #include <QFrame>

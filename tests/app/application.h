@@ -1,11 +1,12 @@
 // One QApplication for all window tests of the executable, with settings of its own in a temporary folder.
 #pragma once
 
+#include <gtest/gtest.h>
+
 #include <QApplication>
 #include <QSettings>
 #include <QTemporaryDir>
 #include <QTest>
-#include <gtest/gtest.h>
 
 namespace plugside {
 

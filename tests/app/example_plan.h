@@ -40,8 +40,8 @@ inline ProbeSite example_site(const Survey& survey, std::size_t mound) {
     return site;
 }
 
-// Six mounds in a row 10 m apart from west to east, fans to the north, east, south, west, and two without one; a mole's sign.
-// Runs along the row: likely (.95), doubtful (.65), unlikely (.3). Three sets.
+// Six mounds in a row 10 m apart from west to east, fans to the north, east, south, west, and two without one; a mole's
+// sign. Runs along the row: likely (.95), doubtful (.65), unlikely (.3). Three sets.
 inline ExampleField example_field() {
     ExampleField example;
     Survey& survey = example.field.survey;

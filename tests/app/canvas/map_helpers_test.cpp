@@ -21,7 +21,8 @@ TEST(MarkFinder, FindsWhatLookingAtEveryMarkFinds) {
         const double reach = std::abs(metres(generator)) * (i % 3 == 0 ? 0.02 : 0.3);
         std::optional<std::size_t> expected;
         for (std::size_t k = 0; k < places.size(); ++k)
-            if (distance_m(places[k], to) <= reach && (!expected || distance_m(places[k], to) < distance_m(places[*expected], to)))
+            if (distance_m(places[k], to) <= reach &&
+                (!expected || distance_m(places[k], to) < distance_m(places[*expected], to)))
                 expected = k;
         EXPECT_EQ(finder.nearest(to, Metres::of(reach)), expected);
     }
@@ -35,12 +36,15 @@ TEST(SystemTints, NeighboursDifferAsLongAsFourTintsCanDoIt) {
             const double east = column * 30.0;
             const double north = row * 30.0;
             BurrowSystem system;
-            system.outline.parts = {{Ring{{{east, north}, {east + 28.0, north}, {east + 28.0, north + 5.0}, {east, north + 5.0}}}, {}}};
+            system.outline.parts = {
+                {Ring{{{east, north}, {east + 28.0, north}, {east + 28.0, north + 5.0}, {east, north + 5.0}}}, {}}};
             plan.systems.push_back(system);
         }
     const auto tints = system_tints(plan);
     for (std::size_t i = 0; i + 1 < tints.size(); ++i)
-        if (i % 6 != 5) { EXPECT_NE(tints[i], tints[i + 1]) << i; }
+        if (i % 6 != 5) {
+            EXPECT_NE(tints[i], tints[i + 1]) << i;
+        }
     EXPECT_TRUE(system_tints(Plan{}).empty());
 }
 

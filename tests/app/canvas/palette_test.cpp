@@ -29,12 +29,18 @@ TEST(Palette, TextAndSignsStandOutFromTheirGroundInBothThemes) {
             QColor ground;
             double least;
         };
-        std::vector<Pair> pairs{{style.ink, style.paper, 7.0},           {style.ink, style.slip, 7.0},
-                                {style.ink, style.field, 7.0},           {style.quiet_ink, style.slip, 4.5},
-                                {style.quiet_ink, style.rail, 4.5},      {style.quiet_ink, style.paper, 4.5},
-                                {style.caution_ink, style.caution_ground, 4.5}, {style.stop_ink, style.stop_ground, 4.5},
-                                {style.on_act, style.act, 4.5},          {style.act, style.slip, 4.5},
-                                {style.run, style.field, 3.0},           {style.soil, style.field, 3.0},
+        std::vector<Pair> pairs{{style.ink, style.paper, 7.0},
+                                {style.ink, style.slip, 7.0},
+                                {style.ink, style.field, 7.0},
+                                {style.quiet_ink, style.slip, 4.5},
+                                {style.quiet_ink, style.rail, 4.5},
+                                {style.quiet_ink, style.paper, 4.5},
+                                {style.caution_ink, style.caution_ground, 4.5},
+                                {style.stop_ink, style.stop_ground, 4.5},
+                                {style.on_act, style.act, 4.5},
+                                {style.act, style.slip, 4.5},
+                                {style.run, style.field, 3.0},
+                                {style.soil, style.field, 3.0},
                                 {style.barrier, style.field, 3.0}};
         for (const QColor& tint : style.tints) {
             const QColor ground = mixed(style.field, tint, style.tint_share);

@@ -37,7 +37,8 @@ TEST_F(FieldSessionTest, AllUndoneIsAsReadAndAllRedoneIsAsDecided) {
             const ProbeKey& probe = example.plan.probes[generator() % example.plan.probes.size()].key;
             const auto choice = static_cast<SetChoice>(generator() % 4);
             const int before = session_.history().index();
-            session_.decide_on(probe, choice, LadderPlace{Metres::of(0.01 * static_cast<double>(generator() % 50)), Metres()});
+            session_.decide_on(probe, choice,
+                               LadderPlace{Metres::of(0.01 * static_cast<double>(generator() % 50)), Metres()});
             if (session_.history().index() > before) states.push_back(decisions());
         }
         const auto last = states.size();

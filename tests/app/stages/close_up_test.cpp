@@ -15,7 +15,8 @@ protected:
         const ExampleField example = example_field();
         const ProbeSite& site = example.plan.probes[1];
         close_up_.resize(320, 240);
-        close_up_.show_scene(close_up_scene(example.field, example.plan, site), {site.ladder.along, site.ladder.across}, false);
+        close_up_.show_scene(close_up_scene(example.field, example.plan, site), {site.ladder.along, site.ladder.across},
+                             false);
         close_up_.show();
     }
 
