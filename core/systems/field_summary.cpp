@@ -89,9 +89,7 @@ const std::array<std::string_view, field_summary_count>& field_summary_names() {
 FieldSummary field_summary(const std::vector<Mark>& marks, const std::vector<Link>& links,
                            const std::vector<LinkFeatures>& features, const std::vector<double>& scores,
                            const SurveyScales& scales) {
-    FieldSummary values{};
-    values[0] = 1.0;
-    if (marks.size() < fewest_marks || links.empty()) return values;
+    if (marks.size() < fewest_marks || links.empty()) return {};
     const Summary summary(marks, links, features, scores);
     const MarkSums& sums = summary.sums();
     const double n = static_cast<double>(marks.size());

@@ -12,7 +12,7 @@
 //          tails          log ratio of the .9 to the .5 quantile of spanning forest links
 //          degree         mean over marks of the summed chances of their links, each by its own score
 //          size           log of the fitted mounds per system; marks: log of their number over 200
-// Degenerate input: fewer than 10 marks give only `one`: nothing is foretold.
+// Degenerate input: fewer than 10 marks give zeros: nothing is foretold.
 // Cost:    O(links log links).
 #pragma once
 

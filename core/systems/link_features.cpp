@@ -106,20 +106,28 @@ private:
         return -std::cos(2.0 * (direction->radians() - here.fan->radians())) * shrunk;
     }
 
+    // Seen from either end, since a crowded end's neighbour list may not reach a mark that the other end's does.
     [[nodiscard]] std::pair<double, double> marks_between(const Link& link) const {
-        const LocalPoint a = marks_[link.first].take_off;
-        const LocalPoint b = marks_[link.second].take_off;
+        const auto [near_first, disc_first] = marks_between(link, link.first);
+        const auto [near_second, disc_second] = marks_between(link, link.second);
+        return {std::min(std::max(near_first, near_second), 3), std::min(std::max(disc_first, disc_second), 3)};
+    }
+
+    [[nodiscard]] std::pair<int, int> marks_between(const Link& link, std::uint32_t end) const {
+        const std::uint32_t far = other_end(link, end);
+        const LocalPoint a = marks_[end].take_off;
+        const LocalPoint b = marks_[far].take_off;
         int nearer_to_both = 0;
         int in_disc = 0;
-        for (std::uint32_t at = rows_.start[link.first]; at < rows_.start[link.first + 1]; ++at) {
+        for (std::uint32_t at = rows_.start[end]; at < rows_.start[end + 1]; ++at) {
             const Link& side = links_[rows_.link[at]];
-            const std::uint32_t third = other_end(side, link.first);
-            if (third == link.second || side.length_m >= link.length_m) continue;
+            const std::uint32_t third = other_end(side, end);
+            if (third == far || side.length_m >= link.length_m) continue;
             const LocalPoint c = marks_[third].take_off;
             if (distance_m(c, b) < link.length_m) ++nearer_to_both;
             if (dot(a - c, b - c) < 0.0) ++in_disc;
         }
-        return {std::min(nearer_to_both, 3), std::min(in_disc, 3)};
+        return {nearer_to_both, in_disc};
     }
 
     // 0..1: how straight and how near the best neighbour on the far side of `end` continues the link.

@@ -91,7 +91,7 @@ const LinkWeights& learnt_link_weights() {
 }
 
 double foretold_shift(const FieldSummary& summary, const LinkWeights& weights) {
-    return std::clamp(std::inner_product(summary.begin(), summary.end(), weights.shift.begin(), 0.0), -3.0, 3.0);
+    return std::clamp(std::inner_product(summary.begin(), summary.end(), weights.shift.begin(), 0.0), -1.2, 1.2);
 }
 
 double run_presence(double link_probability, const LinkWeights& weights) {

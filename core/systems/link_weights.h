@@ -30,7 +30,8 @@ struct LinkWeights {
     double presence_slope = 1.0;
 };
 
-// The shift foretold for a field, held within +-3.
+// The shift foretold for a field, held within +-1.2, twice its spread over simulated fields: a field unlike those is not shifted by
+// more than any of them.
 [[nodiscard]] double foretold_shift(const FieldSummary& summary, const LinkWeights& weights);
 
 // The chance that a run joins the ends of a link of the consensus tree which is in `link_probability` of the drawn forests:

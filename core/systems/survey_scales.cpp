@@ -19,7 +19,8 @@ constexpr double gap_variation = 0.48;  // of one gap about the spacing
 constexpr double double_gap_share = 0.1;
 constexpr std::size_t most_marks = 3000;
 
-double hull_area_m2(std::vector<LocalPoint> places) {
+// The ground that marks speak for: their convex hull and a rim of `rim_m` about it (Steiner's formula).
+double hull_area_m2(std::vector<LocalPoint> places, double rim_m) {
     std::sort(places.begin(), places.end(), [](LocalPoint a, LocalPoint b) {
         return a.east_m != b.east_m ? a.east_m < b.east_m : a.north_m < b.north_m;
     });
@@ -34,7 +35,9 @@ double hull_area_m2(std::vector<LocalPoint> places) {
         if (!hull.empty()) hull.pop_back();
         std::reverse(places.begin(), places.end());
     }
-    return area_m2(Polygon{Ring{hull}, {}});
+    double rim_length_m = 0.0;
+    for (std::size_t i = 0; i < hull.size(); ++i) rim_length_m += distance_m(hull[i], hull[(i + 1) % hull.size()]);
+    return area_m2(Polygon{Ring{hull}, {}}) + rim_m * rim_length_m + std::numbers::pi * rim_m * rim_m;
 }
 
 double gamma_density(double x, double mean, double variance) {
@@ -90,7 +93,11 @@ Sample sample_of(const std::vector<Mark>& marks, const std::vector<Link>& links)
         sample.receiver_variance.push_back(marks[link.first].position_sd_m * marks[link.first].position_sd_m +
                                            marks[link.second].position_sd_m * marks[link.second].position_sd_m);
     }
-    sample.area_m2 = hull_area_m2(kept);
+    std::vector<double> lengths;
+    for (const Link& link : sample.links) lengths.push_back(link.length_m);
+    const auto middle = lengths.begin() + static_cast<std::ptrdiff_t>(lengths.size() / 2);
+    if (!lengths.empty()) std::nth_element(lengths.begin(), middle, lengths.end());
+    sample.area_m2 = hull_area_m2(kept, lengths.empty() ? 1.0 : std::max(*middle, 0.1));
     return sample;
 }
 
@@ -98,8 +105,7 @@ double log_posterior(const Sample& sample, double log_spacing, double log_size) 
     const double n = static_cast<double>(sample.marks);
     const double spacing = std::exp(log_spacing);
     const double mu = 1.0 - 1.0 / std::exp(log_size);
-    const double area = sample.area_m2 + n * spacing * spacing;  // the hull's rim belongs to the marks on it
-    const double lambda = n * (1.0 - mu) / area;
+    const double lambda = n * (1.0 - mu) / sample.area_m2;
     std::vector<double> log_weight(sample.links.size());
     for (std::size_t e = 0; e < sample.links.size(); ++e)
         log_weight[e] = std::max(
