@@ -72,7 +72,7 @@ record() {
 }
 
 if [[ ${1:-} == --readme ]]; then
-    record 1280 800 "$scratch/readme" "window: 3 k k d k minus"
+    record 1280 800 "$scratch/readme" "window: 3 k k d k f"
     mkdir -p "$root/resources/pictures"
     convert "$scratch/readme/window.png" -strip -dither None -colors 255 -define png:compression-level=9 "$root/resources/pictures/window.png"
     echo "  resources/pictures/window.png: $(stat -c %s "$root/resources/pictures/window.png") bytes"
