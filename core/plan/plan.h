@@ -78,6 +78,8 @@ struct ProbeSite {
     Ladder ladder;
     std::vector<Metres> rungs;            // offsets from the middle along the row, in the order to try
     Probability hit;                      // that some rung meets the run
+    Probability hit_as_proposed;          // the same for the ladder as proposed, before a person moved it
+    LocalPoint middle_as_proposed;        // where that ladder's middle was
     double expected_rungs = 0.0;          // holes pushed until the hit, or all of them when there is none
     Bearing axis;                         // true bearing of the axis as recorded
     LocalPoint middle;                    // for the map: the ladder's middle as far as the marks tell

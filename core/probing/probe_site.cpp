@@ -13,8 +13,8 @@ namespace {
 
 constexpr double shortest_tape_m = 0.6;  // two plugs nearer than this have no between to probe
 
-LocalPoint place_on_axis(LocalPoint origin, Bearing axis, double along_m, double across_m) {
-    return origin + axis.unit() * along_m + turned_right(axis.unit()) * across_m;
+LocalPoint ladder_middle(const ProbeSite& site, LocalPoint origin) {
+    return origin + site.axis.unit() * site.ladder.along.value() + turned_right(site.axis.unit()) * site.ladder.across.value();
 }
 
 // Fills what follows from the ladder's place: rungs, chance, map places.
@@ -26,7 +26,7 @@ void complete(ProbeSite& site, LocalPoint origin, const RunOffset& offset, Metre
     site.expected_rungs = promise.expected_rungs;
     site.run_offset = Metres::of(offset.mean_m()) - row_middle;
     site.run_offset_sd = Metres::of(offset.sd_m());
-    site.middle = place_on_axis(origin, site.axis, ladder.along.value(), ladder.across.value());
+    site.middle = ladder_middle(site, origin);
     const LocalVector row = site.axis.turned(ladder.angle_degrees).unit();
     for (const Metres rung : site.rungs) site.rung_places.push_back(site.middle + row * rung.value());
 }
@@ -36,6 +36,7 @@ public:
     SiteMaker(const Survey& survey, const PlanOptions& options)
         : survey_(survey), options_(options), plug_side_(plug_side_offset(options)) {
         plug_side_row_ = place_row(plug_side_, options.tunnel_diameter);
+        plug_side_hit_ = hit_of(plug_side_, plug_side_row_);
     }
 
     [[nodiscard]] ProbeSite plug_side(const Mark& mark, std::uint32_t system) const {
@@ -45,6 +46,8 @@ public:
         site.from_mound = mark.mound;
         site.axis = mark.fan->reversed();
         site.ladder = {plug_side_row_.middle, Metres::of(0.0), 0.0, plug_side_row_.half_length, plug_side_row_.step};
+        site.hit_as_proposed = plug_side_hit_;
+        site.middle_as_proposed = ladder_middle(site, mark.plug);
         const bool moved = obey_move(site);
         const RunOffset offset = moved ? plug_side_offset(options_, site.ladder.across) : plug_side_;
         complete(site, mark.plug, offset, site.ladder.along, options_);
@@ -75,6 +78,8 @@ public:
         site.ladder.across = row.middle;
         site.ladder.half_length = row.half_length;
         site.ladder.step = row.step;
+        site.hit_as_proposed = hit_of(offset, row);
+        site.middle_as_proposed = ladder_middle(site, from.plug);
         const bool moved = obey_move(site);
         complete(site, from.plug,
                  moved ? between_offset(end(from), end(to), length, site.ladder.along, presence, options_) : offset,
@@ -83,6 +88,10 @@ public:
     }
 
 private:
+    [[nodiscard]] Probability hit_of(const RunOffset& offset, const PlacedRow& row) const {
+        return promise_of(offset, row.middle, rungs_of(row.half_length, row.step), options_.tunnel_diameter).hit;
+    }
+
     bool obey_move(ProbeSite& site) const {
         const std::optional<SetDecision> decision = decision_on(survey_, site.key);
         if (!decision || !decision->moved_to) return false;
@@ -95,6 +104,7 @@ private:
     const PlanOptions& options_;
     RunOffset plug_side_;
     PlacedRow plug_side_row_;
+    Probability plug_side_hit_;
 };
 
 }  // namespace
@@ -118,7 +128,7 @@ std::vector<ProbeSite> probe_sites(const Survey& survey, const SystemPosterior& 
     const auto key_of = [&](std::size_t mound) { return posterior.marks[mark_of[mound]].key; };
     std::sort(sites.begin(), sites.end(), [&](const ProbeSite& a, const ProbeSite& b) {
         if (a.system != b.system) return a.system < b.system;
-        if (a.hit != b.hit) return a.hit > b.hit;
+        if (a.hit_as_proposed != b.hit_as_proposed) return a.hit_as_proposed > b.hit_as_proposed;
         return std::tuple(a.key.kind, key_of(a.from_mound), key_of(a.to_mound.value_or(a.from_mound))) <
                std::tuple(b.key.kind, key_of(b.from_mound), key_of(b.to_mound.value_or(b.from_mound)));
     });

@@ -3,7 +3,7 @@
 //
 // Everything is relative to the marks on the ground; places for the map are as exact as the receiver was.
 // A person's move of a ladder (SetDecision::moved_to) is obeyed: its chance is that of the new place.
-// Order: by system, then hit chance (highest first), then the marks' keys.
+// Order: by system, then hit chance as proposed (highest first), then the marks' keys.
 // Cost:  O(mounds + runs).
 #pragma once
 

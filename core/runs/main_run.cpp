@@ -22,7 +22,8 @@ std::vector<std::uint32_t> tree_links(const SystemPosterior& posterior) {
         if (pa != pb) return pa > pb;
         const double la = posterior.links[a].length_m;
         const double lb = posterior.links[b].length_m;
-        return la != lb ? la < lb : a < b;
+        if (la != lb) return la < lb;
+        return a < b;
     });
     DisjointSets joined(posterior.marks.size());
     std::erase_if(inside, [&](std::uint32_t e) { return !joined.join(posterior.links[e].first, posterior.links[e].second); });

@@ -27,7 +27,7 @@ double worth_of(const Survey& survey, const Plan& plan, const ProbeSite& site) {
     if (site.to_mound)
         worth = 0.5 * worth +
                 0.5 * worth_of(survey.mounds[*site.to_mound].freshness) * plan.mounds[*site.to_mound].belongs.value();
-    return worth * site.hit.value();
+    return worth * site.hit_as_proposed.value();  // a move does not change which places are proposed, nor their numbers
 }
 
 std::string method_of(ProbeKind kind) {
@@ -44,7 +44,7 @@ class SystemChooser {
 public:
     SystemChooser(const Survey& survey, const Plan& plan, std::vector<std::size_t> sites)
         : survey_(survey), plan_(plan), sites_(std::move(sites)) {
-        std::erase_if(sites_, [&](std::size_t p) { return kept_clear(survey.ground, plan.probes[p].middle); });
+        std::erase_if(sites_, [&](std::size_t p) { return kept_clear(survey.ground, plan.probes[p].middle_as_proposed); });
         std::stable_sort(sites_.begin(), sites_.end(), [&](std::size_t a, std::size_t b) {
             return worth_of(survey, plan, plan.probes[a]) > worth_of(survey, plan, plan.probes[b]);
         });
@@ -64,7 +64,7 @@ private:
         const ProbeSite& site = plan_.probes[candidate];
         return std::all_of(taken.begin(), taken.end(), [&](std::size_t p) {
             const ProbeSite& other = plan_.probes[p];
-            return p != candidate && distance_m(site.middle, other.middle) >= least_m &&
+            return p != candidate && distance_m(site.middle_as_proposed, other.middle_as_proposed) >= least_m &&
                    site.from_mound != other.from_mound && site.to_mound != other.from_mound &&
                    other.to_mound != site.from_mound;
         });

@@ -98,6 +98,25 @@ SystemsEstimate estimate_of(std::vector<std::uint32_t> trees, const SurveyScales
     return estimate;
 }
 
+// The consensus with its ties broken by the marks' keys, not by where they lie: a turned field groups alike.
+Consensus consensus_by_key(const std::vector<Mark>& marks, const std::vector<std::vector<CoMembership::Near>>& table,
+                           GroupCount groups) {
+    std::vector<std::uint32_t> mark_at(marks.size());
+    std::iota(mark_at.begin(), mark_at.end(), 0U);
+    std::sort(mark_at.begin(), mark_at.end(), [&](std::uint32_t a, std::uint32_t b) { return marks[a].key < marks[b].key; });
+    std::vector<std::uint32_t> place_of(marks.size());
+    for (std::uint32_t place = 0; place < mark_at.size(); ++place) place_of[mark_at[place]] = place;
+    std::vector<std::vector<CoMembership::Near>> by_key(marks.size());
+    for (std::uint32_t place = 0; place < mark_at.size(); ++place) {
+        for (const CoMembership::Near& near : table[mark_at[place]]) by_key[place].push_back({place_of[near.mark], near.share});
+        std::sort(by_key[place].begin(), by_key[place].end(), [](const auto& a, const auto& b) { return a.mark < b.mark; });
+    }
+    Consensus ordered = consensus_of(by_key, groups);
+    Consensus consensus = ordered;
+    for (std::uint32_t place = 0; place < mark_at.size(); ++place) consensus.label[mark_at[place]] = ordered.label[place];
+    return consensus;
+}
+
 // Renumbers the systems by size, largest first.
 void order_systems(SystemPosterior& posterior) {
     struct Standing {
@@ -183,7 +202,7 @@ std::optional<SystemPosterior> infer_systems(const Survey& survey, const PlanOpt
         return static_cast<std::size_t>(
             std::clamp(quantile_of(trees, share), posterior.estimate.low, posterior.estimate.high));
     };
-    const Consensus consensus = consensus_of(table, {held(0.2), held(0.8)});
+    const Consensus consensus = consensus_by_key(posterior.marks, table, {held(0.2), held(0.8)});
     if (progress.stopped()) return std::nullopt;
     posterior.system = consensus.label;
     posterior.systems = consensus.groups;
