@@ -11,6 +11,7 @@
 #include <QMessageBox>
 #include <QMimeData>
 #include <QPainter>
+#include <QScreen>
 #include <QPushButton>
 #include <QUrl>
 #include <QVBoxLayout>
@@ -155,7 +156,9 @@ void MainWindow::name_window() {
 
 void MainWindow::restore() {
     const QSettings settings;
-    resize(settings.value(QStringLiteral("window/size"), QSize(1366, 820)).toSize());
+    const QSize wished = settings.value(QStringLiteral("window/size"), QSize(1366, 820)).toSize();
+    // a size remembered from a larger screen would reach beyond this one
+    resize(screen() ? wished.boundedTo(screen()->availableSize()) : wished);
     if (settings.value(QStringLiteral("units")).toString() == QLatin1String("metres")) choices_.use(LengthUnits::metres);
     if (settings.value(QStringLiteral("theme")).toString() == QLatin1String("sunlight")) choices_.use(Theme::sunlight);
 }
