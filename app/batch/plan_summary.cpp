@@ -51,13 +51,22 @@ void tell_systems(const Plan& plan, LengthUnits units, std::ostringstream& text)
     }
 }
 
+const char* word_of(CautionWeight weight) {
+    switch (weight) {
+        case CautionWeight::stop: return "Stop";
+        case CautionWeight::hold_back: return "Hold back";
+        case CautionWeight::mind: return "Mind";
+    }
+    return "Mind";
+}
+
 void tell_cautions(const Plan& plan, std::ostringstream& text) {
     std::map<std::string, std::size_t> sets_with;
     for (const SetPoint& set : plan.sets)
         for (const std::string& id : set.cautions) ++sets_with[id];
     for (const Caution& caution : all_cautions())
         if (const auto found = sets_with.find(caution.id); found != sets_with.end())
-            text << "Mind (" << counted(found->second, "set", "sets") << "): " << caution.sentence << '\n';
+            text << word_of(caution.weight) << " (" << counted(found->second, "set", "sets") << "): " << caution.sentence << '\n';
 }
 
 }  // namespace
