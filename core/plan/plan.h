@@ -22,12 +22,12 @@ namespace plugside {
 // The scales the inference found in this survey, and the number of animals.
 struct SystemsEstimate {
     double expected = 0.0;     // posterior mean number of systems
-    int most_likely = 0;       // posterior mode
+    int most_likely = 0;       // mode of the drawn numbers, smoothed
     int low = 0;               // ends of the central interval
     int high = 0;
     double interval = 0.90;    // its level
     Metres link_length;        // fitted typical distance between neighbouring mounds of one system
-    double mounds_per_system = 0.0;  // fitted
+    double mounds_per_system = 0.0;  // usable mounds over expected systems
     int draws = 0;             // forests drawn
 };
 

@@ -12,8 +12,8 @@ namespace {
 // Where the hats stand, as length over spacing.
 constexpr std::array<double, gap_knots> knot_at{0.25, 0.5, 0.75, 1.0, 1.35, 1.75, 2.25, 3.0, 4.0, 6.0};
 
-// How far a lateral leans from square to its run, and how far a run turns between neighbouring mounds: our assumption.
-constexpr double lean_sd_degrees = 20.0;
+// How far the way to the next mound strays from square to a lateral: its lean and the run's turn between them. Our assumption.
+constexpr double square_sd_degrees = 20.0;
 
 void put_gap(double relative, LinkFeatures& features) {
     const double x = std::log2(std::clamp(relative, knot_at.front(), knot_at.back()));
@@ -32,7 +32,7 @@ public:
                  double fan_sd_degrees)
         : marks_(marks), links_(links), rows_(rows_of(marks.size(), links)), spacing_(scales.spacing_m) {
         const double degrees = std::numbers::pi / 180.0;
-        angle_variance_ = std::pow(fan_sd_degrees * degrees, 2.0) + std::pow(lean_sd_degrees * degrees, 2.0);
+        angle_variance_ = std::pow(fan_sd_degrees * degrees, 2.0) + std::pow(square_sd_degrees * degrees, 2.0);
         spanning_ = in_minimum_spanning_forest(marks.size(), links);
         measure_surroundings();
     }

@@ -118,13 +118,9 @@ double log_posterior(const Sample& sample, double log_spacing, double log_size) 
     return likelihood - 0.5 * (spacing_off * spacing_off + size_off * size_off);
 }
 
-struct Maximum {
-    double at = 0.0;
-    double value = 0.0;
-};
-
+// Where `f` is highest between low and high, for an f with one summit.
 template <typename Function>
-Maximum golden_section(Function f, double low, double high, int steps) {
+double golden_section(Function f, double low, double high, int steps) {
     constexpr double ratio = 0.6180339887498949;
     double a = high - ratio * (high - low);
     double b = low + ratio * (high - low);
@@ -145,13 +141,13 @@ Maximum golden_section(Function f, double low, double high, int steps) {
             fb = f(b);
         }
     }
-    return fa >= fb ? Maximum{a, fa} : Maximum{b, fb};
+    return fa >= fb ? a : b;
 }
 
 }  // namespace
 
 SurveyScales fit_scales(const std::vector<Mark>& marks, const std::vector<Link>& links, const Progress& progress) {
-    SurveyScales scales{std::exp(prior_log_spacing), std::exp(prior_log_size), 0.0};
+    SurveyScales scales{std::exp(prior_log_spacing), std::exp(prior_log_size)};
     const Sample sample = sample_of(marks, links);
     const bool all_in_one_place =
         std::all_of(sample.links.begin(), sample.links.end(), [](const Link& link) { return link.length_m < 1e-3; });
@@ -161,11 +157,9 @@ SurveyScales fit_scales(const std::vector<Mark>& marks, const std::vector<Link>&
     double half_width = 1.2;
     for (int round = 0; round < 2 && !progress.stopped(); ++round, half_width *= 0.3) {
         const auto spacing_at = [&](double x) { return log_posterior(sample, x, log_size); };
-        log_spacing = golden_section(spacing_at, log_spacing - half_width, log_spacing + half_width, 7).at;
+        log_spacing = golden_section(spacing_at, log_spacing - half_width, log_spacing + half_width, 7);
         const auto size_at = [&](double x) { return log_posterior(sample, log_spacing, x); };
-        const Maximum best = golden_section(size_at, std::max(0.3, log_size - half_width), log_size + half_width, 6);
-        log_size = best.at;
-        scales.log_likelihood = best.value;
+        log_size = golden_section(size_at, std::max(0.3, log_size - half_width), log_size + half_width, 6);
     }
     scales.spacing_m = std::exp(log_spacing);
     scales.mounds_per_system = std::exp(log_size);

@@ -20,7 +20,6 @@ namespace plugside {
 struct SurveyScales {
     double spacing_m = 2.2;
     double mounds_per_system = 12.0;
-    double log_likelihood = 0.0;  // at the maximum, with priors
 };
 
 [[nodiscard]] SurveyScales fit_scales(const std::vector<Mark>& marks, const std::vector<Link>& links,

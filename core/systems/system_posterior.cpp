@@ -83,6 +83,26 @@ int quantile_of(const std::vector<std::uint32_t>& sorted, double share) {
     return static_cast<int>(sorted[static_cast<std::size_t>(std::lround(share * static_cast<double>(sorted.size() - 1)))]);
 }
 
+// The number that most draws are near: the summit of the drawn numbers under a normal kernel of half their spread.
+int smoothed_mode(const std::vector<std::uint32_t>& sorted, double mean) {
+    double squares = 0.0;
+    for (const std::uint32_t count : sorted) squares += (count - mean) * (count - mean);
+    const double width = std::max(0.5, 0.5 * std::sqrt(squares / static_cast<double>(sorted.size())));
+    double best = -1.0;
+    std::uint32_t mode = sorted.front();
+    for (std::uint32_t candidate = sorted.front(); candidate <= sorted.back(); ++candidate) {
+        double near = 0.0;
+        for (const std::uint32_t count : sorted) {
+            const double off = (static_cast<double>(count) - candidate) / width;
+            near += std::exp(-0.5 * off * off);
+        }
+        if (near <= best) continue;
+        best = near;
+        mode = candidate;
+    }
+    return static_cast<int>(mode);
+}
+
 SystemsEstimate estimate_of(std::vector<std::uint32_t> trees, const SurveyScales& scales, std::size_t marks) {
     SystemsEstimate estimate;
     estimate.draws = static_cast<int>(trees.size());
@@ -92,8 +112,8 @@ SystemsEstimate estimate_of(std::vector<std::uint32_t> trees, const SurveyScales
     const double tail = 0.5 * (1.0 - estimate.interval);
     estimate.low = quantile_of(trees, tail);
     estimate.high = quantile_of(trees, 1.0 - tail);
-    estimate.most_likely = quantile_of(trees, 0.5);
     estimate.expected = std::accumulate(trees.begin(), trees.end(), 0.0) / static_cast<double>(trees.size());
+    estimate.most_likely = smoothed_mode(trees, estimate.expected);
     estimate.mounds_per_system = static_cast<double>(marks) / estimate.expected;
     return estimate;
 }
