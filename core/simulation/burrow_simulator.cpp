@@ -25,15 +25,30 @@ std::vector<GrownSystem> grow(FieldKind kind, const FieldDomain& domain, const F
         case FieldKind::straight_with_branches: return grow_straight_with_branches(domain, scales, run_length_m, random);
         case FieldKind::crowded_growth: return grow_crowded(domain, scales, run_length_m, random);
         case FieldKind::edge_rows: return grow_edge_rows(domain, scales, run_length_m, random);
+        case FieldKind::patch_foraging: return grow_patch_foraging(domain, scales, run_length_m, random);
+        case FieldKind::shared_ground: return grow_shared_ground(domain, scales, run_length_m, random);
     }
     return {};
+}
+
+// The first four kinds lean to the small systems of Howard & Childs 1959; the later ones also take in the larger of Wagner
+// et al. 2017, so that what is learnt on some kinds is tried on other sizes, too. How much larger: our assumption.
+FieldScales scales_of(FieldKind kind, Random& random) {
+    FieldScales scales = draw_field_scales(random);
+    if (kind > FieldKind::edge_rows) scales.mounds_median *= random.log_uniform(1.0, 1.8);
+    return scales;
+}
+
+// The field's area over that of a field of systems dug one after another; shared ground has its lanes and buffers within.
+double room_factor(FieldKind kind) {
+    if (kind == FieldKind::crowded_growth) return 0.5;
+    return kind == FieldKind::shared_ground ? 1.2 : 1.0;
 }
 
 DomainOptions domain_options(const SimulationOptions& options, const FieldScales& scales, double run_length_m,
                              Random& random) {
     DomainOptions domain;
-    const double crowding = options.kind == FieldKind::crowded_growth ? 0.5 : 1.0;
-    domain.area_m2 = options.area_m2.value_or(run_length_m * scales.room_per_run_m * crowding);
+    domain.area_m2 = options.area_m2.value_or(run_length_m * scales.room_per_run_m * room_factor(options.kind));
     domain.aspect = options.kind == FieldKind::edge_rows ? random.uniform(2.5, 6.0) : random.uniform(1.0, 2.2);
     domain.with_ditch = options.with_ground || options.kind == FieldKind::edge_rows;
     domain.with_house = options.with_ground;
@@ -56,8 +71,8 @@ FieldTruth dig_field(const SimulationOptions& options, const FieldScales& scales
     truth.tunnel_diameter = Metres::of(scales.tunnel_diameter_m);
     for (const GrownSystem& grown : grow(options.kind, domain, scales, run_length_m, runs_random)) {
         put_mounds_on(grown, scales, truth, mounds_random);
-        // systems dug one after another can end here; of those that grew together none can be taken away
-        if (options.kind != FieldKind::crowded_growth && truth.mounds.size() >= options.mounds_wanted) break;
+        // systems dug one after another can end here; of those that shut each other in none can be taken away
+        if (!is_crowded(options.kind) && truth.mounds.size() >= options.mounds_wanted) break;
     }
     return truth;
 }
@@ -70,17 +85,22 @@ std::string to_text(FieldKind kind) {
         case FieldKind::straight_with_branches: return "straight with branches";
         case FieldKind::crowded_growth: return "crowded growth";
         case FieldKind::edge_rows: return "edge rows";
+        case FieldKind::patch_foraging: return "patch foraging";
+        case FieldKind::shared_ground: return "shared ground";
     }
     return "meander";
 }
 
 std::vector<FieldKind> all_field_kinds() {
-    return {FieldKind::meander, FieldKind::straight_with_branches, FieldKind::crowded_growth, FieldKind::edge_rows};
+    return {FieldKind::meander,   FieldKind::straight_with_branches, FieldKind::crowded_growth,
+            FieldKind::edge_rows, FieldKind::patch_foraging,         FieldKind::shared_ground};
 }
+
+bool is_crowded(FieldKind kind) { return kind == FieldKind::crowded_growth || kind == FieldKind::shared_ground; }
 
 SimulatedField simulate_field(const SimulationOptions& options) {
     Random scales_random(options.seed, stream_of(options.kind, scales_stream, 0));
-    const FieldScales scales = draw_field_scales(scales_random);
+    const FieldScales scales = scales_of(options.kind, scales_random);
     const double run_length_m = static_cast<double>(options.mounds_wanted) * scales.spacing_m * 1.25;
     Random domain_random(options.seed, stream_of(options.kind, domain_stream, 0));
     DomainOptions domain_wanted = domain_options(options, scales, run_length_m, domain_random);

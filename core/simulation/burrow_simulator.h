@@ -16,10 +16,13 @@
 
 namespace plugside {
 
-enum class FieldKind { meander, straight_with_branches, crowded_growth, edge_rows };
+enum class FieldKind { meander, straight_with_branches, crowded_growth, edge_rows, patch_foraging, shared_ground };
 
-[[nodiscard]] std::string to_text(FieldKind kind);  // "meander", "straight with branches", "crowded growth", "edge rows"
+// "meander", "straight with branches", "crowded growth", "edge rows", "patch foraging", "shared ground"
+[[nodiscard]] std::string to_text(FieldKind kind);
 [[nodiscard]] std::vector<FieldKind> all_field_kinds();
+// Whether systems of this kind leave each other little room, so that marks alone say less about where one ends.
+[[nodiscard]] bool is_crowded(FieldKind kind);
 
 struct SimulationOptions {
     FieldKind kind = FieldKind::meander;

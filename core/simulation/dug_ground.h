@@ -23,6 +23,8 @@ inline constexpr double dig_step_m = 0.1;
 struct GrownSystem {
     std::vector<Polyline> runs;
     double length_m = 0.0;
+    // How far apart mounds stand at each vertex of each run, in units of the field's spacing; empty: 1 everywhere.
+    std::vector<std::vector<double>> spacing_factors;
 };
 
 class DugGround {

@@ -1,7 +1,6 @@
 // Smooth runs: the curvature of the way is an autoregressive process, so that a run bends on for some metres before it bends
 // back. A tip that comes near other works or the edge turns away from them as far as it can, else it ends.
 #include <algorithm>
-#include <array>
 #include <cmath>
 #include <numbers>
 
@@ -24,14 +23,6 @@ struct Meander {
     double branch_angle_sd = 12.0;
 };
 
-// The bend, degrees, that leads past what is ahead; 0 when nothing is, nothing when there is no way past.
-std::optional<double> way_past(const SystemDigging& digging, Bearing heading) {
-    constexpr std::array<double, 7> bends{0.0, 25.0, -25.0, 50.0, -50.0, 80.0, -80.0};
-    for (const double bend : bends)
-        if (digging.free_at(digging.tip() + heading.turned(bend).unit() * look_ahead_m)) return bend;
-    return std::nullopt;
-}
-
 void wander(SystemDigging& digging, const Meander& meander, Bearing heading, double length_m, Random& random) {
     const double memory = std::exp(-step_m / meander.curvature_memory_m);
     const double fresh_sd = meander.curvature_sd * std::sqrt(1.0 - memory * memory);
@@ -39,7 +30,7 @@ void wander(SystemDigging& digging, const Meander& meander, Bearing heading, dou
     for (double dug = 0.0; dug < length_m; dug += step_m) {
         curvature = memory * curvature + random.normal(0.0, fresh_sd);
         heading = heading.turned(curvature * step_m * 180.0 / std::numbers::pi);
-        const auto bend = way_past(digging, heading);
+        const auto bend = way_past(digging, heading, look_ahead_m);
         if (!bend) return;
         if (*bend != 0.0) {
             heading = heading.turned(std::clamp(*bend, -sharpest_turn_degrees, sharpest_turn_degrees));

@@ -48,17 +48,22 @@ void put_mounds_on(const GrownSystem& grown, const FieldScales& scales, FieldTru
     const double depth = std::clamp(random.normal(scales.depth_m, scales.depth_between_sd_m), least_depth_m, most_depth_m);
     LateralDrawer drawer{scales, random, depth};
     std::vector<TrueMound> mounds;
-    for (const Polyline& run : grown.runs) {
+    for (std::size_t number = 0; number < grown.runs.size(); ++number) {
+        const Polyline& run = grown.runs[number];
         double travelled = 0.0;  // since the last lateral, or the run's start
+        double stretched = 0.0;  // the same, where metres count for less the farther apart mounds stand
         double next = random.uniform(0.2, 1.0) * random.gamma_about(scales.spacing_m, scales.spacing_variation);
         for (std::size_t i = 1; i < run.vertices.size(); ++i) {
-            travelled += distance_m(run.vertices[i - 1], run.vertices[i]);
-            if (travelled < next) continue;
+            const double step = distance_m(run.vertices[i - 1], run.vertices[i]);
+            travelled += step;
+            stretched += grown.spacing_factors.empty() ? step : step / grown.spacing_factors[number][i];
+            if (stretched < next) continue;
             const auto along = direction_at(run, i);
             if (!along) continue;
             TrueMound mound = drawer.draw(run.vertices[i], *along, travelled);
             mound.system = system;
             travelled = 0.0;
+            stretched = 0.0;
             next = random.gamma_about(scales.spacing_m, scales.spacing_variation);
             const bool too_near = std::any_of(mounds.begin(), mounds.end(), [&](const TrueMound& other) {
                 return distance_m(other.plug, mound.plug) < least_between_plugs_m;

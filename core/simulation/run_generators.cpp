@@ -1,6 +1,7 @@
 #include "core/simulation/run_generators.h"
 
 #include <algorithm>
+#include <array>
 
 #include "core/units/bearing.h"
 
@@ -31,6 +32,13 @@ std::vector<GrownSystem> dig_one_after_another(const FieldDomain& domain, const 
         systems.push_back(digging.grown());
     }
     return systems;
+}
+
+std::optional<double> way_past(const SystemDigging& digging, Bearing heading, double look_ahead_m) {
+    constexpr std::array<double, 7> bends{0.0, 25.0, -25.0, 50.0, -50.0, 80.0, -80.0};
+    for (const double bend : bends)
+        if (digging.free_at(digging.tip() + heading.turned(bend).unit() * look_ahead_m)) return bend;
+    return std::nullopt;
 }
 
 std::optional<BranchPlace> draw_branch_place(const GrownSystem& grown, Random& random) {

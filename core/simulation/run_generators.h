@@ -1,8 +1,8 @@
-// Four mechanisms that dig burrow systems into a field. They differ in how a run comes about, not only in numbers, so that
+// Seven mechanisms that dig burrow systems into a field. They differ in how a run comes about, not only in numbers, so that
 // an inference tuned to one is found out by another; tables that tune on one and test on another stay possible.
 //
-// Each: digs systems one after another (or all at once, crowded growth) until their runs add up to `run_length_m`, or until
-// no
+// Each: digs systems one after another (or all at once, crowded growth; or each in its own share of the ground) until their
+// runs add up to `run_length_m`, or until no
 //       room is left; then the caller finds less than it asked for and gives more room.
 // Guarantee: runs of different systems keep the field's gap; vertices at most 0.1 m apart; every run lies on open ground.
 // Cost: near-linear in the length dug.
@@ -35,6 +35,16 @@ namespace plugside {
 [[nodiscard]] std::vector<GrownSystem> grow_edge_rows(const FieldDomain& domain, const FieldScales& scales,
                                                       double run_length_m, Random& random);
 
+// A search for food: short steps, sharp turns and a way back where food is rich, long straight ways where it is poor; mounds
+// stand closer in rich ground. Source of the shape: Bailey's Thomomys revision (direct when food is scarce, winding when
+// plentiful); area-restricted search as a mechanism and all numbers: our assumption.
+[[nodiscard]] std::vector<GrownSystem> grow_patch_foraging(const FieldDomain& domain, const FieldScales& scales,
+                                                           double run_length_m, Random& random);
+
+// The ground is shared out first; each animal then fills its own part with parallel lanes, up to a buffer at the border.
+[[nodiscard]] std::vector<GrownSystem> grow_shared_ground(const FieldDomain& domain, const FieldScales& scales,
+                                                          double run_length_m, Random& random);
+
 // How near a system comes to its own runs; below that it would dig the same soil twice. Our assumption.
 [[nodiscard]] double own_gap_m(const FieldScales& scales);
 
@@ -44,6 +54,10 @@ using DigSystem = std::function<void(SystemDigging& digging, LocalPoint start, d
 [[nodiscard]] std::vector<GrownSystem> dig_one_after_another(const FieldDomain& domain, const FieldScales& scales,
                                                              double run_length_m, Random& random,
                                                              const DigSystem& dig_system);
+
+// The bend, degrees, that leads past what lies `look_ahead_m` ahead of the tip; 0 when nothing does, nothing when there is
+// no way past.
+[[nodiscard]] std::optional<double> way_past(const SystemDigging& digging, Bearing heading, double look_ahead_m);
 
 // A place on the runs dug so far from which a branch may leave, with the run's direction there; not near a run's ends.
 struct BranchPlace {
