@@ -11,7 +11,7 @@ namespace plugside {
 namespace {
 
 // Each part of a field is drawn from its own stream, so that one more number for the walker moves no burrow.
-enum Stream : std::uint64_t { scales_stream = 1, domain_stream, runs_stream, mounds_stream, walk_stream };
+enum Stream : std::uint64_t { scales_stream = 1, domain_stream, runs_stream, mounds_stream, walk_stream, walkers_stream };
 
 std::uint64_t stream_of(FieldKind kind, Stream part, int attempt) {
     return (static_cast<std::uint64_t>(kind) + 1) * 1000 + static_cast<std::uint64_t>(part) * 10 +
@@ -27,6 +27,7 @@ std::vector<GrownSystem> grow(FieldKind kind, const FieldDomain& domain, const F
         case FieldKind::edge_rows: return grow_edge_rows(domain, scales, run_length_m, random);
         case FieldKind::patch_foraging: return grow_patch_foraging(domain, scales, run_length_m, random);
         case FieldKind::shared_ground: return grow_shared_ground(domain, scales, run_length_m, random);
+        case FieldKind::food_tree: return grow_food_tree(domain, scales, run_length_m, random);
     }
     return {};
 }
@@ -87,13 +88,14 @@ std::string to_text(FieldKind kind) {
         case FieldKind::edge_rows: return "edge rows";
         case FieldKind::patch_foraging: return "patch foraging";
         case FieldKind::shared_ground: return "shared ground";
+        case FieldKind::food_tree: return "food tree";
     }
     return "meander";
 }
 
 std::vector<FieldKind> all_field_kinds() {
-    return {FieldKind::meander,   FieldKind::straight_with_branches, FieldKind::crowded_growth,
-            FieldKind::edge_rows, FieldKind::patch_foraging,         FieldKind::shared_ground};
+    return {FieldKind::meander,        FieldKind::straight_with_branches, FieldKind::crowded_growth, FieldKind::edge_rows,
+            FieldKind::patch_foraging, FieldKind::shared_ground,          FieldKind::food_tree};
 }
 
 bool is_crowded(FieldKind kind) { return kind == FieldKind::crowded_growth || kind == FieldKind::shared_ground; }
@@ -118,9 +120,13 @@ SimulatedField simulate_field(const SimulationOptions& options) {
         if (enough || attempt + 1 == most_attempts) {
             Random walk_random(options.seed, stream_of(options.kind, walk_stream, 0));
             if (options.with_ground) field.survey.ground = ground_of(domain);
-            WalkerHabits habits = draw_walker_habits(walk_random);
-            if (!options.other_diggers) habits.others_share = 0.0;
-            walk_field(domain, habits, field, walk_random);
+            Random walkers_random(options.seed, stream_of(options.kind, walkers_stream, 0));
+            std::vector<WalkerHabits> walkers(draw_walker_count(domain, walkers_random));
+            for (WalkerHabits& habits : walkers) {
+                habits = draw_walker_habits(&habits == &walkers.front() ? walk_random : walkers_random);
+                if (!options.other_diggers) habits.others_share = 0.0;
+            }
+            walk_field(domain, walkers, field, walk_random);
             return field;
         }
         domain_wanted.area_m2 *= 1.25;

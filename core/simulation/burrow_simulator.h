@@ -16,9 +16,18 @@
 
 namespace plugside {
 
-enum class FieldKind { meander, straight_with_branches, crowded_growth, edge_rows, patch_foraging, shared_ground };
+enum class FieldKind {
+    meander,
+    straight_with_branches,
+    crowded_growth,
+    edge_rows,
+    patch_foraging,
+    shared_ground,
+    food_tree
+};
 
-// "meander", "straight with branches", "crowded growth", "edge rows", "patch foraging", "shared ground"
+// "meander", "straight with branches", "crowded growth", "edge rows", "patch foraging", "shared ground",
+// "food tree"
 [[nodiscard]] std::string to_text(FieldKind kind);
 [[nodiscard]] std::vector<FieldKind> all_field_kinds();
 // Whether systems of this kind leave each other little room, so that marks alone say less about where one ends.

@@ -45,6 +45,11 @@ namespace plugside {
 [[nodiscard]] std::vector<GrownSystem> grow_shared_ground(const FieldDomain& domain, const FieldScales& scales,
                                                           double run_length_m, Random& random);
 
+// A tree: from the nearest point dug so far to one place with food after another, within a home range that shifts; old
+// branches are given up. Our assumption; T-junctions: Dalquest 1948.
+[[nodiscard]] std::vector<GrownSystem> grow_food_tree(const FieldDomain& domain, const FieldScales& scales,
+                                                      double run_length_m, Random& random);
+
 // How near a system comes to its own runs; below that it would dig the same soil twice. Our assumption.
 [[nodiscard]] double own_gap_m(const FieldScales& scales);
 

@@ -40,9 +40,9 @@ private:
 // What the walker writes down at a gopher's mound.
 class MarkWriter {
 public:
-    MarkWriter(const WalkerHabits& habits, std::size_t systems, Random& random) : habits_(habits), random_(random) {
-        for (std::size_t i = 0; i < systems; ++i) fresh_share_.push_back(random.uniform(0.1, 0.7));
-    }
+    // `fresh_share`: of the fresh among each system's mounds
+    MarkWriter(const WalkerHabits& habits, const std::vector<double>& fresh_share, Random& random)
+        : habits_(habits), fresh_share_(fresh_share), random_(random) {}
 
     void write(const TrueMound& truth, Mound& mark) {
         const bool fresh = random_.chance(fresh_share_[truth.system]);
@@ -77,13 +77,14 @@ private:
         return text.data();
     }
     const WalkerHabits& habits_;
+    const std::vector<double>& fresh_share_;
     Random& random_;
-    std::vector<double> fresh_share_;
 };
 
-std::string mark_name(std::size_t number) {
+// M for the first walker's marks, N and O for those of the others.
+std::string mark_name(std::size_t walk, std::size_t number) {
     std::array<char, 24> text{};
-    std::snprintf(text.data(), text.size(), "M%03zu", number);
+    std::snprintf(text.data(), text.size(), "%c%03zu", static_cast<char>('M' + walk % 14), number);
     return text.data();
 }
 
@@ -114,8 +115,12 @@ std::vector<OtherSign> draw_other_signs(const FieldDomain& domain, double wanted
 // The walk as it goes on: the clock, the track that the receiver keeps, the marks that the walker takes.
 class WalkRecorder {
 public:
-    WalkRecorder(const WalkerHabits& habits, SimulatedField& field, Random& random)
-        : habits_(habits), field_(field), error_(habits, random), writer_(habits, field.truth.systems, random) {}
+    WalkRecorder(const WalkerHabits& habits, ReceiverError error, MarkWriter writer, SimulatedField& field)
+        : habits_(habits), number_(field.survey.walks.size()), field_(field), error_(error), writer_(writer) {
+        if (number_ == 0) return;
+        walk_.id = "walk " + std::to_string(number_ + 1);
+        walk_.source = "walk-" + std::to_string(number_ + 1) + ".gpx";
+    }
 
     void go_to(LocalPoint place) {
         if (!started_) at_ = place;
@@ -158,7 +163,8 @@ private:
     }
     [[nodiscard]] Mound new_mark() {
         Mound mark;
-        mark.name = mark_name(field_.survey.mounds.size() + 1);
+        mark.name = mark_name(number_, ++marks_);
+        mark.walk = number_;
         mark.plug = at_ + error_.shared_after(0.0) + error_.own();
         mark.time = time_at(clock_s_);
         return mark;
@@ -169,6 +175,8 @@ private:
     }
 
     const WalkerHabits& habits_;
+    std::size_t number_;  // of the walk in the survey
+    std::size_t marks_ = 0;
     SimulatedField& field_;
     ReceiverError error_;
     MarkWriter writer_;
@@ -203,19 +211,34 @@ WalkerHabits draw_walker_habits(Random& random) {
     return habits;
 }
 
-void walk_field(const FieldDomain& domain, const WalkerHabits& habits, SimulatedField& field, Random& random) {
+std::size_t draw_walker_count(const FieldDomain& domain, Random& random) {
+    constexpr double worth_sharing_m2 = 2500.0;
+    if (4.0 * domain.half_long_m() * domain.half_short_m() < worth_sharing_m2 || !random.chance(0.25)) return 1;
+    return random.chance(0.65) ? 2 : 3;
+}
+
+void walk_field(const FieldDomain& domain, const std::vector<WalkerHabits>& walkers, SimulatedField& field, Random& random) {
+    const std::size_t parts = walkers.size();
+    double others_share = 0.0;
+    for (const WalkerHabits& habits : walkers) others_share += habits.others_share / static_cast<double>(parts);
     std::vector<bool> seen;
-    for (std::size_t i = 0; i < field.truth.mounds.size(); ++i) seen.push_back(!random.chance(habits.miss_chance));
-    const auto others =
-        draw_other_signs(domain, habits.others_share * static_cast<double>(field.truth.mounds.size()), random);
-    const std::vector<WayStop> way = walk_way(domain, habits, field.truth, seen, others);
-    WalkRecorder recorder(habits, field, random);
-    for (const WayStop& stop : way) {
-        recorder.go_to(stop.at);
-        if (stop.mound) recorder.mark_mound(*stop.mound);
-        if (stop.other) recorder.mark_other(others[*stop.other].kind);
+    for (const TrueMound& mound : field.truth.mounds)
+        seen.push_back(!random.chance(walkers[part_of(mound.plug, domain, parts)].miss_chance));
+    const auto others = draw_other_signs(domain, others_share * static_cast<double>(field.truth.mounds.size()), random);
+    std::vector<ReceiverError> errors;
+    for (const WalkerHabits& habits : walkers) errors.emplace_back(habits, random);
+    std::vector<double> fresh_share;
+    for (std::size_t i = 0; i < field.truth.systems; ++i) fresh_share.push_back(random.uniform(0.1, 0.7));
+    for (std::size_t number = 0; number < parts; ++number) {
+        const WalkerHabits& habits = walkers[number];
+        WalkRecorder recorder(habits, errors[number], MarkWriter(habits, fresh_share, random), field);
+        for (const WayStop& stop : walk_way(domain, {number, parts}, habits, field.truth, seen, others)) {
+            recorder.go_to(stop.at);
+            if (stop.mound) recorder.mark_mound(*stop.mound);
+            if (stop.other) recorder.mark_other(others[*stop.other].kind);
+        }
+        field.survey.walks.push_back(recorder.walk());
     }
-    field.survey.walks.push_back(recorder.walk());
 }
 
 }  // namespace plugside

@@ -1,7 +1,10 @@
-// A person walks a made-up field with a handheld receiver and marks the mounds they see.
+// People walk a made-up field with handheld receivers and mark the mounds they see.
 //
 // Way:      lines across the field, back and forth, a few metres apart; the walker leaves the line for each mound and, by
 //           habit, follows a string of mounds from one to the next before going on.
+// Several: two or three people share a larger field by strips and walk at the same time, each with their own habits and
+//           their own receiver, so marks of different walks share no error. Each mound is in one strip: none is marked
+//           twice.
 // Misses:   each mound is overlooked with the walker's own chance, 2-15 %.
 // Receiver: error = a shared part that drifts (Ornstein-Uhlenbeck in time, sd 1-3 m, minutes) + own jitter (sd 0.1-0.6 m),
 // so
@@ -37,7 +40,11 @@ struct WalkerHabits {
 
 [[nodiscard]] WalkerHabits draw_walker_habits(Random& random);
 
-// Fills survey.walks and survey.mounds (in the order marked) and TrueMound::seen_as.
-void walk_field(const FieldDomain& domain, const WalkerHabits& habits, SimulatedField& field, Random& random);
+// One person, or on about a quarter of the larger fields two or three. `random` of its own: it moves nothing else.
+[[nodiscard]] std::size_t draw_walker_count(const FieldDomain& domain, Random& random);
+
+// Fills survey.walks (one a walker), survey.mounds (walk after walk, in the order marked) and TrueMound::seen_as.
+// `walkers`: at least one; the first walks the first strip.
+void walk_field(const FieldDomain& domain, const std::vector<WalkerHabits>& walkers, SimulatedField& field, Random& random);
 
 }  // namespace plugside

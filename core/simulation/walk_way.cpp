@@ -15,7 +15,8 @@ constexpr double follow_m = 4.0;
 
 class WayMaker {
 public:
-    WayMaker(const FieldDomain& domain, const WalkerHabits& habits) : domain_(domain), habits_(habits) {}
+    WayMaker(const FieldDomain& domain, FieldPart part, const WalkerHabits& habits)
+        : domain_(domain), part_(part), habits_(habits) {}
 
     void add(WayStop stop) {
         cells_[cell_of(stop.at)].push_back(stops_.size());
@@ -24,17 +25,18 @@ public:
     }
 
     std::vector<WayStop> make() {
-        const double side_m = domain_.half_short_m();
-        const auto lines = static_cast<std::size_t>(std::max(1.0, std::ceil(2.0 * side_m / habits_.line_gap_m)));
-        const double gap_m = 2.0 * side_m / static_cast<double>(lines);
+        const double width_m = 2.0 * domain_.half_short_m() / static_cast<double>(part_.of);
+        const double from_m = -domain_.half_short_m() + width_m * static_cast<double>(part_.number);
+        const auto lines = static_cast<std::size_t>(std::max(1.0, std::ceil(width_m / habits_.line_gap_m)));
+        const double gap_m = width_m / static_cast<double>(lines);
         std::vector<std::vector<std::size_t>> by_line(lines);
         for (std::size_t i = 0; i < stops_.size(); ++i) {
-            const double line = std::floor((across(stops_[i].at) + side_m) / gap_m);
+            const double line = std::floor((across(stops_[i].at) - from_m) / gap_m);
             by_line[static_cast<std::size_t>(std::clamp(line, 0.0, static_cast<double>(lines - 1)))].push_back(i);
         }
         for (std::size_t line = 0; line < lines; ++line) {
             const double forward = line % 2 == 0 ? 1.0 : -1.0;
-            const double line_across = -side_m + gap_m * (static_cast<double>(line) + 0.5);
+            const double line_across = from_m + gap_m * (static_cast<double>(line) + 0.5);
             const double end = domain_.half_long_m() - 2.0;
             std::sort(by_line[line].begin(), by_line[line].end(), [&](std::size_t a, std::size_t b) {
                 const double at_a = forward * along(stops_[a].at);
@@ -87,6 +89,7 @@ private:
     }
 
     const FieldDomain& domain_;
+    FieldPart part_;
     const WalkerHabits& habits_;
     std::vector<WayStop> stops_;
     std::vector<bool> done_;
@@ -96,12 +99,21 @@ private:
 
 }  // namespace
 
-std::vector<WayStop> walk_way(const FieldDomain& domain, const WalkerHabits& habits, const FieldTruth& truth,
+std::size_t part_of(LocalPoint place, const FieldDomain& domain, std::size_t parts) {
+    const double across = dot(place - LocalPoint{}, turned_right(domain.axis()));
+    const double width_m = 2.0 * domain.half_short_m() / static_cast<double>(parts);
+    const double part = std::floor((across + domain.half_short_m()) / width_m);
+    return static_cast<std::size_t>(std::clamp(part, 0.0, static_cast<double>(parts - 1)));
+}
+
+std::vector<WayStop> walk_way(const FieldDomain& domain, FieldPart part, const WalkerHabits& habits, const FieldTruth& truth,
                               const std::vector<bool>& seen, const std::vector<OtherSign>& others) {
-    WayMaker maker(domain, habits);
+    WayMaker maker(domain, part, habits);
     for (std::size_t i = 0; i < truth.mounds.size(); ++i)
-        if (seen[i]) maker.add({truth.mounds[i].plug, i, {}});
-    for (std::size_t i = 0; i < others.size(); ++i) maker.add({others[i].at, {}, i});
+        if (seen[i] && part_of(truth.mounds[i].plug, domain, part.of) == part.number)
+            maker.add({truth.mounds[i].plug, i, {}});
+    for (std::size_t i = 0; i < others.size(); ++i)
+        if (part_of(others[i].at, domain, part.of) == part.number) maker.add({others[i].at, {}, i});
     return maker.make();
 }
 

@@ -103,8 +103,8 @@ TEST(BatchProgram, AnOutputThatCannotBeIsToldBeforeAnythingIsWritten) {
 
 TEST(BatchProgram, SimulateGivesTheSameFilesForTheSameSeedByteForByte) {
     const TemporaryFolder folder;
-    for (const char* kind :
-         {"meander", "straight-with-branches", "crowded-growth", "edge-rows", "patch-foraging", "shared-ground"}) {
+    for (const char* kind : {"meander", "straight-with-branches", "crowded-growth", "edge-rows", "patch-foraging",
+                             "shared-ground", "food-tree"}) {
         for (const char* run : {"a", "b"}) {
             const Outcome outcome = run_batch(
                 {"simulate", "--seed", "12", "--kind", kind, "--mounds", "80", "--with-ground", "--out", folder.at(run)});

@@ -112,18 +112,98 @@ TEST(WalkSimulator, NotesSayWhatTheMarkHolds) {
 }
 
 TEST(WalkSimulator, TheTrackGoesOnInTimeAndPassesEveryMark) {
-    const SimulatedField field = field_of(2, 120);
-    ASSERT_EQ(field.survey.walks.size(), 1u);
-    const TrackSegment& track = field.survey.walks[0].segments.at(0);
-    ASSERT_GT(track.size(), 50u);
-    for (std::size_t i = 1; i < track.size(); ++i) EXPECT_LT(*track[i - 1].time, *track[i].time);
-    for (std::size_t i = 1; i < field.survey.mounds.size(); ++i)
-        EXPECT_LT(*field.survey.mounds[i - 1].time, *field.survey.mounds[i].time);
-    for (const Mound& mark : field.survey.mounds) {
-        double nearest = 1e9;
-        for (const TrackPoint& point : track) nearest = std::min(nearest, distance_m(point.at, mark.plug));
-        EXPECT_LT(nearest, 6.0) << mark.name;
+    for (std::uint64_t seed = 1; seed <= 6; ++seed) {
+        const SimulatedField field = field_of(seed, 120);
+        for (std::size_t walk = 0; walk < field.survey.walks.size(); ++walk) {
+            const TrackSegment& track = field.survey.walks[walk].segments.at(0);
+            ASSERT_GT(track.size(), 20u);
+            for (std::size_t i = 1; i < track.size(); ++i) EXPECT_LT(*track[i - 1].time, *track[i].time);
+            std::optional<UtcTime> last;
+            for (const Mound& mark : field.survey.mounds) {
+                if (mark.walk != walk) continue;
+                EXPECT_TRUE(!last || *last < *mark.time) << mark.name;
+                last = mark.time;
+                double nearest = 1e9;
+                for (const TrackPoint& point : track) nearest = std::min(nearest, distance_m(point.at, mark.plug));
+                EXPECT_LT(nearest, 6.0) << mark.name;
+            }
+        }
     }
+}
+
+TEST(WalkSimulator, AboutAQuarterOfLargerFieldsAreSharedByTwoOrThreeAndNoSmallOne) {
+    int shared = 0;
+    int by_three = 0;
+    constexpr int fields = 200;
+    for (std::uint64_t seed = 1; seed <= fields; ++seed) {
+        Random shape(seed, 1);
+        Random people(seed, 2);
+        const FieldDomain large({10000.0}, shape);
+        const std::size_t walkers = draw_walker_count(large, people);
+        ASSERT_LE(walkers, 3u);
+        shared += walkers > 1 ? 1 : 0;
+        by_three += walkers == 3 ? 1 : 0;
+        EXPECT_EQ(draw_walker_count(FieldDomain({900.0}, shape), people), 1u);
+    }
+    EXPECT_NEAR(shared, 50, 25);  // four standard deviations of a binomial
+    EXPECT_GT(by_three, 3);
+}
+
+TEST(WalkSimulator, SeveralWalkersEachMarkTheirOwnStripUnderTheirOwnName) {
+    int with_several = 0;
+    for (std::uint64_t seed = 1; seed <= 30; ++seed) {
+        const SimulatedField field = field_of(seed);
+        const std::size_t walks = field.survey.walks.size();
+        if (walks == 1) continue;
+        ++with_several;
+        std::set<std::string> names;
+        for (const Walk& walk : field.survey.walks) {
+            EXPECT_TRUE(names.insert(walk.id).second);
+            EXPECT_TRUE(names.insert(walk.source).second);
+        }
+        // each walker's marks lie in a strip of their own: in the middle, the walks are apart
+        std::vector<LocalVector> sum(walks);
+        std::vector<double> marks(walks, 0.0);
+        for (const Mound& mark : field.survey.mounds) {
+            ASSERT_LT(mark.walk, walks);
+            sum[mark.walk] = sum[mark.walk] + (mark.plug - LocalPoint{});
+            marks[mark.walk] += 1.0;
+        }
+        for (std::size_t a = 0; a < walks; ++a)
+            for (std::size_t b = 0; b < a; ++b)
+                if (marks[a] > 20.0 && marks[b] > 20.0) {
+                    EXPECT_GT((sum[a] * (1.0 / marks[a]) - sum[b] * (1.0 / marks[b])).length_m(), 8.0) << seed;
+                }
+        std::set<std::string> mark_names;
+        for (const Mound& mark : field.survey.mounds) EXPECT_TRUE(mark_names.insert(mark.name).second) << mark.name;
+    }
+    EXPECT_GT(with_several, 3);
+}
+
+TEST(WalkSimulator, ReceiversOfDifferentWalkersShareNoError) {
+    double own = 0.0;  // product of errors a minute apart, of one walk
+    double own_count = 0.0;
+    double between = 0.0;  // of two walks
+    double between_count = 0.0;
+    for (std::uint64_t seed = 1; seed <= 60; ++seed) {
+        const SimulatedField field = field_of(seed, 200);
+        if (field.survey.walks.size() < 2) continue;
+        std::vector<std::pair<const Mound*, LocalVector>> errors;
+        for (const TrueMound& mound : field.truth.mounds)
+            if (mound.seen_as) {
+                const Mound& mark = field.survey.mounds[*mound.seen_as];
+                errors.push_back({&mark, mark.plug - mound.plug});
+            }
+        for (const auto& [a, error_a] : errors)
+            for (const auto& [b, error_b] : errors) {
+                if (a == b || std::chrono::abs(*a->time - *b->time) > std::chrono::minutes{1}) continue;
+                (a->walk == b->walk ? own : between) += dot(error_a, error_b);
+                (a->walk == b->walk ? own_count : between_count) += 1.0;
+            }
+    }
+    ASSERT_GT(between_count, 300.0);
+    EXPECT_GT(own / own_count, 2.0);  // two directions of 1-3 m each
+    EXPECT_LT(std::abs(between / between_count), 0.35 * own / own_count);
 }
 
 TEST(WalkSimulator, OtherDiggersAreLeftOutOnRequestAndNamesAreUnique) {
