@@ -36,7 +36,7 @@ std::vector<GrownSystem> grow(FieldKind kind, const FieldDomain& domain, const F
 // et al. 2017, so that what is learnt on some kinds is tried on other sizes, too. How much larger: our assumption.
 FieldScales scales_of(FieldKind kind, Random& random) {
     FieldScales scales = draw_field_scales(random);
-    if (kind > FieldKind::edge_rows) scales.mounds_median *= random.log_uniform(1.0, 1.8);
+    if (kind > FieldKind::edge_rows) scales.mounds_median *= random.log_uniform(1.1, 2.3);
     return scales;
 }
 

@@ -225,7 +225,8 @@ std::vector<GrownSystem> grow_shared_ground(const FieldDomain& domain, const Fie
     parts.buffer_m = sharing.buffer_m;
     parts.rounds = sharing.rounds;
     std::vector<double> lengths_m;
-    for (double wanted_m = 0.0; wanted_m < run_length_m;) {
+    const double half_a_system_m = 0.5 * scales.mounds_median * scales.spacing_m;  // the last one runs over by about that
+    for (double wanted_m = 0.0; wanted_m == 0.0 ? run_length_m > 0.0 : wanted_m < run_length_m - half_a_system_m;) {
         lengths_m.push_back(draw_run_length_m(scales, random));
         const bool empty = random.chance(sharing.empty_share);
         parts.areas_m2.push_back(wanted_area_m2(lengths_m.back(), sharing) * random.log_normal(1.0, sharing.size_spread));
