@@ -37,13 +37,15 @@ std::vector<GrownSystem> grow(FieldKind kind, const FieldDomain& domain, const F
 FieldScales scales_of(FieldKind kind, Random& random) {
     FieldScales scales = draw_field_scales(random);
     if (kind > FieldKind::edge_rows) scales.mounds_median *= random.log_uniform(1.1, 2.3);
+    // a defended border may be narrow: where all ground is taken, works come nearer to it than to each other elsewhere
+    if (kind == FieldKind::shared_ground) scales.gap_m = random.log_uniform(1.0, 2.5);
     return scales;
 }
 
 // The field's area over that of a field of systems dug one after another; shared ground has its lanes and buffers within.
 double room_factor(FieldKind kind) {
     if (kind == FieldKind::crowded_growth) return 0.5;
-    return kind == FieldKind::shared_ground ? 1.2 : 1.0;
+    return kind == FieldKind::shared_ground ? 0.8 : 1.0;
 }
 
 DomainOptions domain_options(const SimulationOptions& options, const FieldScales& scales, double run_length_m,

@@ -1,9 +1,9 @@
 // Seven mechanisms that dig burrow systems into a field. They differ in how a run comes about, not only in numbers, so that
 // an inference tuned to one is found out by another; tables that tune on one and test on another stay possible.
 //
-// Each: digs systems one after another (or all at once, crowded growth; or each in its own share of the ground) until their
-// runs add up to `run_length_m`, or until no
-//       room is left; then the caller finds less than it asked for and gives more room.
+// Each: digs systems one after another (crowded growth: all at once; shared ground: each in its own part) until their runs
+//       add up to `run_length_m`, or until no room is left; then the caller finds less than it asked for and gives more
+//       room.
 // Guarantee: runs of different systems keep the field's gap; vertices at most 0.1 m apart; every run lies on open ground.
 // Cost: near-linear in the length dug.
 #pragma once

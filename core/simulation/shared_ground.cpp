@@ -33,7 +33,7 @@ Sharing draw_sharing(const FieldScales& scales, Random& random) {
     Sharing sharing;
     sharing.empty_share = random.uniform(0.0, 0.25);
     sharing.size_spread = random.uniform(0.1, 0.45);
-    sharing.buffer_m = scales.gap_m * random.uniform(1.05, 1.6);
+    sharing.buffer_m = scales.gap_m * random.uniform(1.02, 1.3);
     sharing.lane_m = random.log_uniform(2.2, 7.0);
     sharing.ribs_share = random.uniform(0.15, 0.85);
     sharing.stray_m = random.uniform(0.05, 0.3);
@@ -197,7 +197,7 @@ private:
         const auto reach = chord(territory_.ground, fork, direction);
         if (!reach || reach->to_m < shortest_run_m) return;
         digging_.start_run(fork);
-        dig_lane(fork + direction * (reach->to_m * random_.uniform(0.75, 1.0)));
+        dig_lane(fork + direction * (reach->to_m * random_.uniform(0.85, 1.0)));
         digging_.end_run(shortest_run_m);
     }
 
