@@ -11,8 +11,12 @@ namespace plugside {
 
 ForestSampler::ForestSampler(const std::vector<std::uint64_t>& keys, const std::vector<Link>& links,
                              const std::vector<double>& log_weight, double root_weight)
+    : ForestSampler(keys, links, log_weight, std::vector<double>(keys.size(), std::log(root_weight))) {}
+
+ForestSampler::ForestSampler(const std::vector<std::uint64_t>& keys, const std::vector<Link>& links,
+                             const std::vector<double>& log_weight, const std::vector<double>& log_root_weight)
     : keys_(keys) {
-    assert(log_weight.size() == links.size() && root_weight > 0.0);
+    assert(log_weight.size() == links.size() && log_root_weight.size() == keys.size());
     constexpr double most_over_root = 12.0;
     const LinkRows rows = rows_of(keys.size(), links);
     start_.assign(keys.size() + 1, 0);
@@ -26,9 +30,9 @@ ForestSampler::ForestSampler(const std::vector<std::uint64_t>& keys, const std::
             order.emplace_back(links[e].length_m, keys[to], e);
         }
         std::sort(order.begin(), order.end());
-        double total = root_weight;
+        double total = std::exp(log_root_weight[i]);
         for (const auto& [length, key, e] : order) {
-            const double weight = std::exp(std::min(log_weight[e], most_over_root + std::log(root_weight)));
+            const double weight = std::exp(std::min(log_weight[e], most_over_root + log_root_weight[i]));
             total += weight;
             exits_.push_back({weight, e, links[e].first == i ? links[e].second : links[e].first});
         }

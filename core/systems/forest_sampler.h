@@ -19,8 +19,6 @@
 
 namespace plugside {
 
-
-
 struct Forest {
     std::vector<std::uint32_t> arrow;  // link towards the root, no_link at a root
     std::vector<std::uint32_t> tree;   // the root's index
@@ -32,6 +30,9 @@ public:
     // `keys` are the marks' own (Mark::key); `log_weight` runs parallel to `links`.
     ForestSampler(const std::vector<std::uint64_t>& keys, const std::vector<Link>& links,
                   const std::vector<double>& log_weight, double root_weight);
+    // The same with a root weight of each mark's own, given as logarithms.
+    ForestSampler(const std::vector<std::uint64_t>& keys, const std::vector<Link>& links,
+                  const std::vector<double>& log_weight, const std::vector<double>& log_root_weight);
 
     // Draw number `draw`; the same number always gives the same forest. Safe to call from several threads.
     [[nodiscard]] Forest draw(std::uint64_t draw) const;

@@ -75,6 +75,8 @@ std::vector<Mark> marks_of(const Survey& survey, const PlanOptions& options) {
                          .position_sd_m = mound.position_sd.value(),
                          .sd_m = std::hypot(take_off.sd_along_m, take_off.sd_across_m) / std::sqrt(2.0),
                          .freshness = mound.freshness,
+                         .time = mound.time,
+                         .walk = mound.walk,
                          .key = 0});
     }
     order_along_curve(marks, survey);

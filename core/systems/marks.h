@@ -26,6 +26,8 @@ struct Mark {
     double position_sd_m = 0.5;
     double sd_m = 0.5;
     Freshness freshness = Freshness::unknown;
+    std::optional<UtcTime> time;  // when it was marked
+    std::size_t walk = 0;         // index into Survey::walks
     std::uint64_t key = 0;
 };
 

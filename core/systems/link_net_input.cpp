@@ -1,0 +1,298 @@
+#include "core/systems/link_net_input.h"
+
+#include <algorithm>
+#include <array>
+#include <chrono>
+#include <cmath>
+#include <numbers>
+
+namespace plugside {
+
+namespace {
+
+constexpr std::size_t hats = 10;
+constexpr std::array<double, hats> hat_at{0.25, 0.5, 0.75, 1.0, 1.35, 1.75, 2.25, 3.0, 4.0, 6.0};  // length over spacing
+constexpr double default_spacing_m = 2.0;
+constexpr double shortest = 0.02;  // a link's length over the spacing is told no shorter
+constexpr double fan_sd_radians = 15.0 * std::numbers::pi / 180.0;    // reading a fan by eye: our assumption
+constexpr double square_sd_radians = 20.0 * std::numbers::pi / 180.0;  // lean of laterals and turn of runs: our assumption
+
+double median(std::vector<double>& values) {
+    const auto middle = values.begin() + static_cast<std::ptrdiff_t>(values.size() / 2);
+    std::nth_element(values.begin(), middle, values.end());
+    return *middle;
+}
+
+std::uint32_t far_end(const Link& link, std::uint32_t end) { return link.first == end ? link.second : link.first; }
+
+// The lengths of each mark's links, ascending.
+std::vector<std::vector<double>> sorted_lengths(std::size_t marks, const std::vector<Link>& links, const LinkRows& rows) {
+    std::vector<std::vector<double>> lengths(marks);
+    for (std::size_t i = 0; i < marks; ++i) {
+        for (std::uint32_t at = rows.start[i]; at < rows.start[i + 1]; ++at) lengths[i].push_back(links[rows.link[at]].length_m);
+        std::sort(lengths[i].begin(), lengths[i].end());
+    }
+    return lengths;
+}
+
+// The median over a mark and the far ends of its links of their distance to the neighbour of rank `rank`.
+std::vector<double> median_about(std::size_t rank, const std::vector<std::vector<double>>& lengths, const std::vector<Link>& links,
+                                 const LinkRows& rows) {
+    std::vector<double> result(lengths.size(), default_spacing_m);
+    std::vector<double> about;
+    for (std::uint32_t i = 0; i < lengths.size(); ++i) {
+        about.clear();
+        const auto add = [&](std::uint32_t j) {
+            if (lengths[j].size() >= rank) about.push_back(lengths[j][rank - 1]);
+        };
+        add(i);
+        for (std::uint32_t at = rows.start[i]; at < rows.start[i + 1]; ++at) add(far_end(links[rows.link[at]], i));
+        if (!about.empty()) result[i] = std::max(median(about), 0.05);
+    }
+    return result;
+}
+
+class InputMaker {
+public:
+    InputMaker(const std::vector<Mark>& marks, const std::vector<Link>& links, const LinkRows& rows)
+        : marks_(marks), links_(links), rows_(rows), lengths_(sorted_lengths(marks.size(), links, rows)),
+          spacing_(median_about(2, lengths_, links, rows)), fifth_(median_about(5, lengths_, links, rows)) {}
+
+    void tell_mark(std::uint32_t i, float* out) const {
+        for (std::size_t r = 0; r < 8; ++r)
+            *out++ = static_cast<float>(r < lengths_[i].size() ? std::log(std::clamp(lengths_[i][r] / spacing_[i], shortest, 12.0))
+                                                               : std::log(4.0));
+        *out++ = marks_[i].fan ? 1.0F : 0.0F;
+        for (const Freshness age : {Freshness::unknown, Freshness::fresh, Freshness::older, Freshness::crushed})
+            *out++ = marks_[i].freshness == age ? 1.0F : 0.0F;
+        *out++ = static_cast<float>(std::log(spacing_[i] / 2.0));
+        *out++ = static_cast<float>(std::log(fifth_[i] / spacing_[i]));
+    }
+
+    void tell_link(std::size_t e, float* out) const {
+        const Link& link = links_[e];
+        const double spacing = std::sqrt(spacing_[link.first] * spacing_[link.second]);
+        const double relative = std::max(link.length_m / spacing, shortest);
+        const double log_relative = std::log2(std::clamp(relative, 0.125, 8.0));
+        tell_hats(relative, out);
+        out += hats;
+        const auto put = [&](double value) { *out++ = static_cast<float>(value); };
+        const double first = across(link, link.first);
+        const double second = across(link, link.second);
+        put(first + second);
+        put(first * second);
+        put((first + second) * log_relative);
+        const auto [between_first, disc_first] = marks_between(link, link.first);
+        const auto [between_second, disc_second] = marks_between(link, link.second);
+        put(std::min(std::max(between_first, between_second), 4));
+        put(std::min(std::max(disc_first, disc_second), 4));
+        const double rank_one = std::log2(link.rank_of_first);
+        const double rank_other = std::log2(link.rank_of_second);
+        put(std::max(rank_one, rank_other));
+        put(std::min(rank_one, rank_other));
+        const double local = std::log(std::max(link.length_m, 0.05 * spacing) / std::sqrt(second_of(link.first) * second_of(link.second)));
+        put(std::clamp(local, -2.0, 3.0));
+        put(std::pow(std::clamp(local, -2.0, 3.0), 2.0));
+        const double on_first = goes_on(link, link.first, spacing);
+        const double on_second = goes_on(link, link.second, spacing);
+        put(on_first + on_second);
+        put(std::min(on_first, on_second));
+        put(ages_differ(link) ? 1.0 : 0.0);
+        put(std::clamp(std::log(spacing / std::sqrt(fifth_[link.first] * fifth_[link.second])), -2.0, 1.0));
+        put(std::log(relative));
+        put(std::log(std::max(link.length_m, 0.05) / 2.0));
+        put(std::log(std::max(spacing_[link.first], spacing_[link.second]) / std::min(spacing_[link.first], spacing_[link.second])));
+        tell_times(link, out);
+    }
+
+    [[nodiscard]] const std::vector<double>& spacing() const { return spacing_; }
+
+private:
+    static void tell_hats(double relative, float* out) {
+        const double x = std::log2(std::clamp(relative, hat_at.front(), hat_at.back()));
+        std::size_t right = 1;
+        while (right + 1 < hats && std::log2(hat_at[right]) < x) ++right;
+        const double from = std::log2(hat_at[right - 1]);
+        const double to = std::log2(hat_at[right]);
+        const double t = std::clamp((x - from) / (to - from), 0.0, 1.0);
+        std::fill(out, out + hats, 0.0F);
+        out[right - 1] = static_cast<float>(1.0 - t);
+        out[right] = static_cast<float>(t);
+    }
+
+    void tell_times(const Link& link, float* out) const {
+        const Mark& a = marks_[link.first];
+        const Mark& b = marks_[link.second];
+        const bool timed = a.time && b.time;
+        const double seconds = timed ? std::abs(std::chrono::duration<double>(*a.time - *b.time).count()) : 0.0;
+        *out++ = timed ? static_cast<float>(std::log1p(seconds / 20.0) - 2.5) : 0.0F;
+        *out++ = timed ? 1.0F : 0.0F;
+        *out++ = a.walk == b.walk ? 0.0F : 1.0F;
+    }
+
+    [[nodiscard]] double second_of(std::uint32_t i) const {
+        return lengths_[i].size() >= 2 ? std::max(lengths_[i][1], 0.05 * spacing_[i]) : spacing_[i];
+    }
+
+    // -1 along the fan's axis .. 1 across it, shrunk by what the errors leave of it; 0 without a fan.
+    [[nodiscard]] double across(const Link& link, std::uint32_t end) const {
+        const Mark& here = marks_[end];
+        if (!here.fan) return 0.0;
+        const Mark& there = marks_[far_end(link, end)];
+        const std::optional<Bearing> direction = Bearing::along(there.take_off - here.take_off);
+        if (!direction) return 0.0;
+        const double place_variance = here.position_sd_m * here.position_sd_m + there.position_sd_m * there.position_sd_m;
+        const double d = std::max(link.length_m, 1e-6);
+        const double angle_variance = fan_sd_radians * fan_sd_radians + square_sd_radians * square_sd_radians;
+        return -std::cos(2.0 * (direction->radians() - here.fan->radians())) * std::exp(-2.0 * (angle_variance + place_variance / (d * d)));
+    }
+
+    // Marks nearer to both ends than these to one another, and marks in the disc on the link.
+    [[nodiscard]] std::pair<int, int> marks_between(const Link& link, std::uint32_t end) const {
+        const std::uint32_t far = far_end(link, end);
+        const LocalPoint a = marks_[end].take_off;
+        const LocalPoint b = marks_[far].take_off;
+        int nearer_to_both = 0;
+        int in_disc = 0;
+        for (std::uint32_t at = rows_.start[end]; at < rows_.start[end + 1]; ++at) {
+            const Link& side = links_[rows_.link[at]];
+            const std::uint32_t third = far_end(side, end);
+            if (third == far || side.length_m >= link.length_m) continue;
+            const LocalPoint c = marks_[third].take_off;
+            if (distance_m(c, b) < link.length_m) ++nearer_to_both;
+            if (dot(a - c, b - c) < 0.0) ++in_disc;
+        }
+        return {nearer_to_both, in_disc};
+    }
+
+    // 0..1: how straight and how near the best neighbour beyond `end` continues the link.
+    [[nodiscard]] double goes_on(const Link& link, std::uint32_t end, double spacing) const {
+        const std::uint32_t back = far_end(link, end);
+        const LocalPoint here = marks_[end].take_off;
+        const LocalVector arrival = here - marks_[back].take_off;
+        const double arrival_length = std::max(arrival.length_m(), 1e-6);
+        double best = 0.0;
+        for (std::uint32_t at = rows_.start[end]; at < rows_.start[end + 1]; ++at) {
+            const Link& next = links_[rows_.link[at]];
+            const std::uint32_t third = far_end(next, end);
+            if (third == back || next.length_m <= 0.0) continue;
+            const double straight = dot(arrival, marks_[third].take_off - here) / (arrival_length * next.length_m);
+            if (straight <= 0.0) continue;
+            const double far = next.length_m / (1.5 * spacing);
+            best = std::max(best, straight * std::exp(-0.5 * far * far));
+        }
+        return best;
+    }
+
+    [[nodiscard]] bool ages_differ(const Link& link) const {
+        const Freshness a = marks_[link.first].freshness;
+        const Freshness b = marks_[link.second].freshness;
+        return (a == Freshness::fresh && b == Freshness::older) || (a == Freshness::older && b == Freshness::fresh);
+    }
+
+    const std::vector<Mark>& marks_;
+    const std::vector<Link>& links_;
+    const LinkRows& rows_;
+    std::vector<std::vector<double>> lengths_;
+    std::vector<double> spacing_;
+    std::vector<double> fifth_;
+};
+
+std::vector<LinkNetInput::Triangle> triangles_of(const std::vector<Link>& links, const LinkRows& rows, std::size_t marks) {
+    std::vector<LinkNetInput::Triangle> triangles;
+    std::vector<std::uint32_t> link_to(marks, no_link);  // of the first mark under the hand
+    std::uint32_t e = 0;
+    for (std::uint32_t i = 0; i < marks; ++i) {
+        for (std::uint32_t at = rows.start[i]; at < rows.start[i + 1]; ++at) link_to[far_end(links[rows.link[at]], i)] = rows.link[at];
+        for (; e < links.size() && links[e].first == i; ++e) {
+            const std::uint32_t j = links[e].second;
+            for (std::uint32_t at = rows.start[j]; at < rows.start[j + 1]; ++at) {
+                const std::uint32_t third = far_end(links[rows.link[at]], j);
+                if (third != i && link_to[third] != no_link) triangles.push_back({e, link_to[third], rows.link[at]});
+            }
+        }
+        for (std::uint32_t at = rows.start[i]; at < rows.start[i + 1]; ++at) link_to[far_end(links[rows.link[at]], i)] = no_link;
+    }
+    return triangles;
+}
+
+bool cross_inside(const std::vector<Mark>& marks, const Link& a, const Link& b) {
+    if (a.first == b.first || a.first == b.second || a.second == b.first || a.second == b.second) return false;
+    const LocalPoint p = marks[a.first].take_off;
+    const LocalPoint q = marks[a.second].take_off;
+    const LocalPoint r = marks[b.first].take_off;
+    const LocalPoint s = marks[b.second].take_off;
+    return cross(q - p, r - p) * cross(q - p, s - p) < 0.0 && cross(s - r, p - r) * cross(s - r, q - r) < 0.0;
+}
+
+}  // namespace
+
+std::span<const std::string_view> net_mark_names() {
+    static constexpr std::array<std::string_view, net_mark_inputs> names{
+        "near_1", "near_2", "near_3", "near_4", "near_5", "near_6", "near_7", "near_8", "has_fan", "age_unknown", "fresh", "older",
+        "crushed", "spacing", "crowding"};
+    return names;
+}
+
+std::span<const std::string_view> net_link_names() {
+    static constexpr std::array<std::string_view, net_link_inputs> names{
+        "gap_0.25", "gap_0.5", "gap_0.75", "gap_1", "gap_1.35", "gap_1.75", "gap_2.25", "gap_3", "gap_4", "gap_6",
+        "fans_across", "fans_both", "fans_far", "between", "between_close", "rank_larger", "rank_smaller", "local", "local_squared",
+        "goes_on", "goes_on_least", "age_differs", "crowding", "length_relative", "length", "spacing_differs", "apart_in_time",
+        "timed", "walk_differs"};
+    return names;
+}
+
+std::vector<std::pair<std::uint32_t, std::uint32_t>> crossing_links(const std::vector<Mark>& marks, const std::vector<Link>& links,
+                                                                    const LinkRows& rows) {
+    std::vector<std::pair<std::uint32_t, std::uint32_t>> crossings;
+    std::vector<std::uint32_t> beside;
+    for (std::uint32_t e = 0; e < links.size(); ++e) {
+        beside.clear();
+        for (const std::uint32_t end : {links[e].first, links[e].second})
+            for (std::uint32_t at = rows.start[end]; at < rows.start[end + 1]; ++at) {
+                const std::uint32_t third = far_end(links[rows.link[at]], end);
+                for (std::uint32_t there = rows.start[third]; there < rows.start[third + 1]; ++there)
+                    if (rows.link[there] > e) beside.push_back(rows.link[there]);
+            }
+        std::sort(beside.begin(), beside.end());
+        beside.erase(std::unique(beside.begin(), beside.end()), beside.end());
+        for (const std::uint32_t other : beside)
+            if (cross_inside(marks, links[e], links[other])) {
+                crossings.emplace_back(e, other);
+                crossings.emplace_back(other, e);
+            }
+    }
+    std::sort(crossings.begin(), crossings.end());
+    return crossings;
+}
+
+std::vector<double> local_spacing_m(const std::vector<Mark>& marks, const std::vector<Link>& links, const LinkRows& rows) {
+    return median_about(2, sorted_lengths(marks.size(), links, rows), links, rows);
+}
+
+LinkNetInput link_net_input(const std::vector<Mark>& marks, const std::vector<Link>& links, const LinkRows& rows) {
+    LinkNetInput input;
+    input.marks = marks.size();
+    input.links = links.size();
+    const InputMaker maker(marks, links, rows);
+    input.of_mark.resize(marks.size() * net_mark_inputs);
+    input.of_link.resize(links.size() * net_link_inputs);
+    for (std::uint32_t i = 0; i < marks.size(); ++i) {
+        maker.tell_mark(i, &input.of_mark[i * net_mark_inputs]);
+        input.fan.push_back(marks[i].fan ? static_cast<float>(marks[i].fan->radians()) : 0.0F);
+        input.has_fan.push_back(marks[i].fan ? 1.0F : 0.0F);
+    }
+    for (std::size_t e = 0; e < links.size(); ++e) {
+        maker.tell_link(e, &input.of_link[e * net_link_inputs]);
+        const LocalVector along = marks[links[e].second].take_off - marks[links[e].first].take_off;
+        input.direction.push_back(static_cast<float>(std::atan2(along.east_m, along.north_m)));
+        input.first.push_back(links[e].first);
+        input.second.push_back(links[e].second);
+    }
+    input.triangles = triangles_of(links, rows, marks.size());
+    input.crossings = crossing_links(marks, links, rows);
+    return input;
+}
+
+}  // namespace plugside
