@@ -17,8 +17,8 @@
 // Precondition: chances are 0..1, asserted.
 // Cost:    O(n log n).
 // Source:  Murphy 1973, J. Applied Meteorology 12:595-600; within: Stephenson, Coelho & Jolliffe 2008, Weather and
-//          Forecasting 23:752-757; log: Weijs, van Nooijen & van de Giesen 2010, Monthly Weather Review 138:3387-3399
-//          [memory].
+//          Forecasting 23:752-757; log: Weijs, van Nooijen & van de Giesen 2010, Monthly Weather Review 138:3387-3399 (all
+//          three [memory]).
 #pragma once
 
 #include <cstddef>
