@@ -89,7 +89,7 @@ std::string reach_chart(const EvaluationGroup& group, double size) {
     chart.line({{0.0, 0.9}, {reach_end, 0.9}}, "quiet broken");
     chart.line(points, "run");
     const double reached = share(group.totals.reached, group.totals.true_systems);
-    chart.line({{placed, 0.0}, {placed, reached}}, "act broken");
+    chart.line({{placed, std::min(0.34, reached)}, {placed, reached}}, "act broken");  // above the notes
     chart.dot({placed, reached}, 3.2, "act");
     chart.note_right(formatted("%.0f sets, %.0f animals", group.totals.sets, group.totals.true_systems), size - 96.0);
     chart.note_right(formatted("all sets: %.3f at %.2f", reached, placed), size - 81.0);
@@ -137,28 +137,38 @@ std::string count_chart(const std::vector<EvaluationGroup>& groups) {
 }
 
 std::string interval_chart(const EvaluationGroup& all) {
+    std::vector<const FieldResult*> by_truth = all.fields;
+    std::stable_sort(by_truth.begin(), by_truth.end(), [](const FieldResult* a, const FieldResult* b) {
+        return a->score.true_systems < b->score.true_systems;
+    });
     double most = 1.0;
-    for (const FieldResult* field : all.fields)
+    for (const FieldResult* field : by_truth)
         most = std::max({most, static_cast<double>(field->score.high), static_cast<double>(field->score.true_systems)});
-    const double edge = 1.05 * most;
-    ChartAxis x{"true number of systems", 0.0, edge, round_ticks(edge, 6), 0, {}};
-    ChartAxis y{"interval told, 90 in 100", 0.0, edge, round_ticks(edge, 6), 0, {}};
-    constexpr double height = 420.0;
+    const double edge = 1.25 * most;  // with room for the notes
+    ChartAxis x{formatted("%zu fields, by their true number of systems", by_truth.size()),
+                0.0,
+                static_cast<double>(by_truth.size()) + 1.0,
+                {},
+                0,
+                {}};
+    ChartAxis y{"systems", 0.0, edge, round_ticks(edge, 6), 0, {}};
+    constexpr double height = 380.0;
     SvgChart chart("Intervals of the number of systems", x, y, chart_width, height);
-    chart.line({{0.0, 0.0}, {edge, edge}}, "quiet broken");
     std::size_t hold = 0;
-    for (const FieldResult* field : all.fields) {
-        const PlanScore& score = field->score;
+    for (std::size_t i = 0; i < by_truth.size(); ++i) {
+        const PlanScore& score = by_truth[i]->score;
         const bool holds = interval_holds(score);
         hold += holds ? 1U : 0U;
-        const std::string style = holds ? "run" : "act broken";
-        const auto truth = static_cast<double>(score.true_systems);
-        chart.upright(truth, score.low, score.high, style);
-        chart.dot({truth, score.expected_systems}, 3.0, style,
-                  to_text(field->kind) + formatted(", seed %.0f", static_cast<double>(field->seed)));
+        const auto at = static_cast<double>(i) + 1.0;
+        const std::string told = to_text(by_truth[i]->kind) + ", seed " + std::to_string(by_truth[i]->seed);
+        chart.upright(at, score.low, score.high, holds ? "run" : "act broken");
+        chart.dot({at, score.expected_systems}, 2.6, holds ? "run" : "act", told);
+        chart.dot({at, static_cast<double>(score.true_systems)}, 3.4, "hollow", told);
     }
-    chart.note(formatted("%zu of %zu fields: the interval holds the true number", hold, all.fields.size()), 16.0);
-    chart.note("broken, in magenta: it does not; dots: the expected number", 31.0);
+    chart.note(
+        formatted("%zu of %zu intervals hold the true number; broken, in magenta: those that do not", hold, by_truth.size()),
+        16.0);
+    chart.note("hollow: the true number; filled: the expected one", 31.0);
     return chart.svg();
 }
 

@@ -20,7 +20,7 @@ namespace plugside {
 [[nodiscard]] std::string index_chart(const std::vector<EvaluationGroup>& groups);
 // A row a kind: expected over true number of systems, a dot a field.
 [[nodiscard]] std::string count_chart(const std::vector<EvaluationGroup>& groups);
-// True number of systems and the interval told, an upright a field.
+// The interval told for the number of systems, an upright a field in order of the true number, which is the hollow dot.
 [[nodiscard]] std::string interval_chart(const EvaluationGroup& all);
 
 }  // namespace plugside

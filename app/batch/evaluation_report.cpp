@@ -24,9 +24,11 @@ p { max-width: 78ch; margin: 6px 0 10px; }
 .lead { font-size: 17px; }
 .scroll { overflow-x: auto; }
 table { border-collapse: collapse; background: #FFFDF6; font-size: 13px; margin: 10px 0; }
-th, td { padding: 4px 10px; border-bottom: 1px solid #CFC8B6; text-align: right; white-space: nowrap; }
+th, td { padding: 4px 8px; border-bottom: 1px solid #CFC8B6; text-align: right; }
+td { white-space: nowrap; }
+th.wide { text-align: center; border-left: 1px solid #CFC8B6; }
 th:first-child, td:first-child { text-align: left; }
-thead th { background: #EFEADC; font-weight: 600; }
+thead th { background: #EFEADC; font-weight: 600; vertical-align: bottom; }
 tr.all td { font-weight: 600; }
 .panels { display: flex; flex-wrap: wrap; gap: 14px; }
 figure { margin: 0; background: #FFFDF6; border: 1px solid #CFC8B6; padding: 8px 8px 4px; }
@@ -39,7 +41,7 @@ svg text { fill: #22261F; } svg .label { fill: #4F4F45; } svg .note { font-size:
 .line.hollow { stroke: #6B6A5E; } .line.soil { stroke: #4A2F1B; }
 .dot.run { fill: #0B5F66; } .dot.act { fill: #A3195B; } .dot.soil { fill: #4A2F1B; }
 .dot.hollow { fill: #FFFDF6; stroke: #6B6A5E; stroke-width: 1.3; }
-.area.soil { fill: #B98F63; } .area.corridor { fill: #7FB8C9; fill-opacity: 0.3; }
+.area.soil { fill: #B98F63; fill-opacity: 0.75; } .area.corridor { fill: #7FB8C9; fill-opacity: 0.3; }
 @media print { body { background: #FFFFFF; } figure { break-inside: avoid; } }
 )css";
 
@@ -53,14 +55,19 @@ std::string row(const char* cell, const Cells& cells, const char* style = "") {
 
 // A row a group, the last one set apart.
 template <typename CellsOf>
-std::string table(const Cells& head, const Groups& groups, CellsOf cells_of) {
-    std::string text = "<div class=\"scroll\"><table><thead>" + row("th", head) + "</thead><tbody>\n";
+std::string table(const std::string& head, const Groups& groups, CellsOf cells_of) {
+    std::string text = "<div class=\"scroll\"><table><thead>" + head + "</thead><tbody>\n";
     for (const EvaluationGroup& group : groups) {
         Cells cells{group.name};
         for (std::string& cell : cells_of(group)) cells.push_back(std::move(cell));
         text += row("td", cells, group.is_all ? "all" : "");
     }
     return text + "</tbody></table></div>\n";
+}
+
+template <typename CellsOf>
+std::string table(const Cells& head, const Groups& groups, CellsOf cells_of) {
+    return table(row("th", head), groups, cells_of);
 }
 
 std::string figure(const std::string& caption, const std::string& chart) {
@@ -133,7 +140,7 @@ std::string systems_section(const Groups& groups) {
                    (with_reference ? "; between: the reference form's" : ""),
                index_chart(groups));
     text += figure("Count: a dot a field; shaded: within 10 in 100 of the truth", count_chart(groups));
-    text += figure("Intervals, an upright a field", interval_chart(groups.back()));
+    text += figure("Intervals of 90 in 100 for the number of systems, an upright a field", interval_chart(groups.back()));
     return text + "</div>\n";
 }
 
@@ -170,18 +177,22 @@ std::string scores_table(const Groups& groups, std::size_t kind) {
         for (const double part : {p.score, p.reliability, p.resolution, p.uncertainty, p.within})
             cells.push_back(formatted("%.4f", part));
     };
-    return table({"kind", "claims", "mean told", "came true", "calibration error", "by chance", "Brier", "= reliability",
-                  "- resolution", "+ uncertainty", "+ within bins", "log", "= reliability", "- resolution", "+ uncertainty",
-                  "+ within bins"},
-                 groups, [&](const EvaluationGroup& group) {
-                     const Calibration& c = group.calibration[kind];
-                     if (c.claims == 0) return Cells(15, "-");
-                     Cells cells{std::to_string(c.claims), number(c.mean_chance, 3), number(c.share_true, 3),
-                                 number(c.expected_error, 3), number(c.error_of_perfect_claims, 3)};
-                     parts(c.brier, cells);
-                     parts(c.log, cells);
-                     return cells;
-                 });
+    const std::string wide =
+        "<tr><th colspan=\"6\"></th><th class=\"wide\" colspan=\"5\">Brier score</th>"
+        "<th class=\"wide\" colspan=\"5\">log score</th></tr>\n";
+    Cells head{"kind", "claims", "mean told", "came true", "calibration error", "by chance"};
+    for (int score = 0; score < 2; ++score)
+        for (const char* part : {"score", "= reliability", "- resolution", "+ uncertainty", "+ within bins"})
+            head.emplace_back(part);
+    return table(wide + row("th", head), groups, [&](const EvaluationGroup& group) {
+        const Calibration& c = group.calibration[kind];
+        if (c.claims == 0) return Cells(head.size() - 1, "-");
+        Cells cells{std::to_string(c.claims), number(c.mean_chance, 3), number(c.share_true, 3), number(c.expected_error, 3),
+                    number(c.error_of_perfect_claims, 3)};
+        parts(c.brier, cells);
+        parts(c.log, cells);
+        return cells;
+    });
 }
 
 std::string chances_section(const Groups& groups) {
