@@ -162,8 +162,8 @@ std::string interval_chart(const EvaluationGroup& all) {
         const auto at = static_cast<double>(i) + 1.0;
         const std::string told = to_text(by_truth[i]->kind) + ", seed " + std::to_string(by_truth[i]->seed);
         chart.upright(at, score.low, score.high, holds ? "run" : "act broken");
-        chart.dot({at, score.expected_systems}, 2.6, holds ? "run" : "act", told);
         chart.dot({at, static_cast<double>(score.true_systems)}, 3.4, "hollow", told);
+        chart.dot({at, score.expected_systems}, 2.6, holds ? "run" : "act", told);
     }
     chart.note(
         formatted("%zu of %zu intervals hold the true number; broken, in magenta: those that do not", hold, by_truth.size()),

@@ -182,8 +182,7 @@ std::string scores_table(const Groups& groups, std::size_t kind) {
         "<th class=\"wide\" colspan=\"5\">log score</th></tr>\n";
     Cells head{"kind", "claims", "mean told", "came true", "calibration error", "by chance"};
     for (int score = 0; score < 2; ++score)
-        for (const char* part : {"score", "= reliability", "- resolution", "+ uncertainty", "+ within bins"})
-            head.emplace_back(part);
+        for (const char* part : {"score", "= rel.", "- res.", "+ unc.", "+ within"}) head.emplace_back(part);
     return table(wide + row("th", head), groups, [&](const EvaluationGroup& group) {
         const Calibration& c = group.calibration[kind];
         if (c.claims == 0) return Cells(head.size() - 1, "-");
@@ -206,6 +205,9 @@ std::string chances_section(const Groups& groups) {
         "the bands are narrower than they should be. Calibration error: mean distance from the diagonal; by "
         "chance: what claims without a fault would show in such numbers. Log scores are in natural units, with "
         "chances held within 0.001 and 0.999.");
+    text += paragraph(
+        "Both scores are worse the greater, and are reliability (rel.) - resolution (res.) + uncertainty (unc.) + what lies "
+        "within the bins (within).");
     for (std::size_t kind = 0; kind < claim_kinds; ++kind) {
         const std::string name(to_text(static_cast<ClaimKind>(kind)));
         text += "<h3>" + escaped(name) + "</h3>\n" + paragraph(meaning_of(static_cast<ClaimKind>(kind)));
