@@ -180,7 +180,7 @@ std::string scores_table(const Groups& groups, std::size_t kind) {
     const std::string wide =
         "<tr><th colspan=\"6\"></th><th class=\"wide\" colspan=\"5\">Brier score</th>"
         "<th class=\"wide\" colspan=\"5\">log score</th></tr>\n";
-    Cells head{"kind", "claims", "mean told", "came true", "calibration error", "by chance"};
+    Cells head{"kind", "claims", "mean told", "came true", "error", "by chance"};
     for (int score = 0; score < 2; ++score)
         for (const char* part : {"score", "= rel.", "- res.", "+ unc.", "+ within"}) head.emplace_back(part);
     return table(wide + row("th", head), groups, [&](const EvaluationGroup& group) {
@@ -206,8 +206,11 @@ std::string chances_section(const Groups& groups) {
         "chance: what claims without a fault would show in such numbers. Log scores are in natural units, with "
         "chances held within 0.001 and 0.999.");
     text += paragraph(
-        "Both scores are worse the greater, and are reliability (rel.) - resolution (res.) + uncertainty (unc.) + what lies "
-        "within the bins (within).");
+        "Error: the calibration error; by chance: what claims without a fault would show in such numbers. Both scores are "
+        "the "
+        "worse the greater they are. Each is reliability (rel.) - resolution (res.) + uncertainty (unc.) + what lies within "
+        "the "
+        "bins (within).");
     for (std::size_t kind = 0; kind < claim_kinds; ++kind) {
         const std::string name(to_text(static_cast<ClaimKind>(kind)));
         text += "<h3>" + escaped(name) + "</h3>\n" + paragraph(meaning_of(static_cast<ClaimKind>(kind)));
