@@ -1,17 +1,26 @@
 #include "app/batch/evaluation.h"
 
+#include <algorithm>
 #include <atomic>
 #include <chrono>
 #include <mutex>
 #include <thread>
+
+#include "core/simulation/tuned_kinds.h"
 namespace plugside {
 
 namespace {
 
+WeightsOfKind built_in_weights(FieldKind kind) {
+    const auto& learnt_on = kinds_learnt_on();
+    return {nullptr, learnt_on && std::find(learnt_on->begin(), learnt_on->end(), kind) == learnt_on->end()};
+}
+
 std::optional<FieldResult> evaluate_field(const SimulationOptions& field_options, const EvaluationOptions& options,
                                           const std::stop_token& stop) {
     const SimulatedField field = simulate_field(field_options);
-    const WeightsOfKind weights = options.weights ? options.weights(field_options.kind) : WeightsOfKind{};
+    const WeightsOfKind weights =
+        options.weights ? options.weights(field_options.kind) : built_in_weights(field_options.kind);
     FieldResult result;
     result.kind = field_options.kind;
     result.seed = field_options.seed;

@@ -38,7 +38,7 @@ struct EvaluationOptions {
     std::uint64_t seeds = 6;              // fields of each kind,
     std::optional<std::uint64_t> fields;  // unless the number of all is given
     std::size_t mounds = 300;
-    WeightsFor weights;   // empty: the weights built into the program, no kind left out
+    WeightsFor weights;   // empty: those built into the program; left out is what they were not learnt on (tuned_kinds.h)
     PlanField reference;  // empty: none
 };
 

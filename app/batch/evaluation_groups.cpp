@@ -40,6 +40,14 @@ std::optional<double> shortfall_ratio(const PlanScore& score) {
     return (1.0 - score.adjusted_rand) / (1.0 - score.yardstick_adjusted_rand);
 }
 
+std::optional<double> width_outside_crowded(const EvaluationGroup& group) {
+    Totals open;
+    for (const FieldResult* field : group.fields)
+        if (!is_crowded(field->kind)) open.add(*field);
+    if (open.fields == 0.0 || open.fields == group.totals.fields) return std::nullopt;
+    return open.mean(open.width);
+}
+
 void Totals::add(const FieldResult& result) {
     const PlanScore& score = result.score;
     const auto truth = static_cast<double>(score.true_systems);

@@ -75,7 +75,11 @@ struct EvaluationGroup {
 // (1 - index) / (1 - yardstick) of one field; nothing where the yardstick is 1.
 [[nodiscard]] std::optional<double> shortfall_ratio(const PlanScore& score);
 
-// "None of these kinds was left out of tuning ..." or which ones were: a sentence for the head of a table.
+// Mean width of the interval over the true number, of the group's fields whose kind is not crowded; nothing
+// where all are or none is.
+[[nodiscard]] std::optional<double> width_outside_crowded(const EvaluationGroup& group);
+
+// "No kind was left out of tuning ..." or which ones were: for the head of a table.
 [[nodiscard]] std::string tuning_sentence(const std::vector<EvaluationGroup>& groups);
 
 }  // namespace plugside

@@ -125,6 +125,8 @@ std::string systems_section(const Groups& groups) {
                                    number(t.mean_shortfall(), 2),
                                    number(t.mean(t.seconds), 2)};
                   });
+    if (const auto width = width_outside_crowded(groups.back()))
+        text += paragraph("Mean width of the interval outside crowded kinds: " + number(*width, 2) + " of the true number.");
     const bool with_reference = groups.back().totals.with_reference > 0.0;
     if (with_reference)
         text += paragraph("The reference form of the inference on the same fields:") +
@@ -202,15 +204,12 @@ std::string chances_section(const Groups& groups) {
         "Claims are put into 10 bins of equal count by the chance told; equal chances share a bin, so that there can "
         "be fewer. A dot on the diagonal is a chance that came true as often as it said. Uprights are Wilson bands "
         "of 95 in 100 that take claims as independent: claims of one field hang together, so that with few fields "
-        "the bands are narrower than they should be. Calibration error: mean distance from the diagonal; by "
+        "the bands are narrower than they should be. Error, the calibration error: mean distance from the diagonal; by "
         "chance: what claims without a fault would show in such numbers. Log scores are in natural units, with "
         "chances held within 0.001 and 0.999.");
     text += paragraph(
-        "Error: the calibration error; by chance: what claims without a fault would show in such numbers. Both scores are "
-        "the "
-        "worse the greater they are. Each is reliability (rel.) - resolution (res.) + uncertainty (unc.) + what lies within "
-        "the "
-        "bins (within).");
+        "Both scores are the worse the greater they are. Each is reliability (rel.) - resolution (res.) + uncertainty "
+        "(unc.) + what lies within the bins (within).");
     for (std::size_t kind = 0; kind < claim_kinds; ++kind) {
         const std::string name(to_text(static_cast<ClaimKind>(kind)));
         text += "<h3>" + escaped(name) + "</h3>\n" + paragraph(meaning_of(static_cast<ClaimKind>(kind)));

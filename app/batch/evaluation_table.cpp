@@ -23,6 +23,8 @@ std::string systems_table(const Groups& groups) {
                           t.mean(t.yardstick), t.mean(t.index - t.yardstick), t.shortfall_of_means(), t.mean(t.seconds),
                           group.is_all ? "" : (group.left_out ? "left out" : "tuned on"));
     }
+    if (const auto width = width_outside_crowded(groups.back()))
+        text += formatted("%-24s%46.2f\n", "all but crowded", *width);
     return text;
 }
 

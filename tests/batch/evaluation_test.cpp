@@ -12,6 +12,7 @@
 #include "app/batch/evaluation_report.h"
 #include "app/batch/svg_chart.h"
 #include "core/plan/make_plan.h"
+#include "core/simulation/tuned_kinds.h"
 
 namespace plugside {
 namespace {
@@ -123,6 +124,36 @@ TEST(EvaluateFields, PlansEachKindWithItsWeightsAndSaysWhichWereLeftOut) {
     EXPECT_NE(report.find(said), std::string::npos);
     EXPECT_NE(report.find("edge rows (left out)"), std::string::npos);
     EXPECT_NE(table_of(*results).find(said), std::string::npos);
+}
+
+TEST(EvaluateFields, TheProgramsOwnWeightsLeaveOutWhatTheyWereNotLearntOn) {
+    ASSERT_TRUE(kinds_learnt_on());
+    EvaluationOptions options = few_fields();
+    options.kinds = all_field_kinds();
+    options.seeds = 1;
+    options.mounds = 30;
+    const auto results = evaluate_fields(options, {}, {});
+    ASSERT_TRUE(results);
+    for (const FieldResult& result : *results)
+        EXPECT_EQ(result.kind_left_out, std::count(kinds_learnt_on()->begin(), kinds_learnt_on()->end(), result.kind) == 0)
+            << to_text(result.kind);
+}
+
+TEST(GroupsOf, TheWidthOutsideCrowdedKindsLeavesThoseOut) {
+    std::vector<FieldResult> results(3);
+    const FieldKind kinds[] = {FieldKind::meander, FieldKind::crowded_growth, FieldKind::edge_rows};
+    const int width[] = {2, 9, 4};
+    for (std::size_t i = 0; i < 3; ++i) {
+        results[i].kind = kinds[i];
+        results[i].score.true_systems = 10;
+        results[i].score.high = width[i];
+    }
+    const auto width_told = width_outside_crowded(groups_of(results).back());
+    ASSERT_TRUE(width_told);
+    EXPECT_NEAR(*width_told, 0.3, 1e-12);
+    results.erase(results.begin() + 2);
+    results.erase(results.begin());
+    EXPECT_FALSE(width_outside_crowded(groups_of(results).front()));
 }
 
 TEST(EvaluateFields, ScoresAReferenceFormOnTheSameFields) {
