@@ -1,10 +1,12 @@
-// plugside-batch evaluate: what the plans of made-up fields are worth, as a table.
+// plugside-batch evaluate: what the plans of made-up fields are worth, as a table and as a report to read.
 #include <cstdio>
 #include <filesystem>
 #include <limits>
 #include <sstream>
+#include <vector>
 
 #include "app/batch/evaluation.h"
+#include "app/batch/evaluation_report.h"
 #include "app/batch/outcome_words.h"
 #include "app/batch/output_names.h"
 #include "app/batch/sample_fields.h"
@@ -35,6 +37,12 @@ tl::expected<EvaluationOptions, CallError> options_of(const Call& call) {
     const auto seeds = whole_number("seeds", call.value("seeds").value_or("6"), 1, 100000);
     if (!seeds) return tl::unexpected(seeds.error());
     options.seeds = *seeds;
+    if (const auto words = call.value("fields")) {
+        if (call.has("seeds")) return tl::unexpected(CallError{"options --fields and --seeds exclude each other"});
+        const auto fields = whole_number("fields", *words, 1, 100000);
+        if (!fields) return tl::unexpected(fields.error());
+        options.fields = *fields;
+    }
     const auto first =
         whole_number("first-seed", call.value("first-seed").value_or("1"), 0, std::numeric_limits<std::uint32_t>::max());
     if (!first) return tl::unexpected(first.error());
@@ -54,8 +62,11 @@ int run_evaluate(const Call& call, const std::stop_token& stop) {
     const auto options = options_of(call);
     if (!options) return tell_call_error("evaluate", options.error());
     const auto out = call.value("out");
-    if (out)
-        if (const auto names = check_output_names({*out}, {}); !names) return tell_refusal(names.error());
+    const auto report = call.value("report");
+    std::vector<std::filesystem::path> outputs;
+    for (const auto& output : {out, report})
+        if (output) outputs.emplace_back(*output);
+    if (const auto names = check_output_names(outputs, {}); !names) return tell_refusal(names.error());
     TerminalProgress terminal;
     const auto results = evaluate_fields(*options, stop, [&](std::size_t done, std::size_t of) {
         terminal.say(static_cast<double>(done) / static_cast<double>(of),
@@ -64,9 +75,12 @@ int run_evaluate(const Call& call, const std::stop_token& stop) {
     terminal.finish();
     if (!results) return tell_stopped();
     std::fputs(table_of(*results).c_str(), stdout);
-    if (!out) return exit_done;
-    if (const auto written = write_text_file(*out, csv_of(*results)); !written) return tell_refusal(written.error());
-    std::printf("Written: %s\n", out->c_str());
+    if (out)
+        if (const auto written = write_text_file(*out, csv_of(*results)); !written) return tell_refusal(written.error());
+    if (report)
+        if (const auto written = write_text_file(*report, report_of(*results)); !written)
+            return tell_refusal(written.error());
+    for (const auto& output : outputs) std::printf("Written: %s\n", output.string().c_str());
     return exit_done;
 }
 
@@ -78,11 +92,13 @@ const Verb& evaluate_verb() {
                             0,
                             0,
                             "Plans made-up fields and scores the plans against the truth.",
-                            {{"seeds", "N", "fields of each kind; 6 unless told"},
+                            {{"fields", "N", "fields in all, spread evenly over the kinds"},
+                             {"seeds", "N", "or: fields of each kind; 6 unless told"},
                              {"first-seed", "K", "seeds K, K+1, ...; 1 unless told"},
                              {"kinds", "LIST", "out of " + all_field_kind_words() + ", with commas; all unless told"},
                              {"mounds", "N", "about how many mounds a field; 300 unless told"},
-                             {"out", "TABLE.csv", "write a row a field"}},
+                             {"out", "TABLE.csv", "write a row a field"},
+                             {"report", "REPORT.html", "write a page with diagrams, whole in itself"}},
                             ""},
                            run_evaluate};
     return verb;

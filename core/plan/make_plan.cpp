@@ -4,12 +4,12 @@
 #include <thread>
 
 #include "core/geometry/area_operations.h"
+#include "core/plan/plan_with_posterior.h"
 #include "core/probing/probe_site.h"
 #include "core/runs/main_run.h"
 #include "core/runs/take_off.h"
 #include "core/sets/cautions.h"
 #include "core/sets/set_plan.h"
-#include "core/systems/system_posterior.h"
 #include "core/walking/coverage.h"
 
 namespace plugside {
@@ -126,21 +126,22 @@ void add_coverage(const Survey& survey, std::optional<Coverage> coverage, Plan& 
 
 }  // namespace
 
-std::optional<Plan> make_plan(const Survey& survey, const PlanOptions& options, const Progress& progress) {
+std::optional<PlanWithPosterior> make_plan_with_posterior(const Survey& survey, const PlanOptions& options,
+                                                          const LinkWeights& weights, const Progress& progress) {
     std::optional<Coverage> coverage;  // does not depend on the systems: measured beside them
     std::jthread measuring;
     if (has_track(survey))
         measuring = std::jthread([&] {
             coverage = coverage_of(survey.walks, survey.ground.boundary, options.seen_from_track, {progress.stop, {}});
         });
-    const std::optional<SystemPosterior> posterior = infer_systems(survey, options, learnt_link_weights(), progress);
+    std::optional<SystemPosterior> posterior = infer_systems(survey, options, weights, progress);
     if (!posterior || progress.stopped()) return std::nullopt;
     Plan plan;
     plan.revision = survey.revision;
     plan.estimate = posterior->estimate;
     plan.mounds = mounds_in_plan(survey, *posterior, options);
     progress.say(0.8, "laying out runs");
-    plan.runs = main_runs(*posterior, learnt_link_weights(), options);
+    plan.runs = main_runs(*posterior, weights, options);
     plan.systems = systems_in_plan(survey, *posterior, plan.runs);
     if (progress.stopped()) return std::nullopt;
     progress.say(0.88, "placing ladders");
@@ -157,7 +158,13 @@ std::optional<Plan> make_plan(const Survey& survey, const PlanOptions& options, 
     if (progress.stopped()) return std::nullopt;
     add_coverage(survey, std::move(coverage), plan);
     progress.say(1.0, "done");
-    return plan;
+    return PlanWithPosterior{std::move(plan), std::move(*posterior)};
+}
+
+std::optional<Plan> make_plan(const Survey& survey, const PlanOptions& options, const Progress& progress) {
+    auto made = make_plan_with_posterior(survey, options, learnt_link_weights(), progress);
+    if (!made) return std::nullopt;
+    return std::move(made->plan);
 }
 
 }  // namespace plugside

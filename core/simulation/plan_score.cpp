@@ -61,6 +61,24 @@ LadderOutcome outcome_of(const ProbeSite& site, std::size_t probe, const TrueGro
     return {probe, site.hit.value(), site.expected_rungs, trial.system.has_value(), trial.rungs};
 }
 
+// Goes through the sets by rank and counts the animals whose run one of them meets.
+void count_reached(const Plan& plan, const std::vector<std::optional<std::size_t>>& hit_system,
+                   const std::set<std::size_t>& present, PlanScore& score) {
+    std::vector<const SetPoint*> by_rank;
+    for (const SetPoint& set : plan.sets)
+        if (set.choice != SetChoice::dropped) by_rank.push_back(&set);
+    std::stable_sort(by_rank.begin(), by_rank.end(), [](const SetPoint* a, const SetPoint* b) { return a->rank < b->rank; });
+    std::set<std::size_t> reached;
+    score.reached_by_sets.assign(1, 0);
+    for (const SetPoint* set : by_rank) {
+        const auto& system = hit_system.at(set->probe);
+        if (system && present.contains(*system)) reached.insert(*system);
+        score.reached_by_sets.push_back(reached.size());
+    }
+    score.sets = by_rank.size();
+    score.animals_reached = reached.size();
+}
+
 }  // namespace
 
 double adjusted_rand_index(const std::vector<std::size_t>& a, const std::vector<std::size_t>& b) {
@@ -109,15 +127,7 @@ PlanScore score_plan(const Plan& plan, const SimulatedField& field) {
         score.ladders.push_back(outcome_of(plan.probes[i], i, trial));
         hit_system.push_back(trial.system);
     }
-    std::set<std::size_t> present(marks.truth.begin(), marks.truth.end());
-    std::set<std::size_t> reached;
-    for (const SetPoint& set : plan.sets) {
-        if (set.choice == SetChoice::dropped) continue;
-        ++score.sets;
-        const auto& system = hit_system.at(set.probe);
-        if (system && present.contains(*system)) reached.insert(*system);
-    }
-    score.animals_reached = reached.size();
+    count_reached(plan, hit_system, {marks.truth.begin(), marks.truth.end()}, score);
     return score;
 }
 

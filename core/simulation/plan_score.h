@@ -38,6 +38,8 @@ struct PlanScore {
     std::vector<LadderOutcome> ladders;
     std::size_t sets = 0;
     std::size_t animals_reached = 0;   // systems with at least one set whose ladder hits a run of that system
+    // [k]: animals reached by the first k sets by rank, dropped ones left out; size sets + 1, ascending
+    std::vector<std::size_t> reached_by_sets;
 };
 
 [[nodiscard]] LadderOutcome try_ladder(const ProbeSite& site, std::size_t probe, const SimulatedField& field);

@@ -213,7 +213,7 @@ std::optional<SystemPosterior> infer_systems(const Survey& survey, const PlanOpt
         pairs.add(tree);
     }
     progress.say(0.7, "finding the systems");
-    const auto table = pairs.table();
+    auto table = pairs.table();
     posterior.estimate = estimate_of(draws->trees_shifted.empty() ? draws->trees : draws->trees_shifted, posterior.scales,
                                      posterior.marks.size());
     std::vector<std::uint32_t> trees = draws->trees;
@@ -231,6 +231,7 @@ std::optional<SystemPosterior> infer_systems(const Survey& survey, const PlanOpt
         posterior.link_probability.push_back(static_cast<double>(times) / static_cast<double>(draws->tree.size()));
     order_systems(posterior);
     measure_agreement(posterior, *draws, table);
+    posterior.together = std::move(table);
     return posterior;
 }
 

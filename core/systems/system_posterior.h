@@ -14,6 +14,7 @@
 
 #include "core/plan/plan.h"
 #include "core/plan/progress.h"
+#include "core/systems/co_membership.h"
 #include "core/systems/link_weights.h"
 #include "core/systems/marks.h"
 
@@ -25,6 +26,7 @@ struct SystemPosterior {
     std::vector<double> link_probability;      // share of draws in which the link is in the forest
     SurveyScales scales;
     SystemsEstimate estimate;
+    std::vector<std::vector<CoMembership::Near>> together;  // of each mark: marks it met in some draw, with the share of draws
     std::vector<std::uint32_t> system;         // of each mark, in the consensus
     std::uint32_t systems = 0;
     std::vector<double> belongs;               // of each mark: mean share with the others of its system; 1 alone

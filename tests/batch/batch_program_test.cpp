@@ -48,6 +48,8 @@ TEST(BatchProgram, AWrongCallIsOneSentenceWithTheWayToTheHelpAndCodeTwo) {
                                                       {"simulate", "--seed", "1", "--kind", "spiral", "--out", "x"},
                                                       {"simulate", "--seed", "1", "--sample", "creek-meadow", "--out", "x"},
                                                       {"evaluate", "--seeds", "0"},
+                                                      {"evaluate", "--fields", "0"},
+                                                      {"evaluate", "--fields", "8", "--seeds", "2"},
                                                       {"evaluate", "--kinds", "meander,spiral"},
                                                       {"evaluate", "stray"}};
     for (const auto& words : wrong) {
@@ -90,7 +92,9 @@ TEST(BatchProgram, AnOutputThatCannotBeIsToldBeforeAnythingIsWritten) {
         {"plan", walk, "--out", good, "--waypoints", good},
         {"plan", walk, "--out", good, "--picture", folder.at(".")},
         {"plan", walk, "--out", good, "--waypoints", walk},
-        {"evaluate", "--seeds", "1", "--out", folder.at("nowhere/table.csv")}};
+        {"evaluate", "--seeds", "1", "--out", folder.at("nowhere/table.csv")},
+        {"evaluate", "--fields", "4", "--out", folder.at("a.csv"), "--report", folder.at("nowhere/report.html")},
+        {"evaluate", "--fields", "4", "--out", folder.at("one"), "--report", folder.at("one")}};
     const std::string before = content_of(walk);
     for (const auto& words : impossible) {
         const Outcome outcome = run_batch(words);
@@ -156,7 +160,8 @@ TEST(BatchProgram, AnInterruptStopsCleanlyAndLeavesNoTable) {
     const TemporaryFolder folder;
     const auto start = std::chrono::steady_clock::now();
     const Outcome outcome =
-        run_batch({"evaluate", "--seeds", "1000", "--out", folder.at("table.csv")}, std::chrono::milliseconds(700));
+        run_batch({"evaluate", "--fields", "4000", "--out", folder.at("table.csv"), "--report", folder.at("report.html")},
+                  std::chrono::milliseconds(700));
     const std::chrono::duration<double> took = std::chrono::steady_clock::now() - start;
     EXPECT_EQ(outcome.code, 130);
     EXPECT_TRUE(outcome.out.empty());
@@ -192,7 +197,25 @@ TEST(BatchProgram, EvaluateGivesALineAKindAndARowAField) {
         }
     }
     EXPECT_EQ(rows, 5u);
-    EXPECT_EQ(columns, 24u);
+    EXPECT_EQ(columns, 72u);
+}
+
+TEST(BatchProgram, EvaluateWritesAReportThatIsWholeInItselfAndSpreadsItsFieldsOverTheKinds) {
+    const TemporaryFolder folder;
+    const Outcome outcome = run_batch({"evaluate", "--fields", "6", "--kinds", "meander,straight-with-branches,crowded-growth,edge-rows",
+                                       "--mounds", "60", "--out", folder.at("table.csv"), "--report", folder.at("report.html")});
+    ASSERT_EQ(outcome.code, 0) << outcome.err;
+    EXPECT_TRUE(outcome.err.empty()) << outcome.err;
+    const std::string table = content_of(folder.at("table.csv"));
+    EXPECT_EQ(lines_of(table), 7u);
+    for (const char* row : {"meander,1,", "meander,2,", "crowded-growth,1,", "edge-rows,1,"})
+        EXPECT_NE(table.find(row), std::string::npos) << row;
+    const std::string report = content_of(folder.at("report.html"));
+    EXPECT_TRUE(report.starts_with("<!DOCTYPE html>"));
+    EXPECT_NE(report.find("Tested: 6 made-up fields"), std::string::npos);
+    for (const char* fetched : {"<script", "<link", "<img", "url(", "href", "@import", "src="})
+        EXPECT_EQ(report.find(fetched), std::string::npos) << fetched;
+    EXPECT_TRUE(folder.holds_nothing_but({"table.csv", "report.html"}));
 }
 
 }  // namespace

@@ -2,6 +2,7 @@
 // The data sets are not ours to copy, so the checks beside this file read them from their own packages and feed them here.
 //
 //   core_figures mean-bearing | mean-axis       degrees
+//   core_figures calibration                    chances and outcomes in turn: Brier and log score, then the bins
 //   core_figures neighbours                     places: Delaunay edges, those with an empty circle on them, spanning tree
 //   length core_figures single-linkage CUT             places: groups when all links up to CUT join core_figures
 //   density-clusters RADIUS LEAST  places: clusters, places in none core_figures to-lines LINES                 LINES
@@ -18,6 +19,7 @@
 
 #include "core/geometry/delaunay.h"
 #include "core/geometry/polyline.h"
+#include "core/simulation/calibration.h"
 #include "core/simulation/plan_score.h"
 #include "core/survey/circular.h"
 #include "core/systems/neighbour_graph.h"
@@ -95,6 +97,16 @@ void print_distances_to_lines(const std::vector<double>& numbers, std::size_t li
     std::printf("%.9f\n", sum / static_cast<double>(places.size()));
 }
 
+// Chances and what came of them (0 or 1) in turn: Brier and log score, then a line a bin.
+void print_calibration(const std::vector<double>& numbers) {
+    std::vector<Claim> claims;
+    for (std::size_t i = 0; i + 1 < numbers.size(); i += 2) claims.push_back({numbers[i], numbers[i + 1] > 0.5});
+    const Calibration calibration = calibration_of(claims);
+    std::printf("%.12f %.12f\n", calibration.brier.score, calibration.log.score);
+    for (const ReliabilityBin& bin : calibration.bins)
+        std::printf("%.12f %.12f %ld\n", bin.mean_chance, bin.came_true.value(), bin.came_true.trials);
+}
+
 std::vector<Bearing> bearings_in(const std::vector<double>& numbers) {
     std::vector<Bearing> bearings;
     for (const double degrees : numbers) bearings.push_back(Bearing::degrees(degrees));
@@ -116,6 +128,8 @@ int run(const std::vector<std::string>& words) {
         print_density_clusters(places_in(numbers), std::stod(words[1]), std::stoi(words[2]));
     } else if (what == "to-lines" && words.size() == 2) {
         print_distances_to_lines(numbers, std::stoul(words[1]));
+    } else if (what == "calibration") {
+        print_calibration(numbers);
     } else {
         std::fprintf(stderr, "core_figures: found \"%s\", expected a figure's name.\n", what.c_str());
         return 2;
