@@ -20,9 +20,9 @@ constexpr double shortest_tape_m = 0.6;  // two plugs nearer than this have no b
 constexpr double from_plug_m[] = {0.35, 0.5, 0.7};
 
 // What one more hole is worth: see LadderOptions.
-const LadderOptions on_plug_side{.price = 0.3};
+const LadderOptions on_plug_side{.price = 0.1, .enough = 0.985};
 const LadderOptions on_tape{.price = 0.03};
-const LadderOptions over_gap{.steps = {Metres::of(0.055), Metres::of(0.07)}, .longest_half = Metres::of(0.9), .price = 0.02};
+const LadderOptions over_gap{.steps = {Metres::of(0.057), Metres::of(0.07)}, .longest_half = Metres::of(0.9), .price = 0.02};
 
 LocalPoint ladder_middle(const ProbeSite& site, LocalPoint origin) {
     return origin + site.axis.unit() * site.ladder.along.value() + turned_right(site.axis.unit()) * site.ladder.across.value();
@@ -71,6 +71,7 @@ struct OnTape {
     Metres along;  // from the plug it is taped from
     RowChance row;
     PlacedRow placed;
+    const LadderOptions* options;
 };
 
 class SiteMaker {
@@ -154,8 +155,11 @@ private:
             if (decided_end == (from_second ? 1 : 2)) return;
             const bool pinned = (from_second ? stretch.to : stretch.from).fan_from_tape_degrees.has_value();
             const bool wide = !pinned || (long_gap && along > stretch.length * 0.4);
-            OnTape place{from_second, along, row_at(draws, stretch, from_second, along), {}};
-            place.placed = place_row(place.row, options_.tunnel_diameter, wide ? over_gap : on_tape);
+            OnTape place{from_second, along, row_at(draws, stretch, from_second, along), {}, wide ? &over_gap : &on_tape};
+            LadderOptions roughly = *place.options;
+            roughly.middles_either_way = 1;
+            roughly.steps.erase(roughly.steps.begin());
+            place.placed = place_row(place.row, options_.tunnel_diameter, roughly);
             if (!best || place.placed.worth > best->placed.worth + 1e-9) best = std::move(place);
         };
         for (const bool from_second : {false, true}) {
@@ -163,6 +167,7 @@ private:
                 if (along <= 0.4 * stretch.length.value()) look_at(from_second, Metres::of(along));
             look_at(from_second, Metres::of(std::round(50.0 * stretch.length.value()) / 100.0));
         }
+        best->placed = place_row(best->row, options_.tunnel_diameter, *best->options);
         return *best;
     }
 
