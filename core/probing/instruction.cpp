@@ -6,7 +6,8 @@ namespace plugside {
 
 namespace {
 
-// A step is read finer than a tape's whole inches and centimetres, since it is laid off again and again: "2 1/4 in", "5.7 cm".
+// A step is read finer than a tape's whole inches and centimetres, since it is laid off again and again: "2 1/4 in", "5.7
+// cm".
 std::string step_reading(Metres step, LengthUnits units) {
     if (units == LengthUnits::metres) {
         const long millimetres = std::lround(step.value() * 1000.0);
@@ -27,7 +28,8 @@ std::string rungs_in_words(const ProbeSite& site, const char* one_way, const cha
 }
 
 std::string sideways(Metres across, LengthUnits units) {
-    return tape_reading(Metres::of(std::abs(across.value())), units) + (across.value() < 0.0 ? " to the left" : " to the right");
+    return tape_reading(Metres::of(std::abs(across.value())), units) +
+           (across.value() < 0.0 ? " to the left" : " to the right");
 }
 
 // Less than half a centimetre is nothing that a tape shows.
@@ -47,13 +49,15 @@ std::string instruction(const ProbeSite& site, const Survey& survey, LengthUnits
         if (!negligible(ladder.across)) text += ", then " + sideways(ladder.across, units);
         return text + ". " + rungs_in_words(site, "nearer the plug", "farther out", units) + drop;
     }
-    std::string text = "Tape from the plug of " + from + " to the plug of " + survey.mounds[*site.to_mound].name + ", towards " +
-                       towards + ". At " + tape_reading(ladder.along, units);
-    text += negligible(ladder.across) ? " on the tape is the middle" : " step " + sideways(ladder.across, units) + " of the tape";
+    std::string text = "Tape from the plug of " + from + " to the plug of " + survey.mounds[*site.to_mound].name +
+                       ", towards " + towards + ". At " + tape_reading(ladder.along, units);
+    text += negligible(ladder.across) ? " on the tape is the middle"
+                                      : " step " + sideways(ladder.across, units) + " of the tape";
     return text + ". " + rungs_in_words(site, "to the left", "to the right", units) +
-           (site.across_gap ? " The row is wide because neither plug shows where the run leaves: it lies across the gap, square to the "
-                              "tape."
-                            : " The row lies across the tape.") +
+           (site.across_gap
+                ? " The row is wide because neither plug shows where the run leaves: it lies across the gap, square to the "
+                  "tape."
+                : " The row lies across the tape.") +
            drop;
 }
 

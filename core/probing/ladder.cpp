@@ -11,7 +11,8 @@ namespace {
 double to_the_centimetre(double metres) { return std::round(metres * 100.0) / 100.0; }
 
 // The rows about one middle: each with one pair of holes more, as long as a pair more is worth it.
-void try_rows(const RowChance& row, Metres tunnel, Metres middle, Metres step, const LadderOptions& options, PlacedRow& best) {
+void try_rows(const RowChance& row, Metres tunnel, Metres middle, Metres step, const LadderOptions& options,
+              PlacedRow& best) {
     const double enough = options.enough * row.presence();
     RowInHand in_hand(row, tunnel);
     double expected = 1.0;
@@ -56,7 +57,8 @@ PlacedRow place_row(const RowChance& row, Metres tunnel_diameter, const LadderOp
             try_rows(row, tunnel_diameter, middle, step, options, best);
         }
     for (const double nearby : {-0.01, 0.01})
-        try_rows(row, tunnel_diameter, Metres::of(to_the_centimetre(best.middle.value() + nearby)), best.step, options, best);
+        try_rows(row, tunnel_diameter, Metres::of(to_the_centimetre(best.middle.value() + nearby)), best.step, options,
+                 best);
     return best;
 }
 

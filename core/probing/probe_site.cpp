@@ -1,8 +1,10 @@
 #include "core/probing/probe_site.h"
 
 #include <algorithm>
+#include <atomic>
 #include <cmath>
 #include <numbers>
+#include <thread>
 #include <tuple>
 
 #include "core/probing/ladder.h"
@@ -15,8 +17,8 @@ namespace {
 
 constexpr double shortest_tape_m = 0.6;  // two plugs nearer than this have no between to probe
 
-// Rows between two mounds lie at least this far from a plug, so that they meet the run and not the lateral or the mound's own soil
-// (30-46 cm wide: extension accounts), and are looked for at these places from either plug, and half way.
+// Rows between two mounds lie at least this far from a plug, so that they meet the run and not the lateral or the mound's
+// own soil (30-46 cm wide: extension accounts), and are looked for at these places from either plug, and half way.
 constexpr double from_plug_m[] = {0.35, 0.5, 0.7};
 
 // What one more hole is worth: see LadderOptions.
@@ -25,7 +27,8 @@ const LadderOptions on_tape{.price = 0.03};
 const LadderOptions over_gap{.steps = {Metres::of(0.057), Metres::of(0.07)}, .longest_half = Metres::of(0.9), .price = 0.02};
 
 LocalPoint ladder_middle(const ProbeSite& site, LocalPoint origin) {
-    return origin + site.axis.unit() * site.ladder.along.value() + turned_right(site.axis.unit()) * site.ladder.across.value();
+    return origin + site.axis.unit() * site.ladder.along.value() +
+           turned_right(site.axis.unit()) * site.ladder.across.value();
 }
 
 // What the rungs reach of a row's chances, from the ladder's middle.
@@ -92,8 +95,8 @@ public:
         site.hit_as_proposed = placed.promise.hit;
         site.middle_as_proposed = ladder_middle(site, mark.plug);
         const bool moved = obey_move(site);
-        complete(site, mark.plug,
-                 moved ? plug_side_chance(options_, turns_[mark_number], site.ladder.across) : row, site.ladder.along, options_);
+        complete(site, mark.plug, moved ? plug_side_chance(options_, turns_[mark_number], site.ladder.across) : row,
+                 site.ladder.along, options_);
         return site;
     }
 
@@ -115,7 +118,8 @@ public:
         site.hit_as_proposed = place.placed.promise.hit;
         site.middle_as_proposed = ladder_middle(site, from.plug);
         if (obey_move(site))
-            complete(site, from.plug, row_at(draws, stretch, place.from_second, site.ladder.along), site.ladder.across, options_);
+            complete(site, from.plug, row_at(draws, stretch, place.from_second, site.ladder.along), site.ladder.across,
+                     options_);
         else
             complete(site, from.plug, place.row, site.ladder.across, options_);
         return site;
@@ -145,11 +149,13 @@ private:
         return decision_on(survey_, {ProbeKind::between_mounds, b, a}) ? 2 : 0;
     }
 
-    [[nodiscard]] static RowChance row_at(const StretchDraws& draws, const Stretch& stretch, bool from_second, Metres along) {
+    [[nodiscard]] static RowChance row_at(const StretchDraws& draws, const Stretch& stretch, bool from_second,
+                                          Metres along) {
         return from_second ? seen_from_other_end(draws.across_tape(stretch.length - along)) : draws.across_tape(along);
     }
 
-    [[nodiscard]] OnTape best_place(const StretchDraws& draws, const Stretch& stretch, bool long_gap, int decided_end) const {
+    [[nodiscard]] OnTape best_place(const StretchDraws& draws, const Stretch& stretch, bool long_gap,
+                                    int decided_end) const {
         std::optional<OnTape> best;
         const auto look_at = [&](bool from_second, Metres along) {
             if (decided_end == (from_second ? 1 : 2)) return;
@@ -185,11 +191,15 @@ private:
     std::vector<RunTurn> turns_;
 };
 
-// Keeps the places between mounds that are worth it: those of at least the wanted chance or with a decision, and the best of the rest
-// where a system has fewer places than it is to get sets. Expects the sites in their order.
-void keep_worthwhile(std::vector<ProbeSite>& sites, std::size_t systems, const SiteMaker& maker, const PlanOptions& options) {
+// Keeps the places between mounds that are worth it: those of at least the wanted chance or with a decision, and the best of
+// the rest where a system has fewer places than it is to get sets. Expects the sites in their order.
+void keep_worthwhile(std::vector<ProbeSite>& sites, std::size_t systems, const SiteMaker& maker,
+                     const PlanOptions& options) {
     const auto good = [&](const ProbeSite& site) {
-        return !site.to_mound || (site.hit_as_proposed.value() >= options.least_between_hit && site.expected_rungs <= options.most_between_rungs) || maker.decided(site);
+        return !site.to_mound ||
+               (site.hit_as_proposed.value() >= options.least_between_hit &&
+                site.expected_rungs <= options.most_between_rungs) ||
+               maker.decided(site);
     };
     std::vector<int> offered(systems, 0);
     for (const ProbeSite& site : sites) offered[site.system] += good(site) ? 1 : 0;
@@ -204,16 +214,34 @@ void keep_worthwhile(std::vector<ProbeSite>& sites, std::size_t systems, const S
 std::vector<ProbeSite> probe_sites(const Survey& survey, const SystemPosterior& posterior, const std::vector<MainRun>& runs,
                                    const PlanOptions& options) {
     const SiteMaker maker(survey, posterior, options);
-    std::vector<ProbeSite> sites;
     std::vector<std::size_t> mark_of(survey.mounds.size(), 0);
+    std::vector<std::size_t> with_fan;
     for (std::size_t i = 0; i < posterior.marks.size(); ++i) {
         mark_of[posterior.marks[i].mound] = i;
-        if (posterior.marks[i].fan) sites.push_back(maker.plug_side(i));
+        if (posterior.marks[i].fan) with_fan.push_back(i);
     }
-    for (const MainRun& run : runs) {
-        const Mark& from = posterior.marks[mark_of[run.from_mound]];
-        const Mark& to = posterior.marks[mark_of[run.to_mound]];
-        if (distance_m(from.plug, to.plug) >= shortest_tape_m) sites.push_back(maker.between(run, from, to));
+    const auto end_of = [&](std::size_t mound) -> const Mark& { return posterior.marks[mark_of[mound]]; };
+    std::vector<const MainRun*> with_tape;
+    for (const MainRun& run : runs)
+        if (run.probability.value() >= options.least_run_probability &&
+            distance_m(end_of(run.from_mound).plug, end_of(run.to_mound).plug) >= shortest_tape_m)
+            with_tape.push_back(&run);
+    std::vector<ProbeSite> sites(with_fan.size() + with_tape.size());
+    std::atomic<std::size_t> next{0};
+    const auto work = [&] {  // what a site is does not depend on who makes it
+        for (std::size_t i = next++; i < sites.size(); i = next++) {
+            if (i < with_fan.size()) {
+                sites[i] = maker.plug_side(with_fan[i]);
+            } else {
+                const MainRun& run = *with_tape[i - with_fan.size()];
+                sites[i] = maker.between(run, end_of(run.from_mound), end_of(run.to_mound));
+            }
+        }
+    };
+    {
+        std::jthread helper;
+        if (sites.size() > 100) helper = std::jthread(work);
+        work();
     }
     // ties by the marks' keys, which do not depend on how the survey numbers them
     const auto key_of = [&](std::size_t mound) { return posterior.marks[mark_of[mound]].key; };

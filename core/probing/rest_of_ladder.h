@@ -1,8 +1,10 @@
 // What is left of a ladder once some of its holes are pushed: the rungs in the order to try, each with its chance.
 //
-// Before the first hole: the ladder as it was told, from the middle outwards. After it: most likely first, given that every hole so
+// Before the first hole: the ladder as it was told, from the middle outwards. After it: most likely first, given that every
+// hole so
 //          far missed the run. A found run leaves nothing to push.
-// Logged:  holes of other ladders are passed over, so are holes more than 3 cm beside the row (the ladder was moved since); a hole on
+// Logged:  holes of other ladders are passed over, so are holes more than 3 cm beside the row (the ladder was moved since);
+// a hole on
 //          the row counts where it was pushed, on a rung or between two.
 // Chances: a rung's is given that neither the logged holes nor the rungs before it met the run.
 // Degenerate input: no rung left: no rungs, chance 0.
@@ -27,6 +29,7 @@ struct RestOfLadder {
     double expected_rungs = 0.0;  // of them, until the hit or to the end
 };
 
-[[nodiscard]] RestOfLadder rest_of_ladder(const ProbeSite& site, const std::vector<ProbeResult>& logged, Metres tunnel_diameter);
+[[nodiscard]] RestOfLadder rest_of_ladder(const ProbeSite& site, const std::vector<ProbeResult>& logged,
+                                          Metres tunnel_diameter);
 
 }  // namespace plugside

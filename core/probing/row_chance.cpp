@@ -74,7 +74,8 @@ RowChance RowChanceMaker::made() const {
 
 RowInHand::RowInHand(const RowChance& row, Metres tunnel_diameter) : row_(row), covered_(row.chance.size() * widths, 0.0F) {
     for (std::size_t w = 0; w < widths; ++w) {
-        const double share = TunnelSpan::least + (TunnelSpan::most - TunnelSpan::least) * (static_cast<double>(w) + 0.5) / widths;
+        const double share =
+            TunnelSpan::least + (TunnelSpan::most - TunnelSpan::least) * (static_cast<double>(w) + 0.5) / widths;
         reach_m_[w] = 0.5 * tunnel_diameter.value() * share * row.slant;
     }
 }
@@ -99,9 +100,8 @@ void RowInHand::for_cells_under(Metres at, Use use) const {
 
 double RowInHand::chance_at(Metres at) const {
     double found = 0.0;
-    for_cells_under(at, [&](std::size_t cell, std::size_t, double fresh) {
-        found += fresh * static_cast<double>(row_.chance[cell]);
-    });
+    for_cells_under(
+        at, [&](std::size_t cell, std::size_t, double fresh) { found += fresh * static_cast<double>(row_.chance[cell]); });
     return found / widths;
 }
 

@@ -1,13 +1,16 @@
 // Where along a row of probe holes a run is met, as a distribution over centimetres.
 //
 // Unit:    metres from the row's own zero (the plug on the plug side; the tape between two mounds).
-// Mass:    `chance` holds, for each cell, the chance that the run is there and crosses the row in that cell; their sum is at most 1,
+// Mass:    `chance` holds, for each cell, the chance that the run is there and crosses the row in that cell; their sum is at
+// most 1,
 //          the rest is a run that is not there or crosses elsewhere.
-// slant:   mean of 1 / cos of the angle between run and the square to the row: a run at a slant is met from farther along the row.
-// Met:     a rung meets the run when it lies within half the tunnel's diameter of its centre line. The diameter of one tunnel is
+// slant:   mean of 1 / cos of the angle between run and the square to the row: a run at a slant is met from farther along
+// the row. Met:     a rung meets the run when it lies within half the tunnel's diameter of its centre line. The diameter of
+// one tunnel is
 //          not known: it is taken as even over TunnelSpan. What one width lets slip between two rungs, another does not.
 // Cost:    `promise_of` O(rungs x cells under a rung).
-// Source:  5 cm (UC field-rodent circular) to 7.6 cm (Montana Dept of Agriculture) across, about PlanOptions::tunnel_diameter.
+// Source:  5 cm (UC field-rodent circular) to 7.6 cm (Montana Dept of Agriculture) across, about
+// PlanOptions::tunnel_diameter.
 #pragma once
 
 #include <cstddef>
@@ -27,7 +30,7 @@ struct TunnelSpan {
 };
 
 struct RowChance {
-    double first_m = 0.0;        // middle of the first cell
+    double first_m = 0.0;  // middle of the first cell
     std::vector<float> chance;
     double slant = 1.0;
 

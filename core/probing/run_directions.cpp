@@ -20,17 +20,17 @@ struct AxisSum {
     double north = 0.0;
     double reach_m = 0.0;
     double count = 0.0;
-    void add(LocalVector way, double length_m) {
+    void add(LocalVector way, double length_m, double weight) {
         const double square = way.east_m * way.east_m + way.north_m * way.north_m;
         if (square <= 0.0) return;
-        east += 2.0 * way.east_m * way.north_m / square;
-        north += (way.north_m * way.north_m - way.east_m * way.east_m) / square;
-        reach_m += length_m;
-        count += 1.0;
+        east += weight * 2.0 * way.east_m * way.north_m / square;
+        north += weight * (way.north_m * way.north_m - way.east_m * way.east_m) / square;
+        reach_m += weight * length_m;
+        count += weight;
     }
 };
 
-constexpr std::size_t most_neighbours = 4;
+constexpr std::size_t most_neighbours = 16;  // more than any likely run has at one mound
 struct Neighbours {
     std::array<std::uint32_t, most_neighbours> mark{};
     std::size_t count = 0;
@@ -51,11 +51,10 @@ void add_direction(const std::vector<Mark>& marks, std::size_t here, const Neigh
             through = a * (1.0 / a.length_m()) - b * (1.0 / b.length_m());
             reach_m = a.length_m() + b.length_m();
         }
-    if (!through && next.count > 0) {
-        through = way_to(0);
-        reach_m = through->length_m();
-    }
-    if (through) sum.add(*through, reach_m);
+    if (through) sum.add(*through, reach_m, 1.0);
+    if (through) return;
+    for (std::size_t i = 0; i < next.count; ++i)
+        sum.add(way_to(i), way_to(i).length_m(), 1.0 / static_cast<double>(next.count));
 }
 
 RunTurn turn_of(const Mark& mark, const AxisSum& sum, const PlanOptions& options) {
@@ -67,7 +66,8 @@ RunTurn turn_of(const Mark& mark, const AxisSum& sum, const PlanOptions& options
     const double by_receiver = std::atan2(std::numbers::sqrt2 * mark.position_sd_m, reach_m) * degrees_per_radian;
     const Bearing run = Bearing::degrees(0.5 * std::atan2(sum.east, sum.north) * degrees_per_radian);
     const double turn = std::remainder(turn_degrees(mark.fan->reversed().turned(90.0), run), 180.0);
-    return run_turn_given(turn, std::hypot(std::hypot(spread, bending_sd_degrees), std::hypot(by_receiver, options.fan_sd_degrees)));
+    return run_turn_given(
+        turn, std::hypot(std::hypot(spread, bending_sd_degrees), std::hypot(by_receiver, options.fan_sd_degrees)));
 }
 
 }  // namespace

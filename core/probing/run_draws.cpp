@@ -35,14 +35,30 @@ constexpr double onward_turn_sd_degrees = 12.0;
 constexpr double row_half_m = 1.0;  // of the chances kept to either side of a tape
 
 enum Use : std::size_t {
-    depth_common, depth_first, depth_second, slope_first, slope_second, stray_first, stray_second, read_first, read_second,
-    tape, arc, ess, strength, lean_first, lean_second, side_first, side_second, uses
+    depth_common,
+    depth_first,
+    depth_second,
+    slope_first,
+    slope_second,
+    stray_first,
+    stray_second,
+    read_first,
+    read_second,
+    tape,
+    arc,
+    ess,
+    strength,
+    lean_first,
+    lean_second,
+    side_first,
+    side_second,
+    uses
 };
 
 using DrawTable = std::array<std::array<double, draws>, uses>;
 
-// Standard normal numbers (and even ones for strength and sides) in a Latin hypercube: every number of a use lies in a slice of
-// its own, slices are dealt by keyed numbers.
+// Standard normal numbers (and even ones for strength and sides) in a Latin hypercube: every number of a use lies in a slice
+// of its own, slices are dealt by keyed numbers.
 DrawTable make_table() {
     DrawTable table{};
     for (std::size_t use = 0; use < uses; ++use) {
@@ -103,7 +119,7 @@ struct DrawnEnd {
 struct StretchDraws::Curve {
     Place from;
     Place chord;
-    double leave = 0.0;   // slope off the chord where it leaves, and where it comes
+    double leave = 0.0;  // slope off the chord where it leaves, and where it comes
     double arrive = 0.0;
     double weight = 0.0;
 };
@@ -136,7 +152,8 @@ RowChance plug_side_chance(const PlanOptions& options, const RunTurn& turn, Metr
         const double stray = (stray_share * run_degrees + stray_rest * z[stray_first][d]) * radians_per_degree;
         const double run = std::clamp(run_degrees * radians_per_degree, -1.3, 1.3);
         const double slope = std::tan(run);
-        // the junction lies at length (cos, sin) of the stray; the run through it, at `run` from square, meets the line there
+        // the junction lies at length (cos, sin) of the stray; the run through it, at `run` from square, meets the line
+        // there
         const double met = length * (std::cos(stray) + std::sin(stray) * slope) - across.value() * slope;
         maker.add(met, 1.0, std::min(3.0, std::sqrt(1.0 + slope * slope)));
     }
@@ -148,8 +165,7 @@ StretchDraws::StretchDraws(const Stretch& stretch, const PlanOptions& options)
     : length_m_(stretch.length.value()), joined_(stretch.joined) {
     const DrawTable& z = table();
     const double usual =
-        4.0 * bend_share /
-        std::sqrt(1.0 - strong_bend_share + strong_bend_share * strong_bend_factor * strong_bend_factor);
+        4.0 * bend_share / std::sqrt(1.0 - strong_bend_share + strong_bend_share * strong_bend_factor * strong_bend_factor);
     const double stray_sd = stray_sd_degrees * radians_per_degree;
     const double lean_sd = lean_sd_degrees * radians_per_degree;
     curves_.reserve(draws);
@@ -168,7 +184,8 @@ StretchDraws::StretchDraws(const Stretch& stretch, const PlanOptions& options)
             drawn.junction = {length * std::cos(drawn.lateral), length * std::sin(drawn.lateral)};
             return drawn;
         };
-        const DrawnEnd first = drawn_end(stretch.from, depth_first, slope_first, stray_first, read_first, lean_first, side_first);
+        const DrawnEnd first =
+            drawn_end(stretch.from, depth_first, slope_first, stray_first, read_first, lean_first, side_first);
         const DrawnEnd second =
             drawn_end(stretch.to, depth_second, slope_second, stray_second, read_second, lean_second, side_second);
         Curve curve;

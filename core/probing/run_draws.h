@@ -1,7 +1,8 @@
-// Draws of the run about a mound and between two mounds, seen from where a person stands: from the plug, along the tape or away
-// from the fan as it lies on the ground. A row of probe holes is judged by where the draws cross it.
+// Draws of the run about a mound and between two mounds, seen from where a person stands: from the plug, along the tape or
+// away from the fan as it lies on the ground. A row of probe holes is judged by where the draws cross it.
 //
-// Lateral:  length = depth x cot(slope), both drawn; two mounds of one system share most of the depth. It lies opposite the fan
+// Lateral:  length = depth x cot(slope), both drawn; two mounds of one system share most of the depth. It lies opposite the
+// fan
 //           but for a stray; it leaves the run square but for a lean ("usually a T, rarely a Y", Dalquest 1948).
 // Between:  the run leaves one junction and comes to the other as an arc with some of an S. A draw counts by how square its
 //           laterals stand to its run: that ties what was read of fans to what the tape does.
@@ -22,8 +23,8 @@ namespace plugside {
 inline constexpr double stray_sd_degrees = 10.0;
 inline constexpr double lean_sd_degrees = 18.0;
 
-// What the neighbours that a run joins tell of the run's direction under a mound: the turn from square to the axis opposite the
-// fan, clockwise, degrees. Nothing known: mean 0, the sum of stray and lean.
+// What the neighbours that a run joins tell of the run's direction under a mound: the turn from square to the axis opposite
+// the fan, clockwise, degrees. Nothing known: mean 0, the sum of stray and lean.
 struct RunTurn {
     double mean_degrees = 0.0;
     double sd_degrees = 20.59;  // hypot(stray, lean)
@@ -32,19 +33,21 @@ struct RunTurn {
 [[nodiscard]] RunTurn run_turn_given(double observed_degrees, double observed_sd_degrees);
 
 // Along the plug side's axis, on a line `across` to its right.
-[[nodiscard]] RowChance plug_side_chance(const PlanOptions& options, const RunTurn& turn = {}, Metres across = Metres::of(0.0));
+[[nodiscard]] RowChance plug_side_chance(const PlanOptions& options, const RunTurn& turn = {},
+                                         Metres across = Metres::of(0.0));
 
 // One end of a stretch between two mounds.
 struct EndOfStretch {
-    std::optional<double> fan_from_tape_degrees;  // bearing of the fan less bearing of the tape (first -> second), as recorded
+    std::optional<double>
+        fan_from_tape_degrees;  // bearing of the fan less bearing of the tape (first -> second), as recorded
 };
 
 struct Stretch {
     EndOfStretch from;
     EndOfStretch to;
-    Metres length;                  // of the tape
-    double tape_sd_degrees = 0.0;   // of the tape's bearing as recorded: the receiver's error
-    double joined = 1.0;            // chance that a run joins the two
+    Metres length;                 // of the tape
+    double tape_sd_degrees = 0.0;  // of the tape's bearing as recorded: the receiver's error
+    double joined = 1.0;           // chance that a run joins the two
 };
 
 // The draws of one stretch, made once, then asked for rows across the tape (positive right, looking from first to second).

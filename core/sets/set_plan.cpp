@@ -39,13 +39,19 @@ double comparable(double gain) { return std::round(gain * 1e9); }
 class Chooser {
 public:
     Chooser(const Survey& survey, const Plan& plan, const SystemPosterior& posterior, const PlanOptions& options)
-        : plan_(plan), posterior_(posterior), options_(options), mark_of_(survey.mounds.size(), 0), reach_(posterior),
-          taken_in_(plan.systems.size()), proposed_in_(plan.systems.size(), 0) {
+        : plan_(plan),
+          posterior_(posterior),
+          options_(options),
+          mark_of_(survey.mounds.size(), 0),
+          reach_(posterior),
+          taken_in_(plan.systems.size()),
+          proposed_in_(plan.systems.size(), 0) {
         for (std::size_t i = 0; i < posterior.marks.size(); ++i) mark_of_[posterior.marks[i].mound] = i;
         for (const ProbeSite& site : plan.probes) {
             kept_clear_.push_back(kept_clear(survey.ground, site.middle_as_proposed));
             const double age = worth_of(survey.mounds[site.from_mound].freshness);
-            chance_.push_back(age * site.hit_as_proposed.value());  // a move changes neither which places are proposed nor numbers
+            chance_.push_back(age *
+                              site.hit_as_proposed.value());  // a move changes neither which places are proposed nor numbers
         }
     }
 
