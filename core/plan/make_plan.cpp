@@ -146,8 +146,9 @@ std::optional<PlanWithPosterior> make_plan_with_posterior(const Survey& survey, 
     if (progress.stopped()) return std::nullopt;
     progress.say(0.88, "placing ladders");
     plan.probes = probe_sites(survey, *posterior, plan.runs, options);
-    SetChoiceResult chosen = choose_sets(survey, plan, options);
+    SetChoiceResult chosen = choose_sets(survey, plan, *posterior, options);
     plan.sets = std::move(chosen.sets);
+    plan.expected_reached_by_sets = std::move(chosen.expected_reached);
     add_notices(survey, *posterior, plan);
     plan.notices.insert(plan.notices.end(), chosen.notices.begin(), chosen.notices.end());
     progress.say(0.92, "finding the way past the sets");

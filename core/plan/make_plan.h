@@ -19,12 +19,17 @@ struct PlanOptions {
     int sets_per_system = 2;                       // common practice: two placements a system
     Metres seen_from_track = Metres::of(5.0);      // our assumption: how far to each side a walker sees a mound
     Metres tunnel_diameter = Metres::of(0.064);    // 5-7.6 cm: UC circular 2 in; Montana Dept of Agriculture 3 in
-    Metres depth_mean = Metres::of(0.28);          // 15-30 cm UC IPM 7433, 15-36 cm UC circular, 30-36 cm common practice
+    Metres depth_mean = Metres::of(0.27);          // 15-30 cm UC IPM 7433, 15-36 cm UC circular, 30-36 cm common practice: the
+                                                   // mean of their middles
     Metres depth_sd = Metres::of(0.07);            // so that nine in ten lie in the span of these sources
     double slope_degrees = 45.0;                   // common practice
     double slope_sd_degrees = 6.0;                 // our assumption
     double fan_sd_degrees = 15.0;                  // recorded against lateral; read by eye 10-20 degrees: our assumption
     double least_run_probability = 0.5;            // below, more than half of the holes between two mounds are in vain
+    double least_between_hit = 0.90;               // a place between mounds with less is offered only where a system lacks better
+    double most_between_rungs = 6.5;               // and the same for one that is expected to take more holes: twice the plug side's
+    double least_gain_of_extra_set = 0.12;         // animals: more sets than usual in a system only while one brings this much
+    std::optional<int> most_sets;                  // a budget; nothing: as many as the two rules above give
     int draws = 0;                                 // forests to draw; 0 = chosen by the number of mounds
 };
 

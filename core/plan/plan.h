@@ -14,6 +14,7 @@
 
 #include "core/geometry/polygon.h"
 #include "core/geometry/polyline.h"
+#include "core/probing/row_chance.h"
 #include "core/survey/survey.h"
 #include "core/units/probability.h"
 
@@ -75,6 +76,7 @@ struct ProbeSite {
     std::size_t system = 0;
     std::size_t from_mound = 0;
     std::optional<std::size_t> to_mound;  // nothing for plug side
+    bool across_gap = false;              // a wide row over a gap of which neither side pins the run
     Ladder ladder;
     std::vector<Metres> rungs;            // offsets from the middle along the row, in the order to try
     Probability hit;                      // that some rung meets the run
@@ -86,6 +88,7 @@ struct ProbeSite {
     std::vector<LocalPoint> rung_places;  // for the map, same order as rungs
     Metres run_offset;                    // where along the row, from its middle, the run is expected
     Metres run_offset_sd;
+    RowChance along_row;                  // where the row meets the run, from its middle, as far as the rungs reach
 };
 
 enum class CautionWeight { stop, hold_back, mind };
@@ -107,6 +110,7 @@ struct Plan {
     std::vector<MainRun> runs;
     std::vector<ProbeSite> probes;
     std::vector<SetPoint> sets;
+    std::vector<double> expected_reached_by_sets;  // animals that the first 1, 2, ... sets by rank are expected to reach
     MultiPolygon unwalked;                // inside the boundary, further from the track than a walker sees
     std::optional<double> area_walked_m2; // nothing without a track
     std::optional<double> area_field_m2;  // nothing without a boundary

@@ -8,11 +8,32 @@ namespace plugside {
 
 namespace {
 
-double chance_within(const RunOffset& offset, double low_m, double high_m) {
-    return high_m > low_m ? offset.below(high_m) - offset.below(low_m) : 0.0;
-}
-
 double to_the_centimetre(double metres) { return std::round(metres * 100.0) / 100.0; }
+
+// The rows about one middle: each with one pair of holes more, as long as a pair more is worth it.
+void try_rows(const RowChance& row, Metres tunnel, Metres middle, Metres step, const LadderOptions& options,
+              PlacedRow& best) {
+    const double enough = options.enough * row.presence();
+    RowInHand in_hand(row, tunnel);
+    double expected = 1.0;
+    in_hand.push(middle);
+    const int most = static_cast<int>(std::floor(options.longest_half / step + 1e-9));
+    int useless = 0;
+    double own_best = -1e9;
+    for (int k = 0; k <= most && useless < 3 && (k == 0 || 1.0 - in_hand.not_met() < enough); ++k) {
+        if (k > 0)
+            for (const double side : {-1.0, 1.0}) {
+                expected += in_hand.not_met();
+                in_hand.push(middle + step * (side * k));
+            }
+        const double worth = 1.0 - in_hand.not_met() - options.price * expected;
+        useless = worth > own_best ? 0 : useless + 1;
+        own_best = std::max(own_best, worth);
+        if (worth <= best.worth + 1e-9) continue;
+        const Metres half = k > 0 ? Metres::of(std::ceil(step.value() * k * 100.0 - 1e-6) / 100.0) : Metres::of(0.0);
+        best = {middle, half, step, {Probability::of(std::clamp(1.0 - in_hand.not_met(), 0.0, 1.0)), expected}, worth};
+    }
+}
 
 }  // namespace
 
@@ -26,44 +47,19 @@ std::vector<Metres> rungs_of(Metres half_length, Metres step) {
     return rungs;
 }
 
-LadderPromise promise_of(const RunOffset& offset, Metres middle, const std::vector<Metres>& rungs, Metres tunnel_diameter) {
-    const double reach = 0.5 * tunnel_diameter.value();
-    double low = middle.value();
-    double high = low;
-    double found = 0.0;
-    double expected = 0.0;
-    bool first = true;
-    for (const Metres rung : rungs) {
-        expected += 1.0 - found;  // this hole is pushed when none before it met the run
-        const double at = middle.value() + rung.value();
-        if (first) {
-            low = at - reach;
-            high = at + reach;
-            found = chance_within(offset, low, high);
-            first = false;
-        } else if (at < low + reach) {  // the row grows downwards
-            const double edge = std::min(low, at + reach);
-            found += chance_within(offset, at - reach, edge);
-            low = std::min(low, at - reach);
-        } else {
-            const double edge = std::max(high, at - reach);
-            found += chance_within(offset, edge, at + reach);
-            high = std::max(high, at + reach);
+PlacedRow place_row(const RowChance& row, Metres tunnel_diameter, const LadderOptions& options) {
+    PlacedRow best;
+    best.worth = -1e9;
+    const double mean = to_the_centimetre(row.mean_m());
+    for (int k = -options.middles_either_way; k <= options.middles_either_way; ++k)
+        for (const Metres step : options.steps) {
+            const Metres middle = Metres::of(to_the_centimetre(mean + 0.02 * k));
+            try_rows(row, tunnel_diameter, middle, step, options, best);
         }
-    }
-    return {Probability::of(std::clamp(found, 0.0, 1.0)), expected};
-}
-
-PlacedRow place_row(const RunOffset& offset, Metres tunnel_diameter, const LadderOptions& options) {
-    PlacedRow row{Metres::of(to_the_centimetre(offset.mean_m())), options.step, options.step};
-    const double wanted = options.enough * offset.presence;
-    const int most = static_cast<int>(std::floor(options.longest_half / options.step + 1e-9));
-    for (int k = 1; k <= most; ++k) {
-        row.half_length = options.step * static_cast<double>(k);
-        const double reach = row.half_length.value() + 0.5 * tunnel_diameter.value();
-        if (chance_within(offset, row.middle.value() - reach, row.middle.value() + reach) >= wanted) break;
-    }
-    return row;
+    for (const double nearby : {-0.01, 0.01})
+        try_rows(row, tunnel_diameter, Metres::of(to_the_centimetre(best.middle.value() + nearby)), best.step, options,
+                 best);
+    return best;
 }
 
 }  // namespace plugside

@@ -1,43 +1,38 @@
 // A ladder: which holes to push, in which order, and what that promises.
 //
-// A rung meets the run when it lies within half the tunnel's diameter of its centre line; the chance is that of a run square to
-// the row (one that crosses at a slant is met a little earlier).
-// Rungs are tried from the middle outwards, nearer first; the step is at most the tunnel's diameter, so that nothing slips
-// through. Offsets and step are round to a centimetre: what a tape reads.
-// Cost: O(rungs x parts).
+// Rungs are tried from the middle outwards, nearer first. Middle and half length are round to a centimetre; the steps
+// offered are 5 cm (2 in), 5.7 cm (2 1/4 in) and 7 cm (2 3/4 in): what a tape of either kind reads to the millimetre.
+// Choice: of all middles, half lengths and steps the row with the greatest worth: its chance less `price` for each hole that
+// it is
+//         expected to take. A price of p is a person who pushes on while a hole finds the run at least p times in one. No
+//         row is longer than it takes to find `enough`.
+// Cost:   `place_row` O(middles x steps x rungs).
 #pragma once
 
 #include <vector>
 
-#include "core/probing/run_offset.h"
-#include "core/units/probability.h"
+#include "core/probing/row_chance.h"
 
 namespace plugside {
 
 struct LadderOptions {
-    Metres step = Metres::of(0.05);           // at most the tunnel's diameter: 5-7.6 cm
-    Metres longest_half = Metres::of(0.60);
-    double enough = 0.97;                     // of the chance that can be had: longer ladders cost more than they find
-};
-
-struct LadderPromise {
-    Probability hit;
-    double expected_rungs = 0.0;  // until the hit, or all of them
+    std::vector<Metres> steps = {Metres::of(0.05), Metres::of(0.057)};  // about the narrowest tunnel's diameter
+    Metres longest_half = Metres::of(0.60);                             // what is probed standing in one place
+    double price = 0.05;                                                // of one hole, in chance: our assumption
+    double enough = 1.0;         // of the chance that can be had: no longer than reaches it
+    int middles_either_way = 5;  // tried about the mean, two centimetres apart
 };
 
 // Offsets from the middle in the order to try: 0, -step, +step, -2 step, ... within half_length.
 [[nodiscard]] std::vector<Metres> rungs_of(Metres half_length, Metres step);
 
-// `middle` is the ladder's middle on the row's own scale.
-[[nodiscard]] LadderPromise promise_of(const RunOffset& offset, Metres middle, const std::vector<Metres>& rungs,
-                                       Metres tunnel_diameter);
-
 struct PlacedRow {
     Metres middle;
-    Metres half_length;
+    Metres half_length;  // a whole number of steps, rounded up to a centimetre
     Metres step;
+    LadderPromise promise;
+    double worth = 0.0;
 };
-// The row about the likeliest place that reaches `enough` of the chance with the fewest rungs.
-[[nodiscard]] PlacedRow place_row(const RunOffset& offset, Metres tunnel_diameter, const LadderOptions& options = {});
+[[nodiscard]] PlacedRow place_row(const RowChance& row, Metres tunnel_diameter, const LadderOptions& options = {});
 
 }  // namespace plugside

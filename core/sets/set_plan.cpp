@@ -2,8 +2,10 @@
 
 #include <algorithm>
 #include <cmath>
-#include <map>
+#include <queue>
+#include <tuple>
 
+#include "core/sets/expected_reach.h"
 #include "core/walking/visiting_order.h"
 
 namespace plugside {
@@ -21,15 +23,6 @@ double worth_of(Freshness freshness) {
     return 0.9;
 }
 
-// A set at the edge of an animal's system may be another's: sure marks first.
-double worth_of(const Survey& survey, const Plan& plan, const ProbeSite& site) {
-    double worth = worth_of(survey.mounds[site.from_mound].freshness) * plan.mounds[site.from_mound].belongs.value();
-    if (site.to_mound)
-        worth = 0.5 * worth +
-                0.5 * worth_of(survey.mounds[*site.to_mound].freshness) * plan.mounds[*site.to_mound].belongs.value();
-    return worth * site.hit_as_proposed.value();  // a move does not change which places are proposed, nor their numbers
-}
-
 std::string method_of(ProbeKind kind) {
     return kind == ProbeKind::plug_side ? "trap in the lateral, or in the run it leads to"
                                         : "two traps in the run, one facing each way";
@@ -40,28 +33,98 @@ bool kept_clear(const Ground& ground, LocalPoint place) {
                        [&](const KeepClearArea& area) { return contains(area.area, place); });
 }
 
-class SystemChooser {
+// Two gains that differ by less are the same: a field that lies turned elsewhere differs in the last digits.
+double comparable(double gain) { return std::round(gain * 1e9); }
+
+class Chooser {
 public:
-    SystemChooser(const Survey& survey, const Plan& plan, std::vector<std::size_t> sites)
-        : survey_(survey), plan_(plan), sites_(std::move(sites)) {
-        std::erase_if(sites_, [&](std::size_t p) { return kept_clear(survey.ground, plan.probes[p].middle_as_proposed); });
-        std::stable_sort(sites_.begin(), sites_.end(), [&](std::size_t a, std::size_t b) {
-            return worth_of(survey, plan, plan.probes[a]) > worth_of(survey, plan, plan.probes[b]);
-        });
+    Chooser(const Survey& survey, const Plan& plan, const SystemPosterior& posterior, const PlanOptions& options)
+        : plan_(plan),
+          posterior_(posterior),
+          options_(options),
+          mark_of_(survey.mounds.size(), 0),
+          reach_(posterior),
+          taken_in_(plan.systems.size()),
+          proposed_in_(plan.systems.size(), 0) {
+        for (std::size_t i = 0; i < posterior.marks.size(); ++i) mark_of_[posterior.marks[i].mound] = i;
+        for (const ProbeSite& site : plan.probes) {
+            kept_clear_.push_back(kept_clear(survey.ground, site.middle_as_proposed));
+            const double age = worth_of(survey.mounds[site.from_mound].freshness);
+            chance_.push_back(age *
+                              site.hit_as_proposed.value());  // a move changes neither which places are proposed nor numbers
+        }
     }
 
-    // The next best site that keeps away from those taken; distance counts less when nothing else is left.
-    [[nodiscard]] std::optional<std::size_t> next(const std::vector<std::size_t>& taken) const {
-        for (const double apart : {1.0, 0.0})
-            for (const std::size_t candidate : sites_)
-                if (stands_apart(candidate, taken, apart * plan_.estimate.link_length.value())) return candidate;
+    // What would be proposed had nobody decided, in the order of ranks.
+    std::vector<std::size_t> propose() {
+        std::vector<std::size_t> all;
+        for (std::size_t p = 0; p < plan_.probes.size(); ++p)
+            if (!kept_clear_[p]) all.push_back(p);
+        std::vector<std::size_t> proposed;
+        const auto room = static_cast<std::size_t>(std::max(0, options_.most_sets.value_or(static_cast<int>(all.size()))));
+        // first on different stretches; where a system has no room for that, at other mounds at least
+        for (const double apart : {1.0, 0.0}) take_greedily(all, apart * plan_.estimate.link_length.value(), room, proposed);
+        for (const std::size_t p : proposed) ++proposed_in_[plan_.probes[p].system];
+        return proposed;
+    }
+
+    // The best replacement in a system, given the sets that stand; keeps apart from those that were taken before.
+    std::optional<std::size_t> replacement(std::size_t system, const std::vector<std::size_t>& sites) {
+        for (const double apart : {1.0, 0.0}) {
+            std::optional<std::size_t> best;
+            for (const std::size_t p : sites)
+                if (!kept_clear_[p] && stands_apart(p, apart * plan_.estimate.link_length.value()) &&
+                    (!best || comparable(gain(p)) > comparable(gain(*best))))
+                    best = p;
+            if (!best) continue;
+            take(*best);
+            taken_in_[system].push_back(*best);
+            return best;
+        }
         return std::nullopt;
     }
-    [[nodiscard]] const std::vector<std::size_t>& sites() const { return sites_; }
+
+    // Begins the account of standing sets anew: what is taken stays taken, what stands is told with `take`.
+    void forget_reach() { reach_ = ExpectedReach(posterior_); }
+    void take(std::size_t p) { reach_.take(mark_of_[plan_.probes[p].from_mound], chance_[p]); }
+    void mark_taken(std::size_t p) { taken_in_[plan_.probes[p].system].push_back(p); }
+    [[nodiscard]] int proposed_in(std::size_t system) const { return proposed_in_[system]; }
+    [[nodiscard]] double gain(std::size_t p) const { return reach_.gain(mark_of_[plan_.probes[p].from_mound], chance_[p]); }
+    [[nodiscard]] std::size_t mark_of(std::size_t mound) const { return mark_of_[mound]; }
 
 private:
-    [[nodiscard]] bool stands_apart(std::size_t candidate, const std::vector<std::size_t>& taken, double least_m) const {
+    // Lazy greedy: a gain only falls, so the site whose fresh gain still leads is the best.
+    void take_greedily(const std::vector<std::size_t>& sites, double apart_m, std::size_t room,
+                       std::vector<std::size_t>& proposed) {
+        using Bound = std::tuple<double, std::size_t>;  // gain, then the earlier site
+        std::priority_queue<Bound> open;
+        const auto last = plan_.probes.size();
+        for (const std::size_t p : sites) open.emplace(comparable(gain(p)), last - p);
+        while (!open.empty() && proposed.size() < room) {
+            const std::size_t p = last - std::get<1>(open.top());
+            const double bound = std::get<0>(open.top());
+            open.pop();
+            if (!stands_apart(p, apart_m) || !wanted(p)) continue;
+            const double now = comparable(gain(p));
+            if (now < bound) {
+                open.emplace(now, last - p);
+                continue;
+            }
+            take(p);
+            mark_taken(p);
+            proposed.push_back(p);
+        }
+    }
+
+    // Usual sets are wanted anyway, more only where one brings enough; a budget is spent on whatever brings most.
+    [[nodiscard]] bool wanted(std::size_t p) const {
+        const auto here = static_cast<int>(taken_in_[plan_.probes[p].system].size());
+        return options_.most_sets || here < options_.sets_per_system || gain(p) >= options_.least_gain_of_extra_set;
+    }
+
+    [[nodiscard]] bool stands_apart(std::size_t candidate, double least_m) const {
         const ProbeSite& site = plan_.probes[candidate];
+        const auto& taken = taken_in_[site.system];
         return std::all_of(taken.begin(), taken.end(), [&](std::size_t p) {
             const ProbeSite& other = plan_.probes[p];
             return p != candidate && distance_m(site.middle_as_proposed, other.middle_as_proposed) >= least_m &&
@@ -70,75 +133,81 @@ private:
         });
     }
 
-    const Survey& survey_;
     const Plan& plan_;
-    std::vector<std::size_t> sites_;
+    const SystemPosterior& posterior_;
+    const PlanOptions& options_;
+    std::vector<std::size_t> mark_of_;  // of each mound
+    std::vector<bool> kept_clear_;      // of each probe
+    std::vector<double> chance_;        // of each probe: that a set there reaches its animal
+    ExpectedReach reach_;
+    std::vector<std::vector<std::size_t>> taken_in_;  // of each system: probes taken
+    std::vector<int> proposed_in_;
 };
 
-struct Chosen {
-    std::size_t probe = 0;
-    int turn = 0;  // first, second, ... choice of its system; replacements and a person's own places count on from there
-};
-
-std::vector<Chosen> choose_in_system(const Survey& survey, const SystemChooser& chooser, const Plan& plan, int wanted) {
+// The probes to set by rank: what is proposed, then a person's own places, then what stands in for dropped ones.
+std::vector<std::size_t> chosen_probes(const Survey& survey, const Plan& plan, Chooser& chooser) {
     const auto choice_on = [&](std::size_t p) {
         const auto decision = decision_on(survey, plan.probes[p].key);
         return decision ? decision->choice : SetChoice::proposed;
     };
-    std::vector<Chosen> chosen;
-    std::vector<std::size_t> taken;
-    int standing = 0;
-    const auto take = [&](std::size_t p) {
-        chosen.push_back({p, static_cast<int>(chosen.size())});
-        taken.push_back(p);
-        if (choice_on(p) != SetChoice::dropped) ++standing;
-    };
-    for (int i = 0; i < wanted; ++i)  // what would be proposed had nobody decided: keeps the numbers
-        if (const auto p = chooser.next(taken)) take(*p);
-    for (const std::size_t p : chooser.sites()) {
-        const bool decided = choice_on(p) != SetChoice::proposed;
-        if (decided && std::find(taken.begin(), taken.end(), p) == taken.end()) take(p);
+    std::vector<std::size_t> chosen = chooser.propose();
+    if (survey.decisions.empty()) return chosen;
+    std::vector<bool> is_chosen(plan.probes.size(), false);
+    for (const std::size_t p : chosen) is_chosen[p] = true;
+    std::vector<std::vector<std::size_t>> sites_in(plan.systems.size());
+    for (std::size_t p = 0; p < plan.probes.size(); ++p) {
+        sites_in[plan.probes[p].system].push_back(p);
+        if (is_chosen[p] || choice_on(p) == SetChoice::proposed) continue;
+        chosen.push_back(p);
+        chooser.mark_taken(p);
     }
-    while (standing < wanted) {
-        const auto p = chooser.next(taken);
-        if (!p) break;
-        take(*p);
-    }
+    std::vector<int> standing(plan.systems.size(), 0);
+    chooser.forget_reach();
+    for (const std::size_t p : chosen)
+        if (choice_on(p) != SetChoice::dropped) {
+            ++standing[plan.probes[p].system];
+            chooser.take(p);
+        }
+    for (std::size_t s = 0; s < plan.systems.size(); ++s)
+        for (; standing[s] < chooser.proposed_in(s); ++standing[s]) {
+            const auto p = chooser.replacement(s, sites_in[s]);
+            if (!p) break;
+            chosen.push_back(*p);
+        }
     return chosen;
 }
 
 }  // namespace
 
-SetChoiceResult choose_sets(const Survey& survey, const Plan& plan, const PlanOptions& options) {
-    std::vector<std::vector<std::size_t>> sites_of(plan.systems.size());
-    for (std::size_t p = 0; p < plan.probes.size(); ++p) sites_of[plan.probes[p].system].push_back(p);
-    std::vector<Chosen> chosen;
+SetChoiceResult choose_sets(const Survey& survey, const Plan& plan, const SystemPosterior& posterior,
+                            const PlanOptions& options) {
+    Chooser chooser(survey, plan, posterior, options);
+    const std::vector<std::size_t> chosen = chosen_probes(survey, plan, chooser);
     SetChoiceResult result;
-    std::string without;
-    for (std::size_t s = 0; s < plan.systems.size(); ++s) {
-        const SystemChooser chooser(survey, plan, std::move(sites_of[s]));
-        const std::vector<Chosen> here = choose_in_system(survey, chooser, plan, options.sets_per_system);
-        chosen.insert(chosen.end(), here.begin(), here.end());
-        if (here.empty()) without += (without.empty() ? "" : ", ") + plan.systems[s].letter;
+    std::vector<bool> has_set(plan.systems.size(), false);
+    ExpectedReach reach(posterior);
+    for (const std::size_t p : chosen) {
+        const ProbeSite& site = plan.probes[p];
+        SetPoint set;
+        set.probe = p;
+        set.rank = static_cast<int>(result.sets.size()) + 1;
+        const auto decision = decision_on(survey, site.key);
+        set.choice = decision ? decision->choice : SetChoice::proposed;
+        set.method = method_of(site.key.kind);
+        if (set.choice != SetChoice::dropped) reach.take(chooser.mark_of(site.from_mound), site.hit.value());
+        has_set[site.system] = true;
+        result.sets.push_back(std::move(set));
+        result.expected_reached.push_back(reach.reached());
     }
+    if (options.most_sets) return result;
+    std::string without;
+    for (std::size_t s = 0; s < plan.systems.size(); ++s)
+        if (!has_set[s]) without += (without.empty() ? "" : ", ") + plan.systems[s].letter;
     if (!without.empty())
         result.notices.push_back(
             "No set is proposed for " + without +
             ": no mound there shows a fan, no neighbour is near enough, or all lies in a keep-clear area. "
             "Look at these mounds again.");
-    std::stable_sort(chosen.begin(), chosen.end(), [&](const Chosen& a, const Chosen& b) {
-        if (a.turn != b.turn) return a.turn < b.turn;
-        return worth_of(survey, plan, plan.probes[a.probe]) > worth_of(survey, plan, plan.probes[b.probe]);
-    });
-    for (const Chosen& one : chosen) {
-        SetPoint set;
-        set.probe = one.probe;
-        set.rank = static_cast<int>(result.sets.size()) + 1;
-        const auto decision = decision_on(survey, plan.probes[one.probe].key);
-        set.choice = decision ? decision->choice : SetChoice::proposed;
-        set.method = method_of(plan.probes[one.probe].key.kind);
-        result.sets.push_back(std::move(set));
-    }
     return result;
 }
 

@@ -4,6 +4,8 @@
 // ProbeKey:  which probe site is meant: its kind and the names of the mounds it is taped from.
 // SetDecision::moved_to: only with SetChoice::moved: the new place of the ladder's middle in the ladder's own axes
 //            (along the axis from the plug, and to the right of it).
+// ProbeResult: a hole that was pushed and what it met; any number a key. The hole is told in the ladder's own axes, like moved_to, so
+//            that it stays true when the next plan lays its rungs elsewhere.
 // At most one decision a key; `decide` replaces an earlier one.
 #pragma once
 
@@ -12,6 +14,7 @@
 #include <string>
 #include <vector>
 
+#include "core/survey/mound.h"
 #include "core/units/metres.h"
 
 namespace plugside {
@@ -39,6 +42,14 @@ struct LadderPlace {
     Metres along;
     Metres across;
     friend bool operator==(const LadderPlace&, const LadderPlace&) = default;
+};
+
+struct ProbeResult {
+    ProbeKey probe;
+    LadderPlace hole;
+    bool found = false;
+    std::optional<UtcTime> time;
+    friend bool operator==(const ProbeResult&, const ProbeResult&) = default;
 };
 
 struct SetDecision {

@@ -20,6 +20,11 @@ namespace {
 // middles of the fifths of a normal distribution) and tell how many there are.
 constexpr std::array<double, 5> shift_quantiles{-1.281552, -0.524401, 0.0, 0.524401, 1.281552};
 
+// How many draws are kept whole: two hundred tell a chance within a few in 100; a huge field keeps fewer, for memory.
+std::size_t draws_kept(std::size_t marks) {
+    return std::clamp<std::size_t>(20'000'000 / std::max<std::size_t>(marks, 1), 20, 200);
+}
+
 int draws_for(std::size_t marks, int wanted) {
     if (wanted > 0) return wanted;
     const double by_size = 450.0 * std::sqrt(600.0 / static_cast<double>(std::max<std::size_t>(marks, 1)));
@@ -28,6 +33,7 @@ int draws_for(std::size_t marks, int wanted) {
 
 struct Draws {
     std::vector<std::vector<std::uint32_t>> tree;  // of the draws at the mean shift, one each
+    std::vector<std::vector<std::uint32_t>> links; // of the first draws of these: the links, ascending
     std::vector<std::uint32_t> trees;              // number of trees, of the same draws
     std::vector<std::uint32_t> trees_shifted;      // of the draws about it
     std::vector<std::uint32_t> link_times;         // of the draws at the mean shift
@@ -48,6 +54,7 @@ std::optional<Draws> draw_forests(const SystemPosterior& posterior, const std::v
     Draws draws;
     draws.tree.resize(for_systems);
     draws.trees.resize(for_systems);
+    draws.links.resize(std::min(for_systems, draws_kept(posterior.marks.size())));
     draws.trees_shifted.resize(all - std::min(all, for_systems));
     std::array<std::vector<std::uint32_t>, 2> link_times;
     std::atomic<std::size_t> next{0};
@@ -64,6 +71,11 @@ std::optional<Draws> draw_forests(const SystemPosterior& posterior, const std::v
             for (const std::uint32_t link : forest.arrow)
                 if (link != no_link) ++times[link];
             draws.trees[d] = forest.trees;
+            if (d < draws.links.size()) {
+                std::erase(forest.arrow, no_link);
+                std::sort(forest.arrow.begin(), forest.arrow.end());
+                draws.links[d] = std::move(forest.arrow);
+            }
             draws.tree[d] = std::move(forest.tree);
         }
     };
@@ -204,7 +216,7 @@ std::optional<SystemPosterior> infer_systems(const Survey& survey, const PlanOpt
     const std::vector<double> log_weight = log_weights(posterior.marks, posterior.links, features, weights);
     const double shift = foretold_shift(
         field_summary(posterior.marks, posterior.links, features, log_weight, posterior.scales), weights);
-    const std::optional<Draws> draws = draw_forests(posterior, log_weight, shift, weights.shift_sd,
+    std::optional<Draws> draws = draw_forests(posterior, log_weight, shift, weights.shift_sd,
                                                     draws_for(posterior.marks.size(), options.draws), progress);
     if (!draws) return std::nullopt;
     CoMembership pairs(posterior.marks.size());
@@ -232,6 +244,9 @@ std::optional<SystemPosterior> infer_systems(const Survey& survey, const PlanOpt
     order_systems(posterior);
     measure_agreement(posterior, *draws, table);
     posterior.together = std::move(table);
+    posterior.drawn_links = std::move(draws->links);
+    draws->tree.resize(posterior.drawn_links.size());
+    posterior.drawn_system = std::move(draws->tree);
     return posterior;
 }
 

@@ -86,17 +86,21 @@ TEST_P(PlanOfEveryKind, HasRunsProbesAndSetsThatBelongTogether) {
         EXPECT_GE(site.expected_rungs, 1.0);
         EXPECT_LE(site.expected_rungs, static_cast<double>(site.rungs.size()));
         EXPECT_EQ(site.rungs.size(), site.rung_places.size());
-        EXPECT_LE(site.ladder.step, PlanOptions{}.tunnel_diameter);
+        // a wide row may have steps as wide as the widest tunnel
+        EXPECT_LE(site.ladder.step, PlanOptions{}.tunnel_diameter * (site.across_gap ? 1.2 : 1.0));
         EXPECT_FALSE(instruction(site, survey, LengthUnits::metres).empty());
     }
-    std::map<std::size_t, int> sets_in;
     std::set<int> ranks, visits;
     for (const SetPoint& set : plan.sets) {
-        ++sets_in[plan.probes[set.probe].system];
         ranks.insert(set.rank);
         visits.insert(set.visit_order);
     }
-    for (const auto& [system, sets] : sets_in) EXPECT_LE(sets, 2);
+    std::map<std::size_t, int> before_in;
+    for (std::size_t i = 0; i < plan.sets.size(); ++i) {
+        if (++before_in[plan.probes[plan.sets[i].probe].system] <= 2) continue;
+        // more than the usual two only where one more is expected to reach another animal often enough
+        EXPECT_GE(plan.expected_reached_by_sets[i] - plan.expected_reached_by_sets[i - 1], 0.02);
+    }
     EXPECT_EQ(ranks.size(), plan.sets.size());
     EXPECT_EQ(visits.size(), plan.sets.size());
 }
@@ -257,8 +261,8 @@ TEST(Decisions, UndecidedAgainIsAsIfNeverDecided) {
 TEST(Instruction, IsToldRelativeToMarksOnTheGroundInTheUnitsAskedFor) {
     const Survey survey = test::straight_run(3);
     const Plan plan = *make_plan(survey);
-    const auto plug = std::find_if(plan.probes.begin(), plan.probes.end(),
-                                   [](const ProbeSite& site) { return !site.to_mound; });
+    const auto plug =
+        std::find_if(plan.probes.begin(), plan.probes.end(), [](const ProbeSite& site) { return !site.to_mound; });
     ASSERT_NE(plug, plan.probes.end());
     const std::string feet = instruction(*plug, survey, LengthUnits::feet_and_inches);
     EXPECT_NE(feet.find("plug of " + plug->key.from_mound), std::string::npos) << feet;
@@ -267,7 +271,8 @@ TEST(Instruction, IsToldRelativeToMarksOnTheGroundInTheUnitsAskedFor) {
     const auto between = std::find_if(plan.probes.begin(), plan.probes.end(),
                                       [](const ProbeSite& site) { return site.to_mound.has_value(); });
     ASSERT_NE(between, plan.probes.end());
-    EXPECT_NE(instruction(*between, survey, LengthUnits::metres).find("to the plug of " + between->key.to_mound), std::string::npos);
+    EXPECT_NE(instruction(*between, survey, LengthUnits::metres).find("to the plug of " + between->key.to_mound),
+              std::string::npos);
 }
 
 }  // namespace
