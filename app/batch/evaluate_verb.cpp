@@ -7,6 +7,7 @@
 
 #include "app/batch/evaluation.h"
 #include "app/batch/evaluation_report.h"
+#include "app/batch/left_out_weights.h"
 #include "app/batch/outcome_words.h"
 #include "app/batch/output_names.h"
 #include "app/batch/sample_fields.h"
@@ -59,7 +60,7 @@ tl::expected<EvaluationOptions, CallError> options_of(const Call& call) {
 }
 
 int run_evaluate(const Call& call, const std::stop_token& stop) {
-    const auto options = options_of(call);
+    auto options = options_of(call);
     if (!options) return tell_call_error("evaluate", options.error());
     const auto out = call.value("out");
     const auto report = call.value("report");
@@ -67,6 +68,12 @@ int run_evaluate(const Call& call, const std::stop_token& stop) {
     for (const auto& output : {out, report})
         if (output) outputs.emplace_back(*output);
     if (const auto names = check_output_names(outputs, {}); !names) return tell_refusal(names.error());
+    options->weights = [](FieldKind kind) { return WeightsOfKind{&weights_without(kind), true}; };
+    options->reference = [](const Survey& survey, FieldKind /*kind*/, const Progress& progress) -> std::optional<Plan> {
+        auto made = make_plan_with_posterior(survey, {}, first_form_weights(), progress);
+        if (!made) return std::nullopt;
+        return std::move(made->plan);
+    };
     TerminalProgress terminal;
     const auto results = evaluate_fields(*options, stop, [&](std::size_t done, std::size_t of) {
         terminal.say(static_cast<double>(done) / static_cast<double>(of),
@@ -91,7 +98,7 @@ const Verb& evaluate_verb() {
                             "",
                             0,
                             0,
-                            "Plans made-up fields and scores the plans against the truth.",
+                            "Plans made-up fields, each kind with what was learnt without it, and scores the plans against the truth.",
                             {{"fields", "N", "fields in all, spread evenly over the kinds"},
                              {"seeds", "N", "or: fields of each kind; 6 unless told"},
                              {"first-seed", "K", "seeds K, K+1, ...; 1 unless told"},

@@ -1,6 +1,8 @@
 #include "core/plan/make_plan.h"
 
 #include <algorithm>
+#include <cmath>
+#include <set>
 #include <thread>
 
 #include "core/geometry/area_operations.h"
@@ -56,6 +58,17 @@ Freshness freshest(Freshness a, Freshness b) {
     return order(b) < order(a) ? b : a;
 }
 
+// Lines whose ends lie in the same cells as those of an earlier one add nothing to an outline a metre about them; thousands of
+// marks in one heap would keep the union busy for minutes.
+void drop_repeated(std::vector<Polyline>& lines) {
+    constexpr double cell_m = 0.1;
+    const auto cell = [](LocalPoint p) { return std::pair(std::llround(p.east_m / cell_m), std::llround(p.north_m / cell_m)); };
+    std::set<std::pair<std::pair<long long, long long>, std::pair<long long, long long>>> seen;
+    std::erase_if(lines, [&](const Polyline& line) {
+        return !seen.emplace(cell(line.vertices.front()), cell(line.vertices.back())).second;
+    });
+}
+
 std::vector<BurrowSystem> systems_in_plan(const Survey& survey, const SystemPosterior& posterior,
                                           const std::vector<MainRun>& runs) {
     std::vector<BurrowSystem> systems(posterior.systems);
@@ -79,6 +92,7 @@ std::vector<BurrowSystem> systems_in_plan(const Survey& survey, const SystemPost
     }
     for (std::size_t s = 0; s < systems.size(); ++s) {
         std::sort(systems[s].mounds.begin(), systems[s].mounds.end());
+        drop_repeated(lines[s]);
         systems[s].outline = outline_about(lines[s], Metres::of(outline_reach_m));
         if (!systems[s].outline.empty()) systems[s].label_at = point_inside(systems[s].outline);
     }

@@ -6,7 +6,7 @@
 namespace plugside {
 
 namespace embedded {
-extern const char link_weights[];
+extern const char network_weights[];
 }
 
 std::optional<std::vector<FieldKind>> kinds_learnt_on(std::string_view weights_file) {
@@ -29,7 +29,7 @@ std::optional<std::vector<FieldKind>> kinds_learnt_on(std::string_view weights_f
 }
 
 const std::optional<std::vector<FieldKind>>& kinds_learnt_on() {
-    static const std::optional<std::vector<FieldKind>> kinds = kinds_learnt_on(embedded::link_weights);
+    static const std::optional<std::vector<FieldKind>> kinds = kinds_learnt_on(embedded::network_weights);
     return kinds;
 }
 

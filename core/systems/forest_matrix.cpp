@@ -13,11 +13,11 @@ namespace {
 using SparseMatrix = Eigen::SparseMatrix<double>;
 
 SparseMatrix laplacian_with_roots(std::size_t marks, const std::vector<Link>& links, const std::vector<double>& log_weight,
-                                  double root_weight) {
+                                  const std::vector<double>& log_root_weight) {
     const auto n = static_cast<Eigen::Index>(marks);
     std::vector<Eigen::Triplet<double>> entries;
     entries.reserve(marks + 4 * links.size());
-    for (Eigen::Index i = 0; i < n; ++i) entries.emplace_back(i, i, root_weight);
+    for (Eigen::Index i = 0; i < n; ++i) entries.emplace_back(i, i, std::exp(log_root_weight[static_cast<std::size_t>(i)]));
     for (std::size_t e = 0; e < links.size(); ++e) {
         const double weight = std::exp(log_weight[e]);
         const auto i = static_cast<Eigen::Index>(links[e].first);
@@ -36,24 +36,35 @@ SparseMatrix laplacian_with_roots(std::size_t marks, const std::vector<Link>& li
 
 double log_forest_sum(std::size_t marks, const std::vector<Link>& links, const std::vector<double>& log_weight,
                       double root_weight) {
-    assert(log_weight.size() == links.size() && root_weight > 0.0);
+    return log_forest_sum(marks, links, log_weight, std::vector<double>(marks, std::log(root_weight)));
+}
+
+double log_forest_sum(std::size_t marks, const std::vector<Link>& links, const std::vector<double>& log_weight,
+                      const std::vector<double>& log_root_weight) {
+    assert(log_weight.size() == links.size() && log_root_weight.size() == marks);
     if (marks == 0) return 0.0;
-    const Eigen::SimplicialLDLT<SparseMatrix> factor(laplacian_with_roots(marks, links, log_weight, root_weight));
+    const Eigen::SimplicialLDLT<SparseMatrix> factor(laplacian_with_roots(marks, links, log_weight, log_root_weight));
     return factor.vectorD().array().log().sum();
 }
 
 ForestMarginals forest_marginals(std::size_t marks, const std::vector<Link>& links, const std::vector<double>& log_weight,
                                  double root_weight) {
-    assert(log_weight.size() == links.size() && root_weight > 0.0);
+    return forest_marginals(marks, links, log_weight, std::vector<double>(marks, std::log(root_weight)));
+}
+
+ForestMarginals forest_marginals(std::size_t marks, const std::vector<Link>& links, const std::vector<double>& log_weight,
+                                 const std::vector<double>& log_root_weight) {
+    assert(log_weight.size() == links.size() && log_root_weight.size() == marks);
     ForestMarginals result;
     result.link.resize(links.size());
     if (marks == 0) return result;
     const auto n = static_cast<Eigen::Index>(marks);
-    const Eigen::MatrixXd matrix = laplacian_with_roots(marks, links, log_weight, root_weight);
+    const Eigen::MatrixXd matrix = laplacian_with_roots(marks, links, log_weight, log_root_weight);
     const Eigen::LLT<Eigen::MatrixXd> factor(matrix);
     result.log_sum = 2.0 * factor.matrixLLT().diagonal().array().log().sum();
     const Eigen::MatrixXd inverse = factor.solve(Eigen::MatrixXd::Identity(n, n));
-    result.expected_trees = root_weight * inverse.trace();
+    for (Eigen::Index i = 0; i < n; ++i)
+        result.expected_trees += std::exp(log_root_weight[static_cast<std::size_t>(i)]) * inverse(i, i);
     for (std::size_t e = 0; e < links.size(); ++e) {
         const auto i = static_cast<Eigen::Index>(links[e].first);
         const auto j = static_cast<Eigen::Index>(links[e].second);

@@ -20,6 +20,10 @@ namespace plugside {
 [[nodiscard]] double log_forest_sum(std::size_t marks, const std::vector<Link>& links,
                                     const std::vector<double>& log_weight, double root_weight);
 
+// The same with a root weight of each mark's own, as logarithms.
+[[nodiscard]] double log_forest_sum(std::size_t marks, const std::vector<Link>& links,
+                                    const std::vector<double>& log_weight, const std::vector<double>& log_root_weight);
+
 struct ForestMarginals {
     double log_sum = 0.0;
     std::vector<double> link;        // P(link in the forest)
@@ -27,5 +31,8 @@ struct ForestMarginals {
 };
 [[nodiscard]] ForestMarginals forest_marginals(std::size_t marks, const std::vector<Link>& links,
                                                const std::vector<double>& log_weight, double root_weight);
+[[nodiscard]] ForestMarginals forest_marginals(std::size_t marks, const std::vector<Link>& links,
+                                               const std::vector<double>& log_weight,
+                                               const std::vector<double>& log_root_weight);
 
 }  // namespace plugside

@@ -13,12 +13,13 @@ namespace {
 constexpr std::size_t harmonics = 5;  // 0..4
 constexpr std::size_t channels = 8;
 constexpr std::size_t state_size = 24;
-constexpr std::size_t mark_size = 8;
+constexpr std::size_t mark_size = 12;
+constexpr std::size_t felt_size = 12;  // of what a mark tells those about it
 constexpr std::size_t triangle_size = 6;
 constexpr std::size_t crossing_size = 4;
 constexpr std::size_t sine_harmonics = 2;  // sines read of harmonics 1 and 2
 constexpr std::size_t read_size = harmonics * channels + sine_harmonics * channels + mark_size + 3;
-constexpr std::size_t mark_reads = 2 * channels + mark_size + 2 * channels;
+constexpr std::size_t mark_reads = 4 * channels + mark_size;
 
 using Row = float*;
 using ConstRow = const float*;
@@ -69,8 +70,11 @@ public:
         values_.resize(in_.links * channels);
         triangle_values_.resize(in_.links * triangle_size);
         crossing_values_.resize(in_.links * crossing_size);
+        reads_.resize(in_.marks * mark_reads);
+        felt_.resize(in_.marks * felt_size);
         in_two_threads(in_.links, [&](std::size_t from, std::size_t to) { say(round, from, to); });
         in_two_threads(in_.marks, [&](std::size_t from, std::size_t to) { gather(round, from, to); });
+        in_two_threads(in_.marks, [&](std::size_t from, std::size_t to) { feel(round, from, to); });
         in_two_threads(in_.links, [&](std::size_t from, std::size_t to) { hear(round, from, to); });
         std::swap(state_, next_state_);
     }
@@ -179,10 +183,8 @@ private:
         }
     }
 
-    // What each mark hears of its links, as vectors, and what it makes of it.
+    // What each mark hears of its links, as vectors, and what it tells those about it.
     void gather(const LinkNetRound& round, std::size_t from, std::size_t to) {
-        std::array<float, mark_reads> reads{};
-        std::array<float, mark_size> fresh{};
         for (std::size_t i = from; i < to; ++i) {
             Row along = &sums_[i * 2 * harmonics * channels];
             Row beside = along + harmonics * channels;
@@ -200,7 +202,7 @@ private:
                 }
             }
             const ConstRow fan = &fan_[4 * i];
-            Row read = reads.data();
+            Row read = &reads_[i * mark_reads];
             for (std::size_t c = 0; c < channels; ++c) *read++ = along[c];
             for (std::size_t c = 0; c < channels; ++c) *read++ = fan[2] * along[2 * channels + c] + fan[3] * beside[2 * channels + c];
             for (std::size_t c = 0; c < channels; ++c) *read++ = fan[0] * along[channels + c] + fan[1] * beside[channels + c];
@@ -210,6 +212,26 @@ private:
                 *read++ = std::sqrt(x * x + y * y + 1e-6F);
             }
             std::copy_n(&mark_[i * mark_size], mark_size, read);
+            Row felt = &felt_[i * felt_size];
+            apply(round.surroundings, &reads_[i * mark_reads], felt);
+            for (std::size_t c = 0; c < felt_size; ++c) felt[c] = std::tanh(felt[c]);
+        }
+    }
+
+    // What each mark makes of its links and of those about it.
+    void feel(const LinkNetRound& round, std::size_t from, std::size_t to) {
+        std::array<float, mark_reads + felt_size> reads{};
+        std::array<float, mark_size> fresh{};
+        const float share = 1.0F / static_cast<float>(in_.window);
+        for (std::size_t i = from; i < to; ++i) {
+            std::copy_n(&reads_[i * mark_reads], mark_reads, reads.data());
+            Row about = reads.data() + mark_reads;
+            std::fill(about, about + felt_size, 0.0F);
+            for (std::size_t at = i * in_.window; at < (i + 1) * in_.window; ++at) {
+                const ConstRow told = &felt_[in_.surroundings[at] * felt_size];
+                for (std::size_t c = 0; c < felt_size; ++c) about[c] += told[c];
+            }
+            for (std::size_t c = 0; c < felt_size; ++c) about[c] *= share;
             apply(round.mark, reads.data(), fresh.data());
             for (std::size_t c = 0; c < mark_size; ++c) mark_[i * mark_size + c] = std::tanh(fresh.at(c));
         }
@@ -279,7 +301,7 @@ private:
     const LinkNetWeights& weights_;
     std::vector<std::uint32_t> start_, ends_, triangle_start_, crossing_start_;
     std::vector<float> cosine_, sine_, fan_;
-    std::vector<float> state_, next_state_, mark_, sums_, values_, triangle_values_, crossing_values_;
+    std::vector<float> state_, next_state_, mark_, reads_, felt_, sums_, values_, triangle_values_, crossing_values_;
 };
 
 }  // namespace

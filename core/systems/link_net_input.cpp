@@ -5,6 +5,9 @@
 #include <chrono>
 #include <cmath>
 #include <numbers>
+#include <thread>
+
+#include "core/geometry/near_places.h"
 
 namespace plugside {
 
@@ -225,6 +228,26 @@ bool cross_inside(const std::vector<Mark>& marks, const Link& a, const Link& b) 
     return cross(q - p, r - p) * cross(q - p, s - p) < 0.0 && cross(s - r, p - r) * cross(s - r, q - r) < 0.0;
 }
 
+void tell_surroundings(const std::vector<Mark>& marks, LinkNetInput& input) {
+    std::vector<LocalPoint> take_offs;
+    take_offs.reserve(marks.size());
+    for (const Mark& mark : marks) take_offs.push_back(mark.take_off);
+    const NearPlaces near(take_offs);
+    input.window = std::min(net_window, marks.size());
+    input.surroundings.resize(marks.size() * input.window);
+    const auto look = [&](std::size_t from, std::size_t to) {
+        for (std::size_t i = from; i < to; ++i) {
+            std::uint32_t* out = &input.surroundings[i * input.window];
+            std::uint32_t* const first = out;
+            for (const NearPlaces::Found& found : near.nearest(take_offs[i], input.window))
+                *out++ = static_cast<std::uint32_t>(found.index);
+            std::sort(first, out);
+        }
+    };
+    const std::jthread helper([&] { look(marks.size() / 2, marks.size()); });
+    look(0, marks.size() / 2);
+}
+
 }  // namespace
 
 std::span<const std::string_view> net_mark_names() {
@@ -290,6 +313,7 @@ LinkNetInput link_net_input(const std::vector<Mark>& marks, const std::vector<Li
         input.first.push_back(links[e].first);
         input.second.push_back(links[e].second);
     }
+    tell_surroundings(marks, input);
     input.triangles = triangles_of(links, rows, marks.size());
     input.crossings = crossing_links(marks, links, rows);
     return input;

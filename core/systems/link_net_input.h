@@ -1,5 +1,5 @@
 // What the net on links (link_net.h) is told of a survey: numbers without a unit for each mark and each candidate link, which links
-// share a triangle, which cross.
+// share a triangle, which cross, and which marks surround each.
 //
 // Unit of length: the mark's own spacing, the median of the second-neighbour distances of the mark and of the marks it has links
 //                 with: what is told of one end of a field does not depend on the other.
@@ -25,6 +25,7 @@ namespace plugside {
 
 inline constexpr std::size_t net_mark_inputs = 15;
 inline constexpr std::size_t net_link_inputs = 29;
+inline constexpr std::size_t net_window = 128;  // how far around a mark its surroundings are felt
 
 struct LinkNetInput {
     std::size_t marks = 0;
@@ -41,6 +42,8 @@ struct LinkNetInput {
     };
     std::vector<Triangle> triangles;                                  // ordered by link
     std::vector<std::pair<std::uint32_t, std::uint32_t>> crossings;  // ordered, each crossing from either side
+    std::size_t window = 0;                  // marks in each mark's surroundings: net_window, or all where there are fewer
+    std::vector<std::uint32_t> surroundings;  // marks x window: the nearest take-offs, itself among them, in the marks' order
 };
 
 [[nodiscard]] std::span<const std::string_view> net_mark_names();

@@ -8,10 +8,6 @@
 
 namespace plugside {
 
-namespace embedded {
-extern const char link_net[];
-}
-
 namespace {
 
 // One table of the resource: "name rows columns unit" and rows x columns whole numbers, each times the unit.
@@ -77,6 +73,7 @@ private:
 LinkNetRound round_of(const NetReader& reader, const std::string& prefix) {
     return {.gates = reader.layer(prefix + "gates"),
             .values = reader.layer(prefix + "values"),
+            .surroundings = reader.layer(prefix + "surroundings"),
             .mark = reader.layer(prefix + "mark"),
             .triangle_gates = reader.layer(prefix + "triangle_gates"),
             .triangle_values = reader.layer(prefix + "triangle_values"),
@@ -105,11 +102,6 @@ LinkNetWeights parse_link_net(std::string_view text) {
     net.score = reader.layer("score");
     net.root = reader.layer("root");
     assert(net.link_in.inputs == net_link_inputs && net.mark_in.inputs == net_mark_inputs && !net.rounds.empty());
-    return net;
-}
-
-const LinkNetWeights& learnt_link_net() {
-    static const LinkNetWeights net = parse_link_net(embedded::link_net);
     return net;
 }
 

@@ -12,6 +12,7 @@ namespace plugside {
 
 namespace embedded {
 extern const char link_weights[];
+extern const char network_weights[];
 }
 
 namespace {
@@ -46,6 +47,10 @@ LinkWeights parse_link_weights(std::string_view text) {
         const std::string_view line = text.substr(0, text.find('\n'));
         text.remove_prefix(std::min(text.size(), line.size() + 1));
         if (line.empty() || line.front() == '#') continue;
+        if (line == "net") {
+            weights.net = std::make_shared<const LinkNetWeights>(parse_link_net(text));
+            break;
+        }
         if (line == "stage") {
             weights.stages.emplace_back();
             continue;
@@ -86,6 +91,11 @@ std::string to_text(const LinkWeights& weights) {
 }
 
 const LinkWeights& learnt_link_weights() {
+    static const LinkWeights weights = parse_link_weights(embedded::network_weights);
+    return weights;
+}
+
+const LinkWeights& first_form_weights() {
     static const LinkWeights weights = parse_link_weights(embedded::link_weights);
     return weights;
 }
@@ -122,6 +132,12 @@ std::vector<double> log_weights(const std::vector<Mark>& marks, const std::vecto
         scores = stage_scores(features, context, stage);
     }
     return scores;
+}
+
+LinkScores scores_of(const std::vector<Mark>& marks, const std::vector<Link>& links, const std::vector<LinkFeatures>& features,
+                     const LinkWeights& weights, const Progress& progress) {
+    if (!weights.net) return {log_weights(marks, links, features, weights), std::vector<double>(marks.size(), 0.0)};
+    return link_scores(link_net_input(marks, links, rows_of(marks.size(), links)), *weights.net, progress);
 }
 
 }  // namespace plugside

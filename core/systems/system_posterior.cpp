@@ -25,6 +25,10 @@ std::size_t draws_kept(std::size_t marks) {
     return std::clamp<std::size_t>(20'000'000 / std::max<std::size_t>(marks, 1), 20, 200);
 }
 
+// How far apart in a large group pairs are counted: a million pairs are enough to tell the systems by, and a survey that lies in one
+// heap stays quick.
+std::size_t most_apart(std::size_t marks) { return std::clamp<std::size_t>(1'000'000 / std::max<std::size_t>(marks, 1), 20, 250); }
+
 int draws_for(std::size_t marks, int wanted) {
     if (wanted > 0) return wanted;
     const double by_size = 450.0 * std::sqrt(600.0 / static_cast<double>(std::max<std::size_t>(marks, 1)));
@@ -40,15 +44,19 @@ struct Draws {
 };
 
 // Draws forests on two threads; what a draw is depends only on its number.
-std::optional<Draws> draw_forests(const SystemPosterior& posterior, const std::vector<double>& log_weight,
-                                  double shift, double shift_sd, int count, const Progress& progress) {
+std::optional<Draws> draw_forests(const SystemPosterior& posterior, const LinkScores& scores, double shift, double shift_sd,
+                                  int count, const Progress& progress) {
     std::vector<std::uint64_t> keys;
     keys.reserve(posterior.marks.size());
     for (const Mark& mark : posterior.marks) keys.push_back(mark.key);
-    const ForestSampler at_mean(keys, posterior.links, log_weight, std::exp(-shift));
+    const auto sampler_at = [&](double by) {
+        std::vector<double> log_root = scores.log_root;
+        for (double& root : log_root) root -= by;
+        return ForestSampler(keys, posterior.links, scores.log_weight, log_root);
+    };
+    const ForestSampler at_mean = sampler_at(shift);
     std::vector<ForestSampler> shifted;
-    for (const double quantile : shift_quantiles)
-        shifted.emplace_back(keys, posterior.links, log_weight, std::exp(-shift - quantile * shift_sd));
+    for (const double quantile : shift_quantiles) shifted.push_back(sampler_at(shift + quantile * shift_sd));
     const auto all = static_cast<std::size_t>(count);
     const std::size_t for_systems = std::max<std::size_t>(1, all * 2 / 3);
     Draws draws;
@@ -213,13 +221,13 @@ std::optional<SystemPosterior> infer_systems(const Survey& survey, const PlanOpt
     posterior.scales = fit_scales(posterior.marks, posterior.links, progress);
     progress.say(0.15, "weighing links");
     const auto features = link_features(posterior.marks, posterior.links, posterior.scales, options.fan_sd_degrees);
-    const std::vector<double> log_weight = log_weights(posterior.marks, posterior.links, features, weights);
+    const LinkScores scores = scores_of(posterior.marks, posterior.links, features, weights, progress);
     const double shift = foretold_shift(
-        field_summary(posterior.marks, posterior.links, features, log_weight, posterior.scales), weights);
-    std::optional<Draws> draws = draw_forests(posterior, log_weight, shift, weights.shift_sd,
+        field_summary(posterior.marks, posterior.links, features, scores.log_weight, posterior.scales), weights);
+    std::optional<Draws> draws = draw_forests(posterior, scores, shift, weights.shift_sd,
                                                     draws_for(posterior.marks.size(), options.draws), progress);
     if (!draws) return std::nullopt;
-    CoMembership pairs(posterior.marks.size());
+    CoMembership pairs(posterior.marks.size(), most_apart(posterior.marks.size()));
     for (const auto& tree : draws->tree) {
         if (progress.stopped()) return std::nullopt;
         pairs.add(tree);

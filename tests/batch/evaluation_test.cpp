@@ -93,7 +93,7 @@ TEST(EvaluateFields, ReachIsMonotoneAndClaimsAddUpOverTheKinds) {
 }
 
 TEST(EvaluateFields, PlansEachKindWithItsWeightsAndSaysWhichWereLeftOut) {
-    LinkWeights nothing_joins = learnt_link_weights();
+    LinkWeights nothing_joins = first_form_weights();
     nothing_joins.stages.back() = {};
     nothing_joins.stages.back().of_feature[0] = -50.0;
     for (std::size_t i = 0; i < gap_knots; ++i) nothing_joins.stages.back().of_feature[i] = -50.0;

@@ -1,11 +1,14 @@
-// Learns the weights of link features from simulated fields and writes resources/link_weights.tsv.
+// Learns what link features count for from simulated fields and writes resources/link_weights.tsv (the first form of the inference);
+// or, for a net that train_link_net.py has learnt, the shift of its log weights and the spread of the number of systems, and writes
+// resources/network_weights.txt.
 //
-// Objective: the chance that a weighted random forest falls into exactly the true systems, which is a ratio of two determinants
+// Objective (first form): the chance that a weighted random forest falls into exactly the true systems, which is a ratio of two determinants
 //            (core/systems/forest_matrix.h): its gradient is the link marginals of forests held to the true partition less those of
 //            free forests. Maximised by resilient backpropagation (Riedmiller & Braun 1993 [memory]) with a ridge.
 // Fields:    seeds from --first on, which no test and no table uses (those use seeds below 1000).
 // Use:       train_link_weights OUT.tsv [--fields N] [--rounds N] [--stages N] [--first SEED] [--leave-out KIND]
 //            [--keep IN.tsv] [--shift-fields N]   (--keep: learns only the shift and the presence of runs anew)
+//            [--net TABLES]   (a net's tables; with --keep IN for the presence of runs, which is kept)
 #include <Eigen/Cholesky>
 #include <algorithm>
 #include <array>
@@ -142,12 +145,14 @@ Slope mean_slope(const std::vector<Lesson>& lessons, const LinkStage& stage) {
 }
 
 // The common shift of log weights that gives a field its true number of systems.
-double shift_wanted(const Lesson& lesson, const std::vector<double>& scores) {
+double shift_wanted(const Lesson& lesson, const LinkScores& scores) {
     double low = -4.0;
     double high = 4.0;
     for (int step = 0; step < 12; ++step) {
         const double middle = 0.5 * (low + high);  // a lighter root is a heavier link
-        const double trees = forest_marginals(lesson.marks.size(), lesson.links, scores, std::exp(-middle)).expected_trees;
+        std::vector<double> log_root = scores.log_root;
+        for (double& root : log_root) root -= middle;
+        const double trees = forest_marginals(lesson.marks.size(), lesson.links, scores.log_weight, log_root).expected_trees;
         (trees > lesson.systems ? low : high) = middle;
     }
     return 0.5 * (low + high);
@@ -262,19 +267,34 @@ void learn_presence(const std::vector<SimulatedField>& fields, LinkWeights& weig
 // The least spread of the shift whose 90 % interval holds the true number in 92 of 100 fields (our margin over 90): the regression's
 // own residual also holds the chance of single draws, which the forests bring anyway.
 void learn_spread(const std::vector<SimulatedField>& fields, LinkWeights& weights) {
-    for (weights.shift_sd = 0.2; weights.shift_sd < 1.2; weights.shift_sd += 0.05) {
-        double held = 0.0;
-        for (const SimulatedField& field : fields) {
-            std::set<std::size_t> systems;
-            for (const TrueMound& mound : field.truth.mounds)
-                if (mound.seen_as) systems.insert(mound.system);
-            const SystemsEstimate estimate = infer_systems(field.survey, {}, weights)->estimate;
-            const int truth = static_cast<int>(systems.size());
-            held += estimate.low <= truth && truth <= estimate.high ? 1.0 : 0.0;
+    const auto holds = [&](double spread) {
+        weights.shift_sd = spread;
+        std::array<double, 2> held{};
+        const auto work = [&](std::size_t worker) {
+            for (std::size_t i = worker; i < fields.size(); i += 2) {
+                std::set<std::size_t> systems;
+                for (const TrueMound& mound : fields[i].truth.mounds)
+                    if (mound.seen_as) systems.insert(mound.system);
+                const SystemsEstimate estimate = infer_systems(fields[i].survey, {}, weights)->estimate;
+                const int truth = static_cast<int>(systems.size());
+                held.at(worker) += estimate.low <= truth && truth <= estimate.high ? 1.0 : 0.0;
+            }
+        };
+        {
+            const std::jthread helper(work, 1);
+            work(0);
         }
-        std::fprintf(stderr, "spread %.2f holds %.3f\n", weights.shift_sd, held / static_cast<double>(fields.size()));
-        if (held >= 0.92 * static_cast<double>(fields.size())) break;
+        const double share = (held[0] + held[1]) / static_cast<double>(fields.size());
+        std::fprintf(stderr, "spread %.3f holds %.3f\n", spread, share);
+        return share;
+    };
+    double low = 0.0;
+    double high = 1.6;
+    for (int step = 0; step < 5; ++step) {
+        const double middle = 0.5 * (low + high);
+        (holds(middle) >= 0.92 ? high : low) = middle;
     }
+    weights.shift_sd = high;
 }
 
 LinkStage learn(const std::vector<Lesson>& lessons, LinkStage stage, int rounds, std::size_t learnt) {
@@ -313,6 +333,19 @@ void learn_stages(std::vector<Lesson>& lessons, int stages, int rounds, LinkWeig
     }
 }
 
+std::string listed(const std::vector<FieldKind>& kinds) {
+    std::string list;
+    for (const FieldKind kind : kinds) list += (list.empty() ? " " : ", ") + to_text(kind);
+    return list;
+}
+
+void write_net(std::ofstream& out, const std::vector<FieldKind>& kinds, const LinkWeights& weights, const std::string& tables) {
+    out << "# A net on links (core/systems/link_net.h), the shift of its log weights and the spread of that, learnt by tests/training on\n"
+        << "# simulated fields, seeds from 1000 on, kinds:" << listed(kinds) << ".\n"
+        << to_text(weights) << "net\n"
+        << tables;
+}
+
 }  // namespace
 
 int main(int argc, char** argv) {
@@ -342,29 +375,44 @@ int main(int argc, char** argv) {
     if (given.count("--keep")) {
         std::ifstream in(given["--keep"]);
         weights = parse_link_weights(std::string(std::istreambuf_iterator<char>(in), {}));
-    } else {
+    } else if (!given.count("--net")) {
         std::vector<Lesson> lessons;
         for (int i = 0; i < fields; ++i) lessons.push_back(lesson_of(made_up(i, lesson_sizes.at(static_cast<std::size_t>(i / 4) % lesson_sizes.size()))));
         learn_stages(lessons, number("--stages", 3), number("--rounds", 70), weights);
     }
+    std::string net_tables;
+    if (given.count("--net")) {
+        std::ifstream in(given["--net"]);
+        net_tables.assign(std::istreambuf_iterator<char>(in), {});
+        weights.stages.clear();
+        weights.net = std::make_shared<const LinkNetWeights>(parse_link_net(net_tables));
+    }
     // sizes from a garden to a large meadow, on fields that the stages have not seen
-    std::vector<ShiftLesson> shifts;
-    for (int i = 0; i < shift_fields; ++i) {
-        const Lesson lesson = lesson_of(made_up(fields + i, 60 + 7 * static_cast<std::size_t>(i % 50)));
-        const std::vector<double> scores = log_weights(lesson.marks, lesson.links, lesson.features, weights);
-        shifts.push_back({field_summary(lesson.marks, lesson.links, lesson.features, scores, lesson.scales),
-                          shift_wanted(lesson, scores)});
+    std::vector<ShiftLesson> shifts(static_cast<std::size_t>(shift_fields));
+    const auto look = [&](std::size_t worker) {
+        for (std::size_t i = worker; i < shifts.size(); i += 2) {
+            const Lesson lesson = lesson_of(made_up(fields + static_cast<int>(i), 60 + 7 * (i % 50)));
+            const LinkScores scores = scores_of(lesson.marks, lesson.links, lesson.features, weights);
+            shifts[i] = {field_summary(lesson.marks, lesson.links, lesson.features, scores.log_weight, lesson.scales),
+                         shift_wanted(lesson, scores)};
+        }
+    };
+    {
+        const std::jthread helper(look, 1);
+        look(0);
     }
     learn_shift(shifts, weights);
     std::vector<SimulatedField> tried;
     for (int i = 0; i < 100; ++i)
         tried.push_back(made_up(fields + shift_fields + i, 80 + 60 * static_cast<std::size_t>(i / 4 % 5)));
     learn_spread(tried, weights);
-    learn_presence(tried, weights);
+    if (!weights.net) learn_presence(tried, weights);
     std::ofstream out(argv[1]);
+    if (weights.net) {
+        write_net(out, kinds, weights, net_tables);
+        return out ? 0 : 3;
+    }
     out << "# What each feature of a link counts for (core/systems/link_weights.h), as a log weight. Learnt by tests/training on\n"
-        << "# simulated fields: " << fields << " fields from seed " << first << " on, kinds:";
-    for (const FieldKind kind : kinds) out << ' ' << to_text(kind) << (kind == kinds.back() ? "" : ",");
-    out << ".\n" << to_text(weights);
+        << "# simulated fields: " << fields << " fields from seed " << first << " on, kinds:" << listed(kinds) << ".\n" << to_text(weights);
     return out ? 0 : 3;
 }

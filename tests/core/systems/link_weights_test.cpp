@@ -10,7 +10,7 @@ namespace plugside {
 namespace {
 
 TEST(LinkWeights, TheResourceHasEveryNameAndSurvivesBeingWrittenAgain) {
-    const LinkWeights& learnt = learnt_link_weights();
+    const LinkWeights& learnt = first_form_weights();
     ASSERT_GE(learnt.stages.size(), 1U);
     EXPECT_GT(learnt.shift_sd, 0.0);
     const std::string text = to_text(learnt);
@@ -25,7 +25,7 @@ TEST(LinkWeights, ALinkAcrossBothFansOutweighsOneAlongThem) {
         for (int column = 0; column < 4; ++column) mounds.push_back(test::mound_at(2.0 * column, 2.0 * row, 0.0));
     const std::vector<Mark> marks = marks_of(test::survey_of(mounds), {});
     const std::vector<Link> links = candidate_links(marks, {}, {.nearest = 4, .reach = Metres::of(2.5)});
-    const auto weight = log_weights(marks, links, link_features(marks, links, fit_scales(marks, links), 15.0), learnt_link_weights());
+    const auto weight = log_weights(marks, links, link_features(marks, links, fit_scales(marks, links), 15.0), first_form_weights());
     double across = 0.0, along = 0.0;
     int across_count = 0, along_count = 0;
     for (std::size_t e = 0; e < links.size(); ++e) {
@@ -43,7 +43,7 @@ TEST(LinkWeights, WeightsAreFiniteWhateverTheSurvey) {
         const std::vector<Mark> marks = marks_of(survey, {});
         const std::vector<Link> links = candidate_links(marks, {});
         const auto features = link_features(marks, links, fit_scales(marks, links), 15.0);
-        for (const double weight : log_weights(marks, links, features, learnt_link_weights())) EXPECT_TRUE(std::isfinite(weight));
+        for (const double weight : log_weights(marks, links, features, first_form_weights())) EXPECT_TRUE(std::isfinite(weight));
     }
 }
 
