@@ -22,7 +22,7 @@ constexpr double shortest_tape_m = 0.6;  // two plugs nearer than this have no b
 constexpr double from_plug_m[] = {0.35, 0.5, 0.7};
 
 // What one more hole is worth: see LadderOptions.
-const LadderOptions on_plug_side{.price = 0.1, .enough = 0.985};
+const LadderOptions on_plug_side{.price = 0.1, .enough = 0.97};
 const LadderOptions on_tape{.price = 0.03};
 const LadderOptions over_gap{.steps = {Metres::of(0.057), Metres::of(0.07)}, .longest_half = Metres::of(0.9), .price = 0.02};
 
