@@ -1,0 +1,220 @@
+// Fits the few constants of the coarse form (core/systems/coarse_links.cpp, coarse_joining.h, coarse_systems.cpp) and prints them, and a
+// table by kind of field. Learnt on the four kinds named below with seeds from 1000 on; the table is of seeds below, and says which
+// kinds were left out.
+//
+//   fit_coarse_links [FIELDS A KIND TO LEARN ON] [FIELDS A KIND IN THE TABLE]
+#include <Eigen/Dense>
+#include <algorithm>
+#include <cmath>
+#include <cstdio>
+#include <map>
+#include <string>
+
+#include "core/geometry/space_curve.h"
+#include "core/simulation/burrow_simulator.h"
+#include "core/simulation/plan_score.h"
+#include "core/systems/coarse_systems.h"
+
+namespace plugside {
+namespace {
+
+const std::vector<FieldKind> learnt_on{FieldKind::meander, FieldKind::straight_with_branches, FieldKind::crowded_growth,
+                                       FieldKind::edge_rows};
+
+struct Example {
+    FieldKind kind = FieldKind::meander;
+    std::vector<LocalPoint> take_offs;  // along the curve
+    std::vector<std::optional<Bearing>> fans;
+    std::vector<LocalPoint> plugs;
+    std::vector<std::size_t> truth;
+    std::size_t true_systems = 0;
+    std::vector<CoarseLink> links;
+    std::vector<CoarseFeatures> features;
+
+    [[nodiscard]] bool together(const CoarseLink& link) const { return truth[link.first] == truth[link.second]; }
+};
+
+std::size_t distinct(std::vector<std::size_t> labels) {
+    std::sort(labels.begin(), labels.end());
+    return static_cast<std::size_t>(std::unique(labels.begin(), labels.end()) - labels.begin());
+}
+
+Example example_of(FieldKind kind, std::uint64_t seed) {
+    SimulationOptions simulation;
+    simulation.kind = kind;
+    simulation.seed = seed;
+    simulation.mounds_wanted = seed % 4 == 3 ? 1500 : 300;
+    const SimulatedField field = simulate_field(simulation);
+    std::map<std::size_t, std::size_t> system_of_mound;
+    for (const TrueMound& mound : field.truth.mounds)
+        if (mound.seen_as) system_of_mound[*mound.seen_as] = mound.system;
+    const CoarseSurvey all = coarse_marks_of(field.survey);
+    CoarseSurvey coarse;
+    for (std::size_t i = 0; i < all.marks.size(); ++i)
+        if (system_of_mound.count(all.mound[i]) > 0) {
+            coarse.marks.push_back(all.marks[i]);
+            coarse.mound.push_back(all.mound[i]);
+        }
+    Example example;
+    example.kind = kind;
+    std::vector<LocalPoint> places;
+    for (const CoarseMark& mark : coarse.marks) places.push_back(mark.take_off);
+    for (const std::uint32_t i : order_along_curve(places)) {
+        example.take_offs.push_back(coarse.marks[i].take_off);
+        example.fans.push_back(coarse.marks[i].fan);
+        example.plugs.push_back(field.survey.mounds[coarse.mound[i]].plug);
+        example.truth.push_back(system_of_mound[coarse.mound[i]]);
+    }
+    example.true_systems = distinct(example.truth);
+    const CoarseOptions options;
+    const CoarseGround ground{example.take_offs, example.fans, {}};
+    const auto neighbours = coarse_neighbours(example.take_offs, options.nearest, options.reach);
+    example.links = *coarse_links(ground, *neighbours, options.reach);
+    const std::vector<float> spacing = coarse_spacing(*neighbours, options.reach);
+    for (const CoarseLink& link : example.links)
+        example.features.push_back(coarse_features(ground, *neighbours, spacing, link.first, link.second));
+    return example;
+}
+
+std::vector<Example> examples_of(const std::vector<FieldKind>& kinds, std::uint64_t first_seed, int fields_a_kind) {
+    std::vector<Example> examples;
+    for (const FieldKind kind : kinds)
+        for (int i = 0; i < fields_a_kind; ++i) examples.push_back(example_of(kind, first_seed + static_cast<std::uint64_t>(i)));
+    return examples;
+}
+
+// Logistic regression by Newton's method, each field with the same weight, a ridge of a thousandth.
+Eigen::VectorXd fitted_weights(const std::vector<Example>& examples) {
+    constexpr auto size = static_cast<Eigen::Index>(coarse_feature_count);
+    Eigen::VectorXd weights = Eigen::VectorXd::Zero(size);
+    for (int step = 0; step < 12; ++step) {
+        Eigen::VectorXd slope = -1e-3 * weights;
+        Eigen::MatrixXd bend = 1e-3 * Eigen::MatrixXd::Identity(size, size);
+        for (const Example& example : examples)
+            for (std::size_t e = 0; e < example.links.size(); ++e) {
+                const Eigen::VectorXd x = Eigen::Map<const Eigen::VectorXf>(example.features[e].data(), size).cast<double>();
+                const double chance = 1.0 / (1.0 + std::exp(-weights.dot(x)));
+                const double share = 1.0 / static_cast<double>(example.links.size());
+                slope += share * ((example.together(example.links[e]) ? 1.0 : 0.0) - chance) * x;
+                bend += share * chance * (1.0 - chance) * x * x.transpose();
+            }
+        weights += bend.ldlt().solve(slope);
+    }
+    return weights;
+}
+
+void score(Example& example, const Eigen::VectorXd& weights) {
+    for (std::size_t e = 0; e < example.links.size(); ++e)
+        example.links[e].score = static_cast<float>(weights.dot(
+            Eigen::Map<const Eigen::VectorXf>(example.features[e].data(), static_cast<Eigen::Index>(coarse_feature_count)).cast<double>()));
+}
+
+std::vector<std::size_t> partition(const Example& example, const CoarseJoiningOptions& options) {
+    const auto labels = *join_by_evidence(example.take_offs.size(), example.links, options);
+    return {labels.begin(), labels.end()};
+}
+
+double mean_index(const std::vector<Example>& examples, const CoarseJoiningOptions& options) {
+    double sum = 0.0;
+    for (const Example& example : examples) sum += adjusted_rand_index(partition(example, options), example.truth);
+    return sum / static_cast<double>(examples.size());
+}
+
+CoarseJoiningOptions best_joining(const std::vector<Example>& examples) {
+    CoarseJoiningOptions best;
+    double best_index = -1.0;
+    for (const float power : {0.0F, 0.25F, 0.5F, 0.75F, 1.0F})
+        for (float threshold = -2.0F; threshold < 4.01F; threshold += 0.25F) {
+            CoarseJoiningOptions tried;
+            tried.power = power;
+            tried.threshold = threshold;
+            const double index = mean_index(examples, tried);
+            if (index <= best_index) continue;
+            best_index = index;
+            best = tried;
+        }
+    std::printf("joining: threshold %.2f, power %.2f; mean index where learnt %.3f\n", static_cast<double>(best.threshold),
+                static_cast<double>(best.power), best_index);
+    return best;
+}
+
+void print_count_constants(const std::vector<Example>& examples, const CoarseJoiningOptions& joining) {
+    double sum = 0.0;
+    double squares = 0.0;
+    for (const Example& example : examples) {
+        const double ratio = std::log(static_cast<double>(example.true_systems) /
+                                      static_cast<double>(distinct(partition(example, joining))));
+        sum += ratio;
+        squares += ratio * ratio;
+    }
+    const auto fields = static_cast<double>(examples.size());
+    const double mean = sum / fields;
+    std::printf("count: true over found %.3f, standard deviation of its logarithm %.3f\n", std::exp(mean),
+                std::sqrt(squares / fields - mean * mean));
+}
+
+struct Yardstick {
+    double index = -1.0;
+    std::size_t systems = 0;
+};
+
+// DBSCAN with the radius chosen on the truth, as in core/simulation/plan_score.
+Yardstick yardstick_of(const Example& example) {
+    Yardstick best;
+    for (int i = 0; i < 40; ++i)
+        for (const int least : {2, 3}) {
+            const double radius_m = 0.5 * std::pow(30.0, i / 39.0);
+            const auto labels = density_clusters(example.plugs, Metres::of(radius_m), least);
+            const double index = adjusted_rand_index(labels, example.truth);
+            if (index > best.index) best = {index, distinct(labels)};
+        }
+    return best;
+}
+
+void print_table(int fields_a_kind) {
+    std::printf("%-24s %6s %7s %7s %9s %6s %6s %6s\n", "kind", "fields", "index", "DBSCAN", "its count", "count", "width",
+                "holds");
+    for (const FieldKind kind : all_field_kinds()) {
+        double index = 0.0, yardstick = 0.0, yardstick_count = 0.0, count = 0.0, width = 0.0;
+        int holds = 0;
+        const std::vector<Example> examples = examples_of({kind}, 1, fields_a_kind);
+        for (const Example& example : examples) {
+            std::vector<CoarseMark> marks;
+            for (std::size_t i = 0; i < example.take_offs.size(); ++i) marks.push_back({example.take_offs[i], example.fans[i]});
+            const CoarseSystems found = *coarse_systems(marks);
+            const auto truth = static_cast<double>(example.true_systems);
+            index += adjusted_rand_index({found.system.begin(), found.system.end()}, example.truth);
+            const Yardstick dbscan = yardstick_of(example);
+            yardstick += dbscan.index;
+            yardstick_count += static_cast<double>(dbscan.systems) / truth;
+            count += found.expected / truth;
+            width += (found.high - found.low) / truth;
+            holds += found.low <= truth && truth <= found.high ? 1 : 0;
+        }
+        const bool learnt = std::find(learnt_on.begin(), learnt_on.end(), kind) != learnt_on.end();
+        const auto fields = static_cast<double>(examples.size());
+        std::printf("%-24s %6zu %7.3f %7.3f %9.2f %6.2f %6.2f %6d%s\n", to_text(kind).c_str(), examples.size(), index / fields,
+                    yardstick / fields, yardstick_count / fields, count / fields, width / fields, holds,
+                    learnt ? "" : "  (left out)");
+    }
+}
+
+void run(int fields_to_learn, int fields_in_table) {
+    std::vector<Example> examples = examples_of(learnt_on, 1000, fields_to_learn);
+    const Eigen::VectorXd weights = fitted_weights(examples);
+    std::printf("weights:");
+    for (const double weight : weights) std::printf(" %.3fF,", weight);
+    std::printf("\n");
+    for (Example& example : examples) score(example, weights);
+    print_count_constants(examples, best_joining(examples));
+    std::printf("\nwith the constants that are built in, seeds from 1 on:\n");
+    print_table(fields_in_table);
+}
+
+}  // namespace
+}  // namespace plugside
+
+int main(int count, char** words) {
+    plugside::run(count > 1 ? std::stoi(words[1]) : 40, count > 2 ? std::stoi(words[2]) : 20);
+    return 0;
+}
