@@ -22,9 +22,7 @@ std::uint64_t interleaved(std::uint32_t x, std::uint32_t y) {
     return spread(x) | (spread(y) << 1U);
 }
 
-std::uint32_t cell_of(double metres) {
-    return static_cast<std::uint32_t>(std::min(metres * cells_a_metre, 4294967295.0));
-}
+std::uint32_t cell_of(double metres) { return static_cast<std::uint32_t>(std::min(metres * cells_a_metre, 4294967295.0)); }
 
 }  // namespace
 

@@ -2,7 +2,7 @@
 
 #include <algorithm>
 #include <cassert>
-#include <cmath>
+#include <numeric>
 #include <tuple>
 
 #include "core/systems/disjoint_sets.h"
@@ -16,7 +16,6 @@ struct Bond {
     std::uint32_t first;
     std::uint32_t second;
     float sum;
-    std::uint32_t links;
 };
 
 constexpr std::uint32_t none = 0xFFFFFFFFU;
@@ -29,7 +28,7 @@ public:
         bonds_.reserve(links.size());
         for (const CoarseLink& link : links) {
             assert(link.first < link.second && link.second < things);
-            bonds_.push_back({link.first, link.second, link.score, 1});
+            bonds_.push_back({link.first, link.second, link.score});
         }
     }
 
@@ -38,7 +37,7 @@ public:
         std::vector<std::uint32_t> best(groups_, none);
         std::vector<float> strength(groups_, options_.threshold);
         for (std::uint32_t e = 0; e < bonds_.size(); ++e) {
-            const float value = value_of(bonds_[e]);
+            const float value = bonds_[e].sum;
             for (const std::uint32_t end : {bonds_[e].first, bonds_[e].second})
                 if (value > strength[end]) {  // the first of equals: bonds stand by first, then second group
                     strength[end] = value;
@@ -48,7 +47,8 @@ public:
         DisjointSets joined(groups_);
         bool any = false;
         for (std::uint32_t e = 0; e < bonds_.size(); ++e)
-            if (best[bonds_[e].first] == e && best[bonds_[e].second] == e) any |= joined.join(bonds_[e].first, bonds_[e].second);
+            if (best[bonds_[e].first] == e && best[bonds_[e].second] == e)
+                any |= joined.join(bonds_[e].first, bonds_[e].second);
         if (any) contract(joined);
         return any;
     }
@@ -57,22 +57,17 @@ public:
         std::vector<std::uint32_t> order(bonds_.size());
         std::iota(order.begin(), order.end(), 0U);
         std::sort(order.begin(), order.end(), [&](std::uint32_t a, std::uint32_t b) {
-            return std::tuple(-value_of(bonds_[a]), a) < std::tuple(-value_of(bonds_[b]), b);
+            return std::tuple(-bonds_[a].sum, a) < std::tuple(-bonds_[b].sum, b);
         });
         DisjointSets joined(groups_);
         for (const std::uint32_t e : order)
-            if (value_of(bonds_[e]) > options_.threshold) joined.join(bonds_[e].first, bonds_[e].second);
+            if (bonds_[e].sum > options_.threshold) joined.join(bonds_[e].first, bonds_[e].second);
         contract(joined);
     }
 
     [[nodiscard]] const std::vector<std::uint32_t>& labels() const { return group_; }
 
 private:
-    [[nodiscard]] float value_of(const Bond& bond) const {
-        if (bond.links == 1) return bond.sum;
-        return bond.sum / std::pow(static_cast<float>(bond.links), options_.power);
-    }
-
     // Groups that were joined become one, and the bonds between the same two groups one bond.
     void contract(DisjointSets& joined) {
         const std::vector<std::uint32_t> merged = joined.labels();
@@ -85,7 +80,6 @@ private:
         for (const Bond& bond : bonds_) {
             if (kept > 0 && bonds_[kept - 1].first == bond.first && bonds_[kept - 1].second == bond.second) {
                 bonds_[kept - 1].sum += bond.sum;
-                bonds_[kept - 1].links += bond.links;
             } else {
                 bonds_[kept++] = bond;
             }
@@ -102,9 +96,8 @@ private:
         std::vector<std::uint32_t> next(start.begin(), start.end() - 1);
         for (const Bond& bond : bonds_) sorted[next[bond.first]++] = bond;
         for (std::size_t group = 0; group < groups_; ++group)
-            std::sort(sorted.begin() + start[group], sorted.begin() + start[group + 1], [](const Bond& a, const Bond& b) {
-                return std::tie(a.second, a.sum, a.links) < std::tie(b.second, b.sum, b.links);
-            });
+            std::sort(sorted.begin() + start[group], sorted.begin() + start[group + 1],
+                      [](const Bond& a, const Bond& b) { return std::tie(a.second, a.sum) < std::tie(b.second, b.sum); });
         bonds_.swap(sorted);
     }
 

@@ -1,8 +1,7 @@
 // Parts of a graph whose links speak for or against togetherness: the coarse form's way from links to systems.
 //
-// Method:   agglomeration in rounds. Between two groups stands the sum of their links' evidence over a power of the number of
-//           links; in each round every two groups that are each other's best are joined, if what stands between them exceeds the
-//           threshold. After `most_rounds` the rest is joined one pair after another, best first, each by what stood between the
+// Method:   agglomeration in rounds. Between two groups stands the sum of their links' evidence; in each round every two groups that
+//           are each other's best are joined, if what stands between them exceeds the threshold. After `most_rounds` the rest is joined one pair after another, best first, each by what stood between the
 //           two at that time: so no order of evidence makes the cost grow beyond near-linear.
 // Result:   label of each thing, 0.. in order of each group's first thing.
 // Degenerate input: no thing: no label; no link: each thing alone.
@@ -22,8 +21,7 @@
 namespace plugside {
 
 struct CoarseJoiningOptions {
-    float threshold = 0.0F;    // of what stands between two groups
-    float power = 0.5F;        // of the number of links it is divided by: 0 the sum, 1 the mean
+    float threshold = 2.0F;    // log-odds; chosen on simulated fields (tests/training/fit_coarse_links)
     int most_rounds = 40;      // simulated fields take about ten
 };
 

@@ -11,7 +11,7 @@ namespace plugside {
 namespace {
 
 // Printed by tests/training/fit_coarse_links.
-constexpr CoarseFeatures weights{0.0F, -1.0F, 0.0F, 0.0F, 0.0F, 0.0F, 0.0F, 0.0F, 0.0F};
+constexpr CoarseFeatures weights{3.398F, 0.601F, -0.407F, -0.909F, -1.052F, 1.173F, 0.468F, -0.389F};
 
 constexpr std::uint8_t not_found = 255;
 
@@ -112,7 +112,6 @@ CoarseFeatures coarse_features(const CoarseGround& ground, const CoarseNeighbour
             std::min(there, back),
             std::max(there, back),
             turned,
-            turned * std::min(relative, 3.0F),
             marks_in_circle(ground, rows, first, second),
             std::abs(std::log(spacing_m[first]) - std::log(spacing_m[second]))};
 }

@@ -24,10 +24,9 @@
 
 namespace plugside {
 
-inline constexpr std::size_t coarse_feature_count = 9;
+inline constexpr std::size_t coarse_feature_count = 8;
 // one, log of length over spacing, length over spacing, log of the lower rank, log of the higher rank, sine squared of the
-// angle to the fan's axis less a half (sum of both ends), the same times length over spacing, marks in the circle on the
-// link, absolute log of the ratio of the spacings
+// angle to the fan's axis less a half (sum of both ends), marks in the circle on the link, absolute log of the ratio of the spacings
 using CoarseFeatures = std::array<float, coarse_feature_count>;
 
 struct CoarseLink {

@@ -13,9 +13,9 @@ namespace plugside {
 
 namespace {
 
-// Printed by tests/training/fit_coarse_links: the true number over the number found, its scatter from field to field as a standard
-// deviation of the logarithm, and the part of its variance that shrinks with the number of systems.
-constexpr double true_over_found = 1.0;
+// Printed by tests/training/fit_coarse_links: the true number over the number found, its scatter from field to field as a
+// standard deviation of the logarithm, and the part of its variance that shrinks with the number of systems.
+constexpr double true_over_found = 0.80;
 constexpr double log_scatter_of_fields = 0.3;
 constexpr double log_scatter_of_one_system = 0.3;
 constexpr double normal_95 = 1.6448536269514722;
@@ -57,8 +57,7 @@ AlongCurve along_curve(std::span<const CoarseMark> marks) {
 // Marks in one spot are one group, whatever else speaks: of very many in one spot each knows only some of the others.
 std::vector<std::uint32_t> spots_of(const std::vector<LocalPoint>& take_offs) {
     std::vector<std::uint32_t> spot(take_offs.size(), 0);
-    for (std::size_t i = 1; i < take_offs.size(); ++i)
-        spot[i] = spot[i - 1] + (take_offs[i] == take_offs[i - 1] ? 0U : 1U);
+    for (std::size_t i = 1; i < take_offs.size(); ++i) spot[i] = spot[i - 1] + (take_offs[i] == take_offs[i - 1] ? 0U : 1U);
     return spot;
 }
 

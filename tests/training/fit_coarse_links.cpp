@@ -1,6 +1,6 @@
-// Fits the few constants of the coarse form (core/systems/coarse_links.cpp, coarse_joining.h, coarse_systems.cpp) and prints them, and a
-// table by kind of field. Learnt on the four kinds named below with seeds from 1000 on; the table is of seeds below, and says which
-// kinds were left out.
+// Fits the few constants of the coarse form (core/systems/coarse_links.cpp, coarse_joining.h, coarse_systems.cpp) and prints
+// them, and a table by kind of field. Learnt on the four kinds named below with seeds from 1000 on; the table is of seeds
+// below, and says which kinds were left out.
 //
 //   fit_coarse_links [FIELDS A KIND TO LEARN ON] [FIELDS A KIND IN THE TABLE]
 #include <Eigen/Dense>
@@ -79,7 +79,8 @@ Example example_of(FieldKind kind, std::uint64_t seed) {
 std::vector<Example> examples_of(const std::vector<FieldKind>& kinds, std::uint64_t first_seed, int fields_a_kind) {
     std::vector<Example> examples;
     for (const FieldKind kind : kinds)
-        for (int i = 0; i < fields_a_kind; ++i) examples.push_back(example_of(kind, first_seed + static_cast<std::uint64_t>(i)));
+        for (int i = 0; i < fields_a_kind; ++i)
+            examples.push_back(example_of(kind, first_seed + static_cast<std::uint64_t>(i)));
     return examples;
 }
 
@@ -106,7 +107,8 @@ Eigen::VectorXd fitted_weights(const std::vector<Example>& examples) {
 void score(Example& example, const Eigen::VectorXd& weights) {
     for (std::size_t e = 0; e < example.links.size(); ++e)
         example.links[e].score = static_cast<float>(weights.dot(
-            Eigen::Map<const Eigen::VectorXf>(example.features[e].data(), static_cast<Eigen::Index>(coarse_feature_count)).cast<double>()));
+            Eigen::Map<const Eigen::VectorXf>(example.features[e].data(), static_cast<Eigen::Index>(coarse_feature_count))
+                .cast<double>()));
 }
 
 std::vector<std::size_t> partition(const Example& example, const CoarseJoiningOptions& options) {
@@ -114,43 +116,60 @@ std::vector<std::size_t> partition(const Example& example, const CoarseJoiningOp
     return {labels.begin(), labels.end()};
 }
 
-double mean_index(const std::vector<Example>& examples, const CoarseJoiningOptions& options) {
+// All that is fitted: weights of features (the first takes the place of a bias) and how groups are joined.
+struct Constants {
+    Eigen::VectorXd weights;
+    CoarseJoiningOptions joining;
+};
+
+double mean_index(std::vector<Example>& examples, const Constants& constants) {
     double sum = 0.0;
-    for (const Example& example : examples) sum += adjusted_rand_index(partition(example, options), example.truth);
+    for (Example& example : examples) {
+        score(example, constants.weights);
+        sum += adjusted_rand_index(partition(example, constants.joining), example.truth);
+    }
     return sum / static_cast<double>(examples.size());
 }
 
-CoarseJoiningOptions best_joining(const std::vector<Example>& examples) {
-    CoarseJoiningOptions best;
+// Logistic regression says what one link tells. What the sum of many tells is less than the sum of what each tells: how it
+// is joined, and what is added to each link's evidence, is chosen by the mean index.
+Constants best_joining(std::vector<Example>& examples, const Eigen::VectorXd& weights) {
+    Constants best;
     double best_index = -1.0;
-    for (const float power : {0.0F, 0.25F, 0.5F, 0.75F, 1.0F})
-        for (float threshold = -2.0F; threshold < 4.01F; threshold += 0.25F) {
-            CoarseJoiningOptions tried;
-            tried.power = power;
-            tried.threshold = threshold;
+    for (const double added : {0.0, 0.25, 0.5, 0.75})
+        for (float threshold = 0.0F; threshold < 4.01F; threshold += 0.5F) {
+            Constants tried{weights, {}};
+            tried.weights(0) += added;
+            tried.joining.threshold = threshold;
             const double index = mean_index(examples, tried);
             if (index <= best_index) continue;
             best_index = index;
             best = tried;
         }
-    std::printf("joining: threshold %.2f, power %.2f; mean index where learnt %.3f\n", static_cast<double>(best.threshold),
-                static_cast<double>(best.power), best_index);
+    std::printf("mean index where learnt: %.3f\n", best_index);
     return best;
 }
 
+// log(true over found): its mean, and its variance as a constant and a part that falls with the number found (least squares,
+// neither below 0).
 void print_count_constants(const std::vector<Example>& examples, const CoarseJoiningOptions& joining) {
-    double sum = 0.0;
-    double squares = 0.0;
+    std::vector<std::pair<double, double>> of_fields;  // 1 / found, log ratio
+    double mean = 0.0;
     for (const Example& example : examples) {
-        const double ratio = std::log(static_cast<double>(example.true_systems) /
-                                      static_cast<double>(distinct(partition(example, joining))));
-        sum += ratio;
-        squares += ratio * ratio;
+        const auto found = static_cast<double>(distinct(partition(example, joining)));
+        of_fields.emplace_back(1.0 / found, std::log(static_cast<double>(example.true_systems) / found));
+        mean += of_fields.back().second / static_cast<double>(examples.size());
     }
-    const auto fields = static_cast<double>(examples.size());
-    const double mean = sum / fields;
-    std::printf("count: true over found %.3f, standard deviation of its logarithm %.3f\n", std::exp(mean),
-                std::sqrt(squares / fields - mean * mean));
+    Eigen::Matrix2d normal = Eigen::Matrix2d::Zero();
+    Eigen::Vector2d right = Eigen::Vector2d::Zero();
+    for (const auto& [share, ratio] : of_fields) {
+        const Eigen::Vector2d row(1.0, share);
+        normal += row * row.transpose();
+        right += row * (ratio - mean) * (ratio - mean);
+    }
+    const Eigen::Vector2d variance = normal.ldlt().solve(right).cwiseMax(0.0);
+    std::printf("count: true over found %.3f, scatter of fields %.3f, of one system %.3f\n", std::exp(mean),
+                std::sqrt(variance(0)), std::sqrt(variance(1)));
 }
 
 struct Yardstick {
@@ -180,7 +199,8 @@ void print_table(int fields_a_kind) {
         const std::vector<Example> examples = examples_of({kind}, 1, fields_a_kind);
         for (const Example& example : examples) {
             std::vector<CoarseMark> marks;
-            for (std::size_t i = 0; i < example.take_offs.size(); ++i) marks.push_back({example.take_offs[i], example.fans[i]});
+            for (std::size_t i = 0; i < example.take_offs.size(); ++i)
+                marks.push_back({example.take_offs[i], example.fans[i]});
             const CoarseSystems found = *coarse_systems(marks);
             const auto truth = static_cast<double>(example.true_systems);
             index += adjusted_rand_index({found.system.begin(), found.system.end()}, example.truth);
@@ -193,20 +213,20 @@ void print_table(int fields_a_kind) {
         }
         const bool learnt = std::find(learnt_on.begin(), learnt_on.end(), kind) != learnt_on.end();
         const auto fields = static_cast<double>(examples.size());
-        std::printf("%-24s %6zu %7.3f %7.3f %9.2f %6.2f %6.2f %6d%s\n", to_text(kind).c_str(), examples.size(), index / fields,
-                    yardstick / fields, yardstick_count / fields, count / fields, width / fields, holds,
+        std::printf("%-24s %6zu %7.3f %7.3f %9.2f %6.2f %6.2f %6d%s\n", to_text(kind).c_str(), examples.size(),
+                    index / fields, yardstick / fields, yardstick_count / fields, count / fields, width / fields, holds,
                     learnt ? "" : "  (left out)");
     }
 }
 
 void run(int fields_to_learn, int fields_in_table) {
     std::vector<Example> examples = examples_of(learnt_on, 1000, fields_to_learn);
-    const Eigen::VectorXd weights = fitted_weights(examples);
+    const Constants found = best_joining(examples, fitted_weights(examples));
     std::printf("weights:");
-    for (const double weight : weights) std::printf(" %.3fF,", weight);
-    std::printf("\n");
-    for (Example& example : examples) score(example, weights);
-    print_count_constants(examples, best_joining(examples));
+    for (const double weight : found.weights) std::printf(" %.3fF,", weight);
+    std::printf("\njoining: threshold %.2f\n", static_cast<double>(found.joining.threshold));
+    mean_index(examples, found);
+    print_count_constants(examples, found.joining);
     std::printf("\nwith the constants that are built in, seeds from 1 on:\n");
     print_table(fields_in_table);
 }
@@ -215,6 +235,7 @@ void run(int fields_to_learn, int fields_in_table) {
 }  // namespace plugside
 
 int main(int count, char** words) {
-    plugside::run(count > 1 ? std::stoi(words[1]) : 40, count > 2 ? std::stoi(words[2]) : 20);
+    const auto number = [&](int i, int otherwise) { return count > i ? std::stoi(words[i]) : otherwise; };
+    plugside::run(number(1, 40), number(2, 20));
     return 0;
 }
