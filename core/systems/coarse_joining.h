@@ -21,7 +21,7 @@
 namespace plugside {
 
 struct CoarseJoiningOptions {
-    float threshold = 2.0F;    // log-odds; chosen on simulated fields (tests/training/fit_coarse_links)
+    float threshold = 2.5F;    // log-odds; chosen on simulated fields (tests/training/fit_coarse_links)
     int most_rounds = 40;      // simulated fields take about ten
 };
 

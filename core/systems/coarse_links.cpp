@@ -3,7 +3,6 @@
 #include <algorithm>
 #include <cmath>
 
-#include "core/systems/barrier_cells.h"
 #include "core/systems/two_threads.h"
 
 namespace plugside {
@@ -11,7 +10,7 @@ namespace plugside {
 namespace {
 
 // Printed by tests/training/fit_coarse_links.
-constexpr CoarseFeatures weights{3.398F, 0.601F, -0.407F, -0.909F, -1.052F, 1.173F, 0.468F, -0.389F};
+constexpr CoarseFeatures weights{3.142F, 0.436F, -0.391F, -0.886F, -0.730F, 0.854F, 0.435F, -0.335F};
 
 constexpr std::uint8_t not_found = 255;
 
@@ -58,7 +57,7 @@ float score_of(const CoarseFeatures& features) {
 
 // Links owned by the marks of one piece; pieces are put together in their order.
 void links_of_piece(const CoarseGround& ground, const CoarseNeighbours& rows, std::span<const float> spacing_m,
-                    const BarrierCells& barriers, std::size_t begin, std::size_t end, CoarseLink* out) {
+                    std::size_t begin, std::size_t end, CoarseLink* out) {
     for (std::size_t i = begin; i < end; ++i) {
         const auto owner = static_cast<std::uint32_t>(i);
         for (std::size_t k = 0; k < rows.count[i]; ++k) {
@@ -66,7 +65,6 @@ void links_of_piece(const CoarseGround& ground, const CoarseNeighbours& rows, st
             CoarseLink& link = out[i * rows.row + k];
             link = {owner, owner, 0.0F};  // of a mark with itself: no link
             if (!is_listed_here(rows, owner, other)) continue;
-            if (barriers.between(ground.take_offs[owner], ground.take_offs[other])) continue;
             const auto [first, second] = std::minmax(owner, other);
             link = {first, second, score_of(coarse_features(ground, rows, spacing_m, first, second))};
         }
@@ -98,31 +96,29 @@ CoarseFeatures coarse_features(const CoarseGround& ground, const CoarseNeighbour
     const double length_m = step.length_m();
     const auto length = static_cast<float>(length_m);
     const float spacing = std::sqrt(spacing_m[first] * spacing_m[second]);
-    const auto log_rank = [&](std::uint32_t from, std::uint32_t to) {
-        const std::size_t rank = rank_in_row(rows, from, to);
-        return std::log(static_cast<float>(std::min(rank, rows.row)) + 1.0F);
+    const auto rank = [&](std::uint32_t from, std::uint32_t to) {
+        return std::min<std::size_t>(rank_in_row(rows, from, to), rows.row) + 1;
     };
-    const float there = log_rank(first, second);
-    const float back = log_rank(second, first);
+    const auto [lower, higher] = std::minmax({rank(first, second), rank(second, first)});
+    const auto [narrow, wide] = std::minmax({spacing_m[first], spacing_m[second]});
     const float turned = across(ground.fans[first], step, length_m) + across(ground.fans[second], step, length_m);
     const float relative = length / spacing;
     return {1.0F,
             std::log(relative + 0.1F),
             relative,
-            std::min(there, back),
-            std::max(there, back),
+            std::log(static_cast<float>(lower)),
+            std::log(static_cast<float>(higher)),
             turned,
             marks_in_circle(ground, rows, first, second),
-            std::abs(std::log(spacing_m[first]) - std::log(spacing_m[second]))};
+            std::log(wide / narrow)};
 }
 
 std::optional<std::vector<CoarseLink>> coarse_links(const CoarseGround& ground, const CoarseNeighbours& rows, Metres reach,
                                                     const Progress& progress) {
     const std::vector<float> spacing = coarse_spacing(rows, reach);
-    const BarrierCells barriers(ground.barriers);
     std::vector<CoarseLink> links(rows.index.size());
     const bool done = on_two_threads(rows.count.size(), progress, [&](std::size_t begin, std::size_t end) {
-        links_of_piece(ground, rows, spacing, barriers, begin, end, links.data());
+        links_of_piece(ground, rows, spacing, begin, end, links.data());
     });
     if (!done) return std::nullopt;
     std::erase_if(links, [](const CoarseLink& link) { return link.first == link.second; });

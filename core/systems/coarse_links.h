@@ -6,9 +6,8 @@
 // Score:   log-odds that the two are one animal's, a sum of features times weights; the weights were fitted by logistic
 //          regression on simulated fields (tests/training/fit_coarse_links). They claim nothing beyond that: neighbouring
 //          links share their evidence, which the sum does not know.
-// Links:   of each pair that is among the nearest of one of the two, once, first < second, in order of first; none that
-//          meets a barrier.
-// Cost:    O(n) on two threads, and O(1) a link for barriers of any number that are not all in one place.
+// Links:   of each pair that is among the nearest of one of the two, once, first < second.
+// Cost:    O(n) on two threads.
 // Errors:  returns nothing when stopped.
 #pragma once
 
@@ -18,7 +17,6 @@
 #include <span>
 #include <vector>
 
-#include "core/survey/ground.h"
 #include "core/systems/coarse_neighbours.h"
 #include "core/units/bearing.h"
 
@@ -39,7 +37,6 @@ struct CoarseLink {
 struct CoarseGround {
     std::span<const LocalPoint> take_offs;                // along a space-filling curve
     std::span<const std::optional<Bearing>> fans;         // of the same marks
-    std::span<const Barrier> barriers;
 };
 
 // Metres; the reach where a mark has no second neighbour.

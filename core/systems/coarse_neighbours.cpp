@@ -7,6 +7,7 @@
 #include <nanoflann.hpp>
 #include <utility>
 
+#include "core/systems/barrier_cells.h"
 #include "core/systems/two_threads.h"
 
 namespace plugside {
@@ -67,6 +68,23 @@ std::optional<CoarseNeighbours> coarse_neighbours(std::span<const LocalPoint> pl
     });
     if (!done) return std::nullopt;
     return rows;
+}
+
+bool drop_across(std::span<const Barrier> barriers, std::span<const LocalPoint> places, CoarseNeighbours& rows,
+                 const Progress& progress) {
+    if (barriers.empty()) return true;
+    const BarrierCells cells(barriers);
+    return on_two_threads(places.size(), progress, [&](std::size_t begin, std::size_t end) {
+        for (std::size_t i = begin; i < end; ++i) {
+            std::uint8_t kept = 0;
+            for (std::size_t entry = i * rows.row; entry < i * rows.row + rows.count[i]; ++entry) {
+                if (cells.between(places[i], places[rows.index[entry]])) continue;
+                rows.index[i * rows.row + kept] = rows.index[entry];
+                rows.distance_m[i * rows.row + kept++] = rows.distance_m[entry];
+            }
+            rows.count[i] = kept;
+        }
+    });
 }
 
 }  // namespace plugside

@@ -17,6 +17,7 @@
 
 #include "core/geometry/point.h"
 #include "core/plan/progress.h"
+#include "core/survey/ground.h"
 #include "core/units/metres.h"
 
 namespace plugside {
@@ -31,5 +32,10 @@ struct CoarseNeighbours {
 // Precondition: 1 <= nearest <= 64 (asserts).
 [[nodiscard]] std::optional<CoarseNeighbours> coarse_neighbours(std::span<const LocalPoint> places, std::size_t nearest,
                                                                 Metres reach, const Progress& progress = {});
+
+// Takes out of each row the places that a barrier parts from it: what lies across is no neighbour. O(1) an entry where barriers
+// are not all in one place. Returns whether it was done: not when stopped.
+[[nodiscard]] bool drop_across(std::span<const Barrier> barriers, std::span<const LocalPoint> places, CoarseNeighbours& rows,
+                               const Progress& progress = {});
 
 }  // namespace plugside

@@ -1,6 +1,6 @@
-// Fits the few constants of the coarse form (core/systems/coarse_links.cpp, coarse_joining.h, coarse_systems.cpp) and prints
-// them, and a table by kind of field. Learnt on the four kinds named below with seeds from 1000 on; the table is of seeds
-// below, and says which kinds were left out.
+// Fits the few constants of the coarse form (core/systems/coarse_links.cpp, coarse_joining.h, coarse_systems.cpp) on
+// simulated fields of every kind, seeds from 1000 on, and prints them; then a table by kind, seeds from 1 on, in which each
+// kind is judged with constants learnt on the other kinds alone.
 //
 //   fit_coarse_links [FIELDS A KIND TO LEARN ON] [FIELDS A KIND IN THE TABLE]
 #include <Eigen/Dense>
@@ -17,9 +17,6 @@
 
 namespace plugside {
 namespace {
-
-const std::vector<FieldKind> learnt_on{FieldKind::meander, FieldKind::straight_with_branches, FieldKind::crowded_growth,
-                                       FieldKind::edge_rows};
 
 struct Example {
     FieldKind kind = FieldKind::meander;
@@ -67,7 +64,7 @@ Example example_of(FieldKind kind, std::uint64_t seed) {
     }
     example.true_systems = distinct(example.truth);
     const CoarseOptions options;
-    const CoarseGround ground{example.take_offs, example.fans, {}};
+    const CoarseGround ground{example.take_offs, example.fans};
     const auto neighbours = coarse_neighbours(example.take_offs, options.nearest, options.reach);
     example.links = *coarse_links(ground, *neighbours, options.reach);
     const std::vector<float> spacing = coarse_spacing(*neighbours, options.reach);
@@ -76,11 +73,9 @@ Example example_of(FieldKind kind, std::uint64_t seed) {
     return example;
 }
 
-std::vector<Example> examples_of(const std::vector<FieldKind>& kinds, std::uint64_t first_seed, int fields_a_kind) {
+std::vector<Example> examples_of(FieldKind kind, std::uint64_t first_seed, int fields) {
     std::vector<Example> examples;
-    for (const FieldKind kind : kinds)
-        for (int i = 0; i < fields_a_kind; ++i)
-            examples.push_back(example_of(kind, first_seed + static_cast<std::uint64_t>(i)));
+    for (int i = 0; i < fields; ++i) examples.push_back(example_of(kind, first_seed + static_cast<std::uint64_t>(i)));
     return examples;
 }
 
@@ -116,10 +111,13 @@ std::vector<std::size_t> partition(const Example& example, const CoarseJoiningOp
     return {labels.begin(), labels.end()};
 }
 
-// All that is fitted: weights of features (the first takes the place of a bias) and how groups are joined.
+// All that is fitted.
 struct Constants {
     Eigen::VectorXd weights;
     CoarseJoiningOptions joining;
+    double true_over_found = 1.0;
+    double scatter_of_fields = 0.0;  // of the logarithm
+    double scatter_of_one_system = 0.0;
 };
 
 double mean_index(std::vector<Example>& examples, const Constants& constants) {
@@ -138,7 +136,8 @@ Constants best_joining(std::vector<Example>& examples, const Eigen::VectorXd& we
     double best_index = -1.0;
     for (const double added : {0.0, 0.25, 0.5, 0.75})
         for (float threshold = 0.0F; threshold < 4.01F; threshold += 0.5F) {
-            Constants tried{weights, {}};
+            Constants tried;
+            tried.weights = weights;
             tried.weights(0) += added;
             tried.joining.threshold = threshold;
             const double index = mean_index(examples, tried);
@@ -146,17 +145,17 @@ Constants best_joining(std::vector<Example>& examples, const Eigen::VectorXd& we
             best_index = index;
             best = tried;
         }
-    std::printf("mean index where learnt: %.3f\n", best_index);
     return best;
 }
 
 // log(true over found): its mean, and its variance as a constant and a part that falls with the number found (least squares,
 // neither below 0).
-void print_count_constants(const std::vector<Example>& examples, const CoarseJoiningOptions& joining) {
+void fit_count(std::vector<Example>& examples, Constants& constants) {
     std::vector<std::pair<double, double>> of_fields;  // 1 / found, log ratio
     double mean = 0.0;
-    for (const Example& example : examples) {
-        const auto found = static_cast<double>(distinct(partition(example, joining)));
+    for (Example& example : examples) {
+        score(example, constants.weights);
+        const auto found = static_cast<double>(distinct(partition(example, constants.joining)));
         of_fields.emplace_back(1.0 / found, std::log(static_cast<double>(example.true_systems) / found));
         mean += of_fields.back().second / static_cast<double>(examples.size());
     }
@@ -168,8 +167,23 @@ void print_count_constants(const std::vector<Example>& examples, const CoarseJoi
         right += row * (ratio - mean) * (ratio - mean);
     }
     const Eigen::Vector2d variance = normal.ldlt().solve(right).cwiseMax(0.0);
-    std::printf("count: true over found %.3f, scatter of fields %.3f, of one system %.3f\n", std::exp(mean),
-                std::sqrt(variance(0)), std::sqrt(variance(1)));
+    constants.true_over_found = std::exp(mean);
+    constants.scatter_of_fields = std::sqrt(variance(0));
+    constants.scatter_of_one_system = std::sqrt(variance(1));
+}
+
+Constants fitted(std::vector<Example>& examples) {
+    Constants constants = best_joining(examples, fitted_weights(examples));
+    fit_count(examples, constants);
+    return constants;
+}
+
+void print(const Constants& constants) {
+    std::printf("weights:");
+    for (const double weight : constants.weights) std::printf(" %.3fF,", weight);
+    std::printf("\njoining: threshold %.2f\ncount: true over found %.3f, scatter of fields %.3f, of one system %.3f\n",
+                static_cast<double>(constants.joining.threshold), constants.true_over_found, constants.scatter_of_fields,
+                constants.scatter_of_one_system);
 }
 
 struct Yardstick {
@@ -190,45 +204,50 @@ Yardstick yardstick_of(const Example& example) {
     return best;
 }
 
-void print_table(int fields_a_kind) {
-    std::printf("%-24s %6s %7s %7s %9s %6s %6s %6s\n", "kind", "fields", "index", "DBSCAN", "its count", "count", "width",
-                "holds");
-    for (const FieldKind kind : all_field_kinds()) {
-        double index = 0.0, yardstick = 0.0, yardstick_count = 0.0, count = 0.0, width = 0.0;
-        int holds = 0;
-        const std::vector<Example> examples = examples_of({kind}, 1, fields_a_kind);
-        for (const Example& example : examples) {
-            std::vector<CoarseMark> marks;
-            for (std::size_t i = 0; i < example.take_offs.size(); ++i)
-                marks.push_back({example.take_offs[i], example.fans[i]});
-            const CoarseSystems found = *coarse_systems(marks);
-            const auto truth = static_cast<double>(example.true_systems);
-            index += adjusted_rand_index({found.system.begin(), found.system.end()}, example.truth);
-            const Yardstick dbscan = yardstick_of(example);
-            yardstick += dbscan.index;
-            yardstick_count += static_cast<double>(dbscan.systems) / truth;
-            count += found.expected / truth;
-            width += (found.high - found.low) / truth;
-            holds += found.low <= truth && truth <= found.high ? 1 : 0;
-        }
-        const bool learnt = std::find(learnt_on.begin(), learnt_on.end(), kind) != learnt_on.end();
-        const auto fields = static_cast<double>(examples.size());
-        std::printf("%-24s %6zu %7.3f %7.3f %9.2f %6.2f %6.2f %6d%s\n", to_text(kind).c_str(), examples.size(),
-                    index / fields, yardstick / fields, yardstick_count / fields, count / fields, width / fields, holds,
-                    learnt ? "" : "  (left out)");
+void print_row(const char* kind, std::vector<Example>& examples, const Constants& constants) {
+    double index = 0.0, yardstick = 0.0, yardstick_count = 0.0, count = 0.0, width = 0.0;
+    int holds = 0;
+    for (Example& example : examples) {
+        score(example, constants.weights);
+        const std::vector<std::size_t> label = partition(example, constants.joining);
+        const auto truth = static_cast<double>(example.true_systems);
+        const auto found = static_cast<double>(distinct(label));
+        const double sd =
+            std::sqrt(std::pow(constants.scatter_of_fields, 2) + std::pow(constants.scatter_of_one_system, 2) / found);
+        const double low = std::floor(found * constants.true_over_found * std::exp(-1.645 * sd));
+        const double high = std::ceil(found * constants.true_over_found * std::exp(1.645 * sd));
+        index += adjusted_rand_index(label, example.truth);
+        const Yardstick dbscan = yardstick_of(example);
+        yardstick += dbscan.index;
+        yardstick_count += static_cast<double>(dbscan.systems) / truth;
+        count += found * constants.true_over_found / truth;
+        width += (high - low) / truth;
+        holds += low <= truth && truth <= high ? 1 : 0;
     }
+    const auto fields = static_cast<double>(examples.size());
+    std::printf("%-24s %6zu %7.3f %7.3f %9.2f %6.2f %6.2f %6d\n", kind, examples.size(), index / fields, yardstick / fields,
+                yardstick_count / fields, count / fields, width / fields, holds);
 }
 
 void run(int fields_to_learn, int fields_in_table) {
-    std::vector<Example> examples = examples_of(learnt_on, 1000, fields_to_learn);
-    const Constants found = best_joining(examples, fitted_weights(examples));
-    std::printf("weights:");
-    for (const double weight : found.weights) std::printf(" %.3fF,", weight);
-    std::printf("\njoining: threshold %.2f\n", static_cast<double>(found.joining.threshold));
-    mean_index(examples, found);
-    print_count_constants(examples, found.joining);
-    std::printf("\nwith the constants that are built in, seeds from 1 on:\n");
-    print_table(fields_in_table);
+    std::vector<std::vector<Example>> of_kind;
+    for (const FieldKind kind : all_field_kinds()) of_kind.push_back(examples_of(kind, 1000, fields_to_learn));
+    const auto all_but = [&](std::size_t left_out) {
+        std::vector<Example> examples;
+        for (std::size_t k = 0; k < of_kind.size(); ++k)
+            if (k != left_out) examples.insert(examples.end(), of_kind[k].begin(), of_kind[k].end());
+        return examples;
+    };
+    std::vector<Example> all = all_but(of_kind.size());
+    print(fitted(all));
+    std::printf("%-24s %6s %7s %7s %9s %6s %6s %6s\n", "kind left out", "fields", "index", "DBSCAN", "its count", "count",
+                "width", "holds");
+    for (std::size_t k = 0; k < of_kind.size(); ++k) {
+        std::vector<Example> others = all_but(k);
+        std::vector<Example> judged = examples_of(all_field_kinds()[k], 1, fields_in_table);
+        print_row(to_text(all_field_kinds()[k]).c_str(), judged, fitted(others));
+        std::fflush(stdout);
+    }
 }
 
 }  // namespace
@@ -236,6 +255,6 @@ void run(int fields_to_learn, int fields_in_table) {
 
 int main(int count, char** words) {
     const auto number = [&](int i, int otherwise) { return count > i ? std::stoi(words[i]) : otherwise; };
-    plugside::run(number(1, 40), number(2, 20));
+    plugside::run(number(1, 30), number(2, 20));
     return 0;
 }
