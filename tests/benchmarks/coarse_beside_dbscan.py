@@ -20,7 +20,7 @@ import sys, time, numpy as np
 from sklearn.cluster import DBSCAN
 places = np.fromfile(sys.argv[1]).reshape(-1, 2)
 begin = time.perf_counter()
-labels = DBSCAN(eps=8.0, min_samples=3, n_jobs=2).fit(places).labels_
+labels = DBSCAN(eps=8.0, min_samples=3).fit(places).labels_
 print(time.perf_counter() - begin)
 alone = labels < 0
 labels[alone] = labels.max() + 1 + np.arange(alone.sum())
