@@ -3,14 +3,15 @@
 //
 //   core_figures mean-bearing | mean-axis       degrees
 //   core_figures calibration                    chances and outcomes in turn: Brier and log score, then the bins
-//   core_figures neighbours                     places: Delaunay edges, those with an empty circle on them, spanning tree length
-//   core_figures single-linkage CUT             places: groups when all links up to CUT join
-//   core_figures density-clusters RADIUS LEAST  places: clusters, places in none
-//   core_figures clark-evans AREA               places: mean distance to the nearest over that of a Poisson process
-//   core_figures systems                        places of marks without fans, m: systems of the plan, expected number, low, high,
+//   core_figures neighbours                     places: Delaunay edges, those with an empty circle on them, spanning tree
+//   length core_figures single-linkage CUT             places: groups when all links up to CUT join core_figures
+//   density-clusters RADIUS LEAST  places: clusters, places in none core_figures clark-evans AREA               places: mean
+//   distance to the nearest over that of a Poisson process core_figures systems                        places of marks
+//   without fans, m: systems of the plan, expected number, low, high,
 //                                               then each mark's system
 //   core_figures coarse                         the same by the coarse form
-//   core_figures to-lines LINES                 LINES segments (four numbers each), then places: mean distance to the nearest
+//   core_figures to-lines LINES                 LINES segments (four numbers each), then places: mean distance to the
+//   nearest
 #include <algorithm>
 #include <cmath>
 #include <cstdint>
