@@ -5,9 +5,15 @@
 //   core_figures calibration                    chances and outcomes in turn: Brier and log score, then the bins
 //   core_figures neighbours                     places: Delaunay edges, those with an empty circle on them, spanning tree
 //   length core_figures single-linkage CUT             places: groups when all links up to CUT join core_figures
-//   density-clusters RADIUS LEAST  places: clusters, places in none core_figures to-lines LINES                 LINES
-//   segments (four numbers each), then places: mean distance to the nearest
+//   density-clusters RADIUS LEAST  places: clusters, places in none core_figures clark-evans AREA               places: mean
+//   distance to the nearest over that of a Poisson process core_figures systems                        places of marks
+//   without fans, m: systems of the plan, expected number, low, high,
+//                                               then each mark's system
+//   core_figures coarse                         the same by the coarse form
+//   core_figures to-lines LINES                 LINES segments (four numbers each), then places: mean distance to the
+//   nearest
 #include <algorithm>
+#include <cmath>
 #include <cstdint>
 #include <cstdio>
 #include <iostream>
@@ -18,10 +24,13 @@
 #include <vector>
 
 #include "core/geometry/delaunay.h"
+#include "core/geometry/near_places.h"
 #include "core/geometry/polyline.h"
+#include "core/plan/make_plan.h"
 #include "core/simulation/calibration.h"
 #include "core/simulation/plan_score.h"
 #include "core/survey/circular.h"
+#include "core/systems/coarse_systems.h"
 #include "core/systems/neighbour_graph.h"
 
 namespace plugside {
@@ -83,6 +92,43 @@ void print_density_clusters(const std::vector<LocalPoint>& places, double radius
     std::printf("%td %td\n", static_cast<std::ptrdiff_t>(sizes.size()) - alone, alone);
 }
 
+// Clark & Evans 1954, Ecology 35:445, without correction for edges.
+void print_clark_evans(const std::vector<LocalPoint>& places, double area) {
+    const NearPlaces near(places);
+    double sum = 0.0;
+    for (const LocalPoint place : places) sum += near.nearest(place, 2).back().distance_m;
+    const auto count = static_cast<double>(places.size());
+    std::printf("%.9f\n", sum / count * 2.0 * std::sqrt(count / area));
+}
+
+int print_systems(const std::vector<LocalPoint>& places) {
+    Survey survey;
+    survey.walks.push_back({"walk", "", {}});
+    for (const LocalPoint place : places) {
+        Mound mound;
+        mound.name = "M" + std::to_string(survey.mounds.size() + 1);
+        mound.plug = place;
+        survey.mounds.push_back(mound);
+    }
+    const std::optional<Plan> plan = make_plan(survey);
+    if (!plan) return 1;
+    std::printf("%zu %.6f %d %d", plan->systems.size(), plan->estimate.expected, plan->estimate.low, plan->estimate.high);
+    for (const MoundInPlan& mound : plan->mounds) std::printf(" %zu", mound.system.value());
+    std::printf("\n");
+    return 0;
+}
+
+int print_coarse_systems(const std::vector<LocalPoint>& places) {
+    std::vector<CoarseMark> marks;
+    for (const LocalPoint place : places) marks.push_back({place, {}});
+    const std::optional<CoarseSystems> found = coarse_systems(marks);
+    if (!found) return 1;
+    std::printf("%zu %.6f %.0f %.0f", found->systems, found->expected, found->low, found->high);
+    for (const std::uint32_t system : found->system) std::printf(" %u", system);
+    std::printf("\n");
+    return 0;
+}
+
 void print_distances_to_lines(const std::vector<double>& numbers, std::size_t lines) {
     const std::vector<LocalPoint> places = places_in(numbers, 4 * lines);
     double sum = 0.0;
@@ -126,6 +172,12 @@ int run(const std::vector<std::string>& words) {
         print_single_linkage(places_in(numbers), std::stod(words[1]));
     } else if (what == "density-clusters" && words.size() == 3) {
         print_density_clusters(places_in(numbers), std::stod(words[1]), std::stoi(words[2]));
+    } else if (what == "clark-evans" && words.size() == 2) {
+        print_clark_evans(places_in(numbers), std::stod(words[1]));
+    } else if (what == "systems") {
+        return print_systems(places_in(numbers));
+    } else if (what == "coarse") {
+        return print_coarse_systems(places_in(numbers));
     } else if (what == "to-lines" && words.size() == 2) {
         print_distances_to_lines(numbers, std::stoul(words[1]));
     } else if (what == "calibration") {
