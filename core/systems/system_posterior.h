@@ -1,8 +1,8 @@
 // Which mounds are one animal's, how many animals there are, and which links carry a run, with their chances.
 //
-// Method:  candidate links between neighbouring take-offs; the survey's scales fitted to it; each link's weight from its
-//          features; forests drawn exactly (ForestSampler), at several settings of the shift that the features leave open; shares of
-//          draws; the consensus partition.
+// Method:  candidate links between neighbouring take-offs; log weights of links and roots from the net (link_weights.h: or from the
+//          first form's stages); forests drawn exactly (ForestSampler) with these tell the systems; forests drawn at several settings
+//          of a common shift, which the marks of a field hardly decide, tell how many there are; the consensus partition.
 // Result:  `system` numbers 0.. by number of mounds, largest first (ties by the marks' keys), so that renumbering, moving or
 //          turning the field changes nothing.
 // Draws:   at most 200 are kept whole (drawn_links, drawn_system), fewer of a field above 100,000 marks, never under 20 if drawn.
