@@ -118,6 +118,9 @@ void add_notices(const Survey& survey, const SystemPosterior& posterior, Plan& p
     });
     if (one_place && posterior.marks.size() > 1)
         plan.notices.push_back("All mounds are marked at one place: check the receiver, the systems mean nothing.");
+    for (const FactConflict& conflict : posterior.conflicts) plan.notices.push_back(conflict.sentence);
+    if (!posterior.convergence.converged)
+        plan.notices.push_back("The chains that obey what was told have not settled: take the chances of this plan as rough.");
     if (posterior.marks.size() > 1 && posterior.marks.size() < 15)
         plan.notices.push_back("With so few mounds the survey's own scales are mostly our assumption.");
 }

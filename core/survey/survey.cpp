@@ -26,6 +26,10 @@ std::optional<std::string> why_not_used(const Survey& survey, const Mound& mound
         case SignKind::vole: return "a vole's sign";
         case SignKind::other: return "marked as something other than a gopher's mound";
     }
+    const bool told_otherwise = std::any_of(survey.known.begin(), survey.known.end(), [&](const KnownFact& fact) {
+        return fact.kind == FactKind::not_a_gopher && !fact.marks.empty() && fact.marks.front() == mound.name;
+    });
+    if (told_otherwise) return "told not to be a gopher's";
     if (!survey.ground.boundary.empty() && !contains(survey.ground.boundary, mound.plug))
         return "outside the field boundary";
     return std::nullopt;

@@ -12,6 +12,7 @@
 
 #include "core/survey/decision.h"
 #include "core/survey/ground.h"
+#include "core/survey/known_fact.h"
 #include "core/survey/mound.h"
 #include "core/survey/walk.h"
 
@@ -23,6 +24,7 @@ struct Survey {
     std::vector<Mound> mounds;
     Ground ground;
     std::vector<SetDecision> decisions;
+    std::vector<KnownFact> known;  // what a person said of the systems, in the order said
     friend bool operator==(const Survey&, const Survey&) = default;
 };
 

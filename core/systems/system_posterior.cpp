@@ -7,6 +7,7 @@
 #include <map>
 #include <numeric>
 #include <thread>
+#include <utility>
 
 #include "core/systems/co_membership.h"
 #include "core/systems/consensus.h"
@@ -102,6 +103,66 @@ std::optional<Draws> draw_forests(const SystemPosterior& posterior, const LinkSc
     draws.link_times.resize(posterior.links.size());
     for (std::size_t e = 0; e < posterior.links.size(); ++e)
         draws.link_times[e] = link_times[0][e] + link_times[1][e];
+    return draws;
+}
+
+// What the survey's facts come to among these marks.
+KnownLinks known_among(const Survey& survey, SystemPosterior& posterior) {
+    std::vector<std::string> names;
+    std::vector<LocalPoint> plugs;
+    for (const Mark& mark : posterior.marks) {
+        names.push_back(survey.mounds[mark.mound].name);
+        plugs.push_back(mark.plug);
+    }
+    std::vector<KnownFact> of_marks;
+    std::vector<std::size_t> place;  // in Survey::known
+    for (std::size_t f = 0; f < survey.known.size(); ++f) {
+        if (survey.known[f].kind == FactKind::not_a_gopher) continue;  // such marks are none: why_not_used
+        of_marks.push_back(survey.known[f]);
+        place.push_back(f);
+    }
+    const ResolvedFacts resolved = resolved_facts(of_marks, names, plugs);
+    KnownLinks known = known_links(plugs, posterior.links, resolved.facts, survey.ground.barriers);
+    for (const std::vector<FactConflict>* conflicts : {&resolved.conflicts, &std::as_const(known).conflicts})
+        for (FactConflict conflict : *conflicts) {
+            conflict.set_aside = place[conflict.set_aside];
+            for (std::size_t& with : conflict.with) with = place[with];
+            posterior.conflicts.push_back(std::move(conflict));
+        }
+    return known;
+}
+
+// The same draws where something is known: every draw obeys it.
+std::optional<Draws> draw_obeying(SystemPosterior& posterior, const LinkScores& scores, const Shift& shift, int count,
+                                  const KnownLinks& known, const Progress& progress) {
+    std::vector<std::uint64_t> keys;
+    keys.reserve(posterior.marks.size());
+    for (const Mark& mark : posterior.marks) keys.push_back(mark.key);
+    const auto drawn_at = [&](double by, std::size_t draws) {
+        std::vector<double> log_root = scores.log_root;
+        for (double& root : log_root) root -= by;
+        return draw_networks(keys, posterior.links, scores.log_weight, log_root, known, static_cast<std::uint32_t>(draws), {}, progress);
+    };
+    const auto all = static_cast<std::size_t>(count);
+    const std::size_t for_systems = std::max<std::size_t>(1, all * 2 / 3);
+    Draws draws;
+    for (const double quantile : shift_quantiles) {
+        const auto drawn = drawn_at(shift.of_number + quantile * shift.sd, std::max<std::size_t>(1, (all - for_systems) / shift_quantiles.size()));
+        if (!drawn) return std::nullopt;
+        for (const DrawnNetwork& network : drawn->draws) draws.trees_shifted.push_back(network.trees);
+    }
+    progress.say(0.4, "drawing networks of runs");
+    auto drawn = drawn_at(shift.of_systems, for_systems);
+    if (!drawn) return std::nullopt;
+    posterior.links = std::move(drawn->links);
+    posterior.convergence = drawn->convergence;
+    draws.link_times.resize(posterior.links.size());
+    for (DrawnNetwork& network : drawn->draws) {
+        for (const std::uint32_t link : network.links) ++draws.link_times[link];
+        draws.trees.push_back(network.trees);
+        draws.tree.push_back(std::move(network.tree));
+        if (draws.links.size() < draws_kept(posterior.marks.size())) draws.links.push_back(std::move(network.links));
+    }
     return draws;
 }
 
@@ -231,8 +292,11 @@ std::optional<SystemPosterior> infer_systems(const Survey& survey, const PlanOpt
     const LinkScores scores = scores_of(posterior.marks, posterior.links, features, weights, progress);
     const double shift = foretold_shift(
         field_summary(posterior.marks, posterior.links, features, scores.log_weight, posterior.scales), weights);
-    std::optional<Draws> draws = draw_forests(posterior, scores, {weights.net ? 0.0 : shift, shift, weights.shift_sd},
-                                              draws_for(posterior.marks.size(), options.draws), progress);
+    const Shift shifts{weights.net ? 0.0 : shift, shift, weights.shift_sd};
+    const int wanted = draws_for(posterior.marks.size(), options.draws);
+    std::optional<Draws> draws = survey.known.empty()
+                                     ? draw_forests(posterior, scores, shifts, wanted, progress)
+                                     : draw_obeying(posterior, scores, shifts, wanted, known_among(survey, posterior), progress);
     if (!draws) return std::nullopt;
     CoMembership pairs(posterior.marks.size(), most_apart(posterior.marks.size()));
     for (const auto& tree : draws->tree) {

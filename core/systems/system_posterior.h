@@ -3,6 +3,8 @@
 // Method:  candidate links between neighbouring take-offs; log weights of links and roots from the net (link_weights.h: or from the
 //          first form's stages); forests drawn exactly (ForestSampler) with these tell the systems; forests drawn at several settings
 //          of a common shift, which the marks of a field hardly decide, tell how many there are; the consensus partition.
+// Known:   what a person said (Survey::known) is obeyed in every draw, by chains where it speaks of whole systems (network_draws.h);
+//          links that it calls for are added to the candidates.
 // Result:  `system` numbers 0.. by number of mounds, largest first (ties by the marks' keys), so that renumbering, moving or
 //          turning the field changes nothing.
 // Draws:   at most 200 are kept whole (drawn_links, drawn_system), fewer of a field above 100,000 marks, never under 20 if drawn.
@@ -18,6 +20,7 @@
 #include "core/systems/co_membership.h"
 #include "core/systems/link_weights.h"
 #include "core/systems/marks.h"
+#include "core/systems/network_draws.h"
 
 namespace plugside {
 
@@ -35,6 +38,8 @@ struct SystemPosterior {
     std::vector<std::vector<std::uint32_t>> drawn_links;   // of each draw kept: its links, ascending
     std::vector<std::vector<std::uint32_t>> drawn_system;  // of the same draws: label of each mark's tree
     double expected_index = 1.0;               // adjusted Rand index that the consensus claims
+    NetworkConvergence convergence;            // of the chains that facts call for; exact draws are converged by nature
+    std::vector<FactConflict> conflicts;       // facts of Survey::known that were set aside, with the reason
 };
 
 [[nodiscard]] std::optional<SystemPosterior> infer_systems(const Survey& survey, const PlanOptions& options,

@@ -74,5 +74,87 @@ TEST(RunPresence, GrowsWithTheLinksShareAndStaysAChance) {
     }
 }
 
+KnownFact fact(FactKind kind, std::vector<std::string> marks) {
+    KnownFact told;
+    told.kind = kind;
+    told.marks = std::move(marks);
+    return told;
+}
+
+// The two marks of different systems that lie nearest to one another, and the two farthest apart within the largest system.
+struct Chosen {
+    std::string one, other, within_one, within_other;
+};
+
+Chosen chosen_marks(const Survey& survey, const SystemPosterior& posterior) {
+    Chosen chosen;
+    double nearest = 1e9;
+    double farthest = 0.0;
+    for (const Mark& a : posterior.marks)
+        for (const Mark& b : posterior.marks) {
+            const std::uint32_t system_a = posterior.system[static_cast<std::size_t>(&a - posterior.marks.data())];
+            const std::uint32_t system_b = posterior.system[static_cast<std::size_t>(&b - posterior.marks.data())];
+            const double apart = distance_m(a.plug, b.plug);
+            if (system_a != system_b && apart < nearest) {
+                nearest = apart;
+                chosen.one = survey.mounds[a.mound].name;
+                chosen.other = survey.mounds[b.mound].name;
+            }
+            if (system_a == 0 && system_b == 0 && apart > farthest) {
+                farthest = apart;
+                chosen.within_one = survey.mounds[a.mound].name;
+                chosen.within_other = survey.mounds[b.mound].name;
+            }
+        }
+    return chosen;
+}
+
+std::uint32_t mark_named(const Survey& survey, const SystemPosterior& posterior, const std::string& name) {
+    for (std::uint32_t i = 0; i < posterior.marks.size(); ++i)
+        if (survey.mounds[posterior.marks[i].mound].name == name) return i;
+    return no_mark;
+}
+
+TEST(SystemPosterior, WhatAPersonKnowsHoldsInEveryDraw) {
+    Survey survey = test::simulated_survey(8, 120);
+    const Chosen chosen = chosen_marks(survey, *infer_systems(survey, {}, learnt_link_weights()));
+    survey.known.push_back(fact(FactKind::same_system, {chosen.one, chosen.other}));
+    survey.known.push_back(fact(FactKind::different_systems, {chosen.within_one, chosen.within_other}));
+    const SystemPosterior posterior = *infer_systems(survey, {}, learnt_link_weights());
+    EXPECT_TRUE(posterior.conflicts.empty());
+    const auto at = [&](const std::string& name) { return mark_named(survey, posterior, name); };
+    ASSERT_FALSE(posterior.drawn_system.empty());
+    for (const auto& tree : posterior.drawn_system) {
+        EXPECT_EQ(tree[at(chosen.one)], tree[at(chosen.other)]);
+        EXPECT_NE(tree[at(chosen.within_one)], tree[at(chosen.within_other)]);
+    }
+    EXPECT_EQ(posterior.drawn_links.size(), posterior.drawn_system.size());
+    EXPECT_GT(posterior.convergence.chained_marks, 0U);
+}
+
+TEST(SystemPosterior, AMarkToldNotToBeAGophersTakesNoPart) {
+    Survey survey = test::simulated_survey(8, 60);
+    const std::size_t before = infer_systems(survey, {}, learnt_link_weights())->marks.size();
+    const auto used = std::find_if(survey.mounds.begin(), survey.mounds.end(),
+                                   [&](const Mound& mound) { return !why_not_used(survey, mound); });
+    survey.known.push_back(fact(FactKind::not_a_gopher, {used->name}));
+    EXPECT_EQ(infer_systems(survey, {}, learnt_link_weights())->marks.size(), before - 1);
+    EXPECT_EQ(why_not_used(survey, *used), "told not to be a gopher's");
+}
+
+TEST(SystemPosterior, AContradictionIsNamedAndTheLaterFactSetAside) {
+    Survey survey = test::simulated_survey(8, 60);
+    const Chosen chosen = chosen_marks(survey, *infer_systems(survey, {}, learnt_link_weights()));
+    survey.known.push_back(fact(FactKind::different_systems, {chosen.one, chosen.other}));
+    survey.known.push_back(fact(FactKind::same_system, {chosen.other, chosen.one}));
+    const SystemPosterior posterior = *infer_systems(survey, {}, learnt_link_weights());
+    ASSERT_EQ(posterior.conflicts.size(), 1U);
+    EXPECT_EQ(posterior.conflicts[0].set_aside, 1U);
+    EXPECT_EQ(posterior.conflicts[0].with, std::vector<std::size_t>{0});
+    EXPECT_NE(posterior.conflicts[0].sentence.find(chosen.one), std::string::npos);
+    for (const auto& tree : posterior.drawn_system)
+        EXPECT_NE(tree[mark_named(survey, posterior, chosen.one)], tree[mark_named(survey, posterior, chosen.other)]);
+}
+
 }  // namespace
 }  // namespace plugside
