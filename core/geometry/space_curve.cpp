@@ -26,6 +26,8 @@ std::uint32_t cell_of(double metres) { return static_cast<std::uint32_t>(std::mi
 
 }  // namespace
 
+std::uint64_t along_curve(double east_m, double north_m) { return interleaved(cell_of(east_m), cell_of(north_m)); }
+
 std::vector<std::uint32_t> order_along_curve(std::span<const LocalPoint> places) {
     assert(places.size() < std::numeric_limits<std::uint32_t>::max());
     double west = std::numeric_limits<double>::infinity();
@@ -40,7 +42,7 @@ std::vector<std::uint32_t> order_along_curve(std::span<const LocalPoint> places)
     };
     std::vector<Ranked> ranked(places.size());
     for (std::uint32_t i = 0; i < places.size(); ++i)
-        ranked[i] = {interleaved(cell_of(places[i].east_m - west), cell_of(places[i].north_m - south)), i};
+        ranked[i] = {along_curve(places[i].east_m - west, places[i].north_m - south), i};
     std::sort(ranked.begin(), ranked.end(), [&](const Ranked& a, const Ranked& b) {
         if (a.cell != b.cell) return a.cell < b.cell;
         const LocalPoint p = places[a.index];

@@ -16,6 +16,9 @@
 
 namespace plugside {
 
+// The place along the curve of what lies so far east and north of the corner, metres >= 0.
+[[nodiscard]] std::uint64_t along_curve(double east_m, double north_m);
+
 [[nodiscard]] std::vector<std::uint32_t> order_along_curve(std::span<const LocalPoint> places);
 
 }  // namespace plugside

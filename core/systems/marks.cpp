@@ -7,23 +7,13 @@
 #include <unordered_map>
 
 #include "core/geometry/near_places.h"
+#include "core/geometry/space_curve.h"
 #include "core/runs/take_off.h"
 #include "core/systems/keyed_random.h"
 
 namespace plugside {
 
 namespace {
-
-std::uint64_t interleaved(std::uint32_t x, std::uint32_t y) {
-    const auto spread = [](std::uint64_t v) {
-        v = (v | (v << 16U)) & 0x0000FFFF0000FFFFULL;
-        v = (v | (v << 8U)) & 0x00FF00FF00FF00FFULL;
-        v = (v | (v << 4U)) & 0x0F0F0F0F0F0F0F0FULL;
-        v = (v | (v << 2U)) & 0x3333333333333333ULL;
-        return (v | (v << 1U)) & 0x5555555555555555ULL;
-    };
-    return spread(x) | (spread(y) << 1U);
-}
 
 void order_along_curve(std::vector<Mark>& marks, const Survey& survey) {
     double west = std::numeric_limits<double>::infinity();
@@ -32,12 +22,9 @@ void order_along_curve(std::vector<Mark>& marks, const Survey& survey) {
         west = std::min(west, mark.plug.east_m);
         south = std::min(south, mark.plug.north_m);
     }
-    const auto cell = [](double metres) {
-        return static_cast<std::uint32_t>(std::min(metres * 16.0, 4294967295.0));  // cells of 1/16 m
-    };
     const auto rank = [&](const Mark& mark) {
         const Mound& mound = survey.mounds[mark.mound];
-        return std::tuple(interleaved(cell(mark.plug.east_m - west), cell(mark.plug.north_m - south)), mark.plug.east_m,
+        return std::tuple(along_curve(mark.plug.east_m - west, mark.plug.north_m - south), mark.plug.east_m,
                           mark.plug.north_m, mark.fan ? mark.fan->degrees() : -1.0, mark.freshness, mound.kind,
                           mound.time, std::string_view(mound.name));
     };
