@@ -26,9 +26,11 @@ struct PlanOptions {
     double slope_sd_degrees = 6.0;                 // our assumption
     double fan_sd_degrees = 15.0;                  // recorded against lateral; read by eye 10-20 degrees: our assumption
     double least_run_probability = 0.5;            // below, more than half of the holes between two mounds are in vain
-    double least_between_hit = 0.90;               // a place between mounds with less is offered only where a system lacks better
+    double least_between_hit = 0.90;               // a place between mounds with less is offered only where a system lacks better: our
+                                                   // assumption
     double most_between_rungs = 6.5;               // and the same for one that is expected to take more holes: twice the plug side's
-    double least_gain_of_extra_set = 0.12;         // animals: more sets than usual in a system only while one brings this much
+    double least_gain_of_extra_set = 0.12;         // animals: more sets than usual in a system only while one brings this much: our
+                                                   // assumption
     std::optional<int> most_sets;                  // a budget; nothing: as many as the two rules above give
     int draws = 0;                                 // forests to draw; 0 = chosen by the number of mounds
 };

@@ -8,9 +8,8 @@
 //   not_a_gopher                     one mark
 //   probe_found, probe_nothing       two marks between which the probe was pushed
 //   caught_here                      one mark; said once an animal caught there
-// log_strength: absent: certain, obeyed in every draw. Present: how much less likely a network is that goes against it, as a
-// natural
-//               logarithm > 0 (2.3: ten times). What a probe met and where an animal was caught are never certain to mean
+// log_strength: absent: certain, obeyed in every draw. Present: how much less likely a network is that goes against it, as
+//               a natural logarithm > 0 (2.3: ten times). What a probe met and where an animal was caught are never certain to mean
 //               what they seem to: without a strength they take the inference's own (known_links).
 // said_by, said_at: who said it and when, where known.
 // Equality: all members.

@@ -5,6 +5,8 @@
 #include <numbers>
 #include <optional>
 
+#include "core/systems/link_measures.h"
+
 namespace plugside {
 
 namespace {
@@ -51,7 +53,7 @@ public:
         f[at++] = first.value_or(0.0) * second.value_or(0.0);
         f[at++] = sum * log_relative;
         f[at++] = (first ? 0.0 : 1.0) + (second ? 0.0 : 1.0);
-        const auto [between, between_close] = marks_between(link);
+        const auto [between, between_close] = most_between(link);
         f[at++] = between;
         f[at++] = between_close;
         f[at++] = std::log2(link.rank_of_first) + std::log2(link.rank_of_second);
@@ -60,11 +62,11 @@ public:
         f[at++] = std::clamp(local, -2.0, 3.0);
         f[at++] = std::pow(std::clamp(local, -2.0, 3.0), 2.0);
         f[at++] = spanning_[e] ? 1.0 : 0.0;
-        const double on_first = goes_on(link, link.first);
-        const double on_second = goes_on(link, link.second);
+        const double on_first = goes_on({marks_, links_, rows_}, link, link.first, spacing_);
+        const double on_second = goes_on({marks_, links_, rows_}, link, link.second, spacing_);
         f[at++] = on_first + on_second;
         f[at++] = std::min(on_first, on_second);
-        f[at++] = ages_differ(link) ? 1.0 : 0.0;
+        f[at++] = ages_differ(marks_[link.first], marks_[link.second]) ? 1.0 : 0.0;
         f[at++] = crowding_;
         f[at++] = crowding_ * log_relative;
         return f;
@@ -89,10 +91,6 @@ private:
         crowding_ = std::clamp(std::log(spacing_ / std::max(*middle, 0.05 * spacing_)), -2.0, 1.0);
     }
 
-    [[nodiscard]] std::uint32_t other_end(const Link& link, std::uint32_t end) const {
-        return link.first == end ? link.second : link.first;
-    }
-
     // -1 along the fan's axis .. 1 across it, shrunk by what the errors leave of it; nothing without a fan.
     [[nodiscard]] std::optional<double> across(const Link& link, std::uint32_t end) const {
         const Mark& here = marks_[end];
@@ -107,52 +105,10 @@ private:
     }
 
     // Seen from either end, since a crowded end's neighbour list may not reach a mark that the other end's does.
-    [[nodiscard]] std::pair<double, double> marks_between(const Link& link) const {
-        const auto [near_first, disc_first] = marks_between(link, link.first);
-        const auto [near_second, disc_second] = marks_between(link, link.second);
+    [[nodiscard]] std::pair<double, double> most_between(const Link& link) const {
+        const auto [near_first, disc_first] = marks_between({marks_, links_, rows_}, link, link.first);
+        const auto [near_second, disc_second] = marks_between({marks_, links_, rows_}, link, link.second);
         return {std::min(std::max(near_first, near_second), 3), std::min(std::max(disc_first, disc_second), 3)};
-    }
-
-    [[nodiscard]] std::pair<int, int> marks_between(const Link& link, std::uint32_t end) const {
-        const std::uint32_t far = other_end(link, end);
-        const LocalPoint a = marks_[end].take_off;
-        const LocalPoint b = marks_[far].take_off;
-        int nearer_to_both = 0;
-        int in_disc = 0;
-        for (std::uint32_t at = rows_.start[end]; at < rows_.start[end + 1]; ++at) {
-            const Link& side = links_[rows_.link[at]];
-            const std::uint32_t third = other_end(side, end);
-            if (third == far || side.length_m >= link.length_m) continue;
-            const LocalPoint c = marks_[third].take_off;
-            if (distance_m(c, b) < link.length_m) ++nearer_to_both;
-            if (dot(a - c, b - c) < 0.0) ++in_disc;
-        }
-        return {nearer_to_both, in_disc};
-    }
-
-    // 0..1: how straight and how near the best neighbour on the far side of `end` continues the link.
-    [[nodiscard]] double goes_on(const Link& link, std::uint32_t end) const {
-        const std::uint32_t back = other_end(link, end);
-        const LocalPoint here = marks_[end].take_off;
-        const LocalVector arrival = here - marks_[back].take_off;
-        const double arrival_length = std::max(arrival.length_m(), 1e-6);
-        double best = 0.0;
-        for (std::uint32_t at = rows_.start[end]; at < rows_.start[end + 1]; ++at) {
-            const Link& next = links_[rows_.link[at]];
-            const std::uint32_t third = other_end(next, end);
-            if (third == back || next.length_m <= 0.0) continue;
-            const double straight = dot(arrival, marks_[third].take_off - here) / (arrival_length * next.length_m);
-            if (straight <= 0.0) continue;
-            const double far = next.length_m / (1.5 * spacing_);
-            best = std::max(best, straight * std::exp(-0.5 * far * far));
-        }
-        return best;
-    }
-
-    [[nodiscard]] bool ages_differ(const Link& link) const {
-        const Freshness a = marks_[link.first].freshness;
-        const Freshness b = marks_[link.second].freshness;
-        return (a == Freshness::fresh && b == Freshness::older) || (a == Freshness::older && b == Freshness::fresh);
     }
 
     const std::vector<Mark>& marks_;

@@ -1,10 +1,9 @@
 #include "core/systems/link_net.h"
 
 #include <algorithm>
-#include <cassert>
 #include <cmath>
-#include <functional>
-#include <thread>
+
+#include "core/systems/two_threads.h"
 
 namespace plugside {
 
@@ -45,16 +44,7 @@ void apply(const DenseLayer& layer, ConstRow in, Row out) {
 
 float gate(float x) { return 1.0F / (1.0F + std::exp(-x)); }
 
-// Splits 0..count over two threads; each index is worked on by one of them, so that the result does not depend on it.
-void in_two_threads(std::size_t count, const std::function<void(std::size_t, std::size_t)>& work) {
-    constexpr std::size_t worth_a_thread = 200;
-    if (count < worth_a_thread) {
-        work(0, count);
-        return;
-    }
-    const std::jthread helper([&] { work(count / 2, count); });
-    work(0, count / 2);
-}
+constexpr std::size_t a_piece = 100;  // links or marks worth handing to a thread
 
 class Net {
 public:
@@ -72,10 +62,10 @@ public:
         crossing_values_.resize(in_.links * crossing_size);
         reads_.resize(in_.marks * mark_reads);
         felt_.resize(in_.marks * felt_size);
-        in_two_threads(in_.links, [&](std::size_t from, std::size_t to) { say(round, from, to); });
-        in_two_threads(in_.marks, [&](std::size_t from, std::size_t to) { gather(round, from, to); });
-        in_two_threads(in_.marks, [&](std::size_t from, std::size_t to) { feel(round, from, to); });
-        in_two_threads(in_.links, [&](std::size_t from, std::size_t to) { hear(round, from, to); });
+        on_two_threads(in_.links, {}, [&](std::size_t from, std::size_t to) { say(round, from, to); }, a_piece);
+        on_two_threads(in_.marks, {}, [&](std::size_t from, std::size_t to) { gather(round, from, to); }, a_piece);
+        on_two_threads(in_.marks, {}, [&](std::size_t from, std::size_t to) { feel(round, from, to); }, a_piece);
+        on_two_threads(in_.links, {}, [&](std::size_t from, std::size_t to) { hear(round, from, to); }, a_piece);
         std::swap(state_, next_state_);
     }
 

@@ -5,9 +5,10 @@
 #include <chrono>
 #include <cmath>
 #include <numbers>
-#include <thread>
 
 #include "core/geometry/near_places.h"
+#include "core/systems/link_measures.h"
+#include "core/systems/two_threads.h"
 
 namespace plugside {
 
@@ -15,8 +16,9 @@ namespace {
 
 constexpr std::size_t hats = 10;
 constexpr std::array<double, hats> hat_at{0.25, 0.5, 0.75, 1.0, 1.35, 1.75, 2.25, 3.0, 4.0, 6.0};  // length over spacing
-constexpr double default_spacing_m = 2.0;
-constexpr double shortest = 0.02;  // a link's length over the spacing is told no shorter
+constexpr double default_spacing_m = 2.0;  // of a mark alone: our assumption
+constexpr double shortest = 0.02;          // a link's length over the spacing is told no shorter: our assumption
+constexpr std::size_t marks_a_piece = 64;
 constexpr double fan_sd_radians = 15.0 * std::numbers::pi / 180.0;    // reading a fan by eye: our assumption
 constexpr double square_sd_radians = 20.0 * std::numbers::pi / 180.0;  // lean of laterals and turn of runs: our assumption
 
@@ -25,8 +27,6 @@ double median(std::vector<double>& values) {
     std::nth_element(values.begin(), middle, values.end());
     return *middle;
 }
-
-std::uint32_t far_end(const Link& link, std::uint32_t end) { return link.first == end ? link.second : link.first; }
 
 // The lengths of each mark's links, ascending.
 std::vector<std::vector<double>> sorted_lengths(std::size_t marks, const std::vector<Link>& links, const LinkRows& rows) {
@@ -49,7 +49,7 @@ std::vector<double> median_about(std::size_t rank, const std::vector<std::vector
             if (lengths[j].size() >= rank) about.push_back(lengths[j][rank - 1]);
         };
         add(i);
-        for (std::uint32_t at = rows.start[i]; at < rows.start[i + 1]; ++at) add(far_end(links[rows.link[at]], i));
+        for (std::uint32_t at = rows.start[i]; at < rows.start[i + 1]; ++at) add(other_end(links[rows.link[at]], i));
         if (!about.empty()) result[i] = std::max(median(about), 0.05);
     }
     return result;
@@ -85,8 +85,8 @@ public:
         put(first + second);
         put(first * second);
         put((first + second) * log_relative);
-        const auto [between_first, disc_first] = marks_between(link, link.first);
-        const auto [between_second, disc_second] = marks_between(link, link.second);
+        const auto [between_first, disc_first] = marks_between(field(), link, link.first);
+        const auto [between_second, disc_second] = marks_between(field(), link, link.second);
         put(std::min(std::max(between_first, between_second), 4));
         put(std::min(std::max(disc_first, disc_second), 4));
         const double rank_one = std::log2(link.rank_of_first);
@@ -96,19 +96,17 @@ public:
         const double local = std::log(std::max(link.length_m, 0.05 * spacing) / std::sqrt(second_of(link.first) * second_of(link.second)));
         put(std::clamp(local, -2.0, 3.0));
         put(std::pow(std::clamp(local, -2.0, 3.0), 2.0));
-        const double on_first = goes_on(link, link.first, spacing);
-        const double on_second = goes_on(link, link.second, spacing);
+        const double on_first = goes_on(field(), link, link.first, spacing);
+        const double on_second = goes_on(field(), link, link.second, spacing);
         put(on_first + on_second);
         put(std::min(on_first, on_second));
-        put(ages_differ(link) ? 1.0 : 0.0);
+        put(ages_differ(marks_[link.first], marks_[link.second]) ? 1.0 : 0.0);
         put(std::clamp(std::log(spacing / std::sqrt(fifth_[link.first] * fifth_[link.second])), -2.0, 1.0));
         put(std::log(relative));
         put(std::log(std::max(link.length_m, 0.05) / 2.0));
         put(std::log(std::max(spacing_[link.first], spacing_[link.second]) / std::min(spacing_[link.first], spacing_[link.second])));
         tell_times(link, out);
     }
-
-    [[nodiscard]] const std::vector<double>& spacing() const { return spacing_; }
 
 private:
     static void tell_hats(double relative, float* out) {
@@ -141,7 +139,7 @@ private:
     [[nodiscard]] double across(const Link& link, std::uint32_t end) const {
         const Mark& here = marks_[end];
         if (!here.fan) return 0.0;
-        const Mark& there = marks_[far_end(link, end)];
+        const Mark& there = marks_[other_end(link, end)];
         const std::optional<Bearing> direction = Bearing::along(there.take_off - here.take_off);
         if (!direction) return 0.0;
         const double place_variance = here.position_sd_m * here.position_sd_m + there.position_sd_m * there.position_sd_m;
@@ -150,48 +148,7 @@ private:
         return -std::cos(2.0 * (direction->radians() - here.fan->radians())) * std::exp(-2.0 * (angle_variance + place_variance / (d * d)));
     }
 
-    // Marks nearer to both ends than these to one another, and marks in the disc on the link.
-    [[nodiscard]] std::pair<int, int> marks_between(const Link& link, std::uint32_t end) const {
-        const std::uint32_t far = far_end(link, end);
-        const LocalPoint a = marks_[end].take_off;
-        const LocalPoint b = marks_[far].take_off;
-        int nearer_to_both = 0;
-        int in_disc = 0;
-        for (std::uint32_t at = rows_.start[end]; at < rows_.start[end + 1]; ++at) {
-            const Link& side = links_[rows_.link[at]];
-            const std::uint32_t third = far_end(side, end);
-            if (third == far || side.length_m >= link.length_m) continue;
-            const LocalPoint c = marks_[third].take_off;
-            if (distance_m(c, b) < link.length_m) ++nearer_to_both;
-            if (dot(a - c, b - c) < 0.0) ++in_disc;
-        }
-        return {nearer_to_both, in_disc};
-    }
-
-    // 0..1: how straight and how near the best neighbour beyond `end` continues the link.
-    [[nodiscard]] double goes_on(const Link& link, std::uint32_t end, double spacing) const {
-        const std::uint32_t back = far_end(link, end);
-        const LocalPoint here = marks_[end].take_off;
-        const LocalVector arrival = here - marks_[back].take_off;
-        const double arrival_length = std::max(arrival.length_m(), 1e-6);
-        double best = 0.0;
-        for (std::uint32_t at = rows_.start[end]; at < rows_.start[end + 1]; ++at) {
-            const Link& next = links_[rows_.link[at]];
-            const std::uint32_t third = far_end(next, end);
-            if (third == back || next.length_m <= 0.0) continue;
-            const double straight = dot(arrival, marks_[third].take_off - here) / (arrival_length * next.length_m);
-            if (straight <= 0.0) continue;
-            const double far = next.length_m / (1.5 * spacing);
-            best = std::max(best, straight * std::exp(-0.5 * far * far));
-        }
-        return best;
-    }
-
-    [[nodiscard]] bool ages_differ(const Link& link) const {
-        const Freshness a = marks_[link.first].freshness;
-        const Freshness b = marks_[link.second].freshness;
-        return (a == Freshness::fresh && b == Freshness::older) || (a == Freshness::older && b == Freshness::fresh);
-    }
+    [[nodiscard]] LinkedMarks field() const { return {marks_, links_, rows_}; }
 
     const std::vector<Mark>& marks_;
     const std::vector<Link>& links_;
@@ -206,15 +163,15 @@ std::vector<LinkNetInput::Triangle> triangles_of(const std::vector<Link>& links,
     std::vector<std::uint32_t> link_to(marks, no_link);  // of the first mark under the hand
     std::uint32_t e = 0;
     for (std::uint32_t i = 0; i < marks; ++i) {
-        for (std::uint32_t at = rows.start[i]; at < rows.start[i + 1]; ++at) link_to[far_end(links[rows.link[at]], i)] = rows.link[at];
+        for (std::uint32_t at = rows.start[i]; at < rows.start[i + 1]; ++at) link_to[other_end(links[rows.link[at]], i)] = rows.link[at];
         for (; e < links.size() && links[e].first == i; ++e) {
             const std::uint32_t j = links[e].second;
             for (std::uint32_t at = rows.start[j]; at < rows.start[j + 1]; ++at) {
-                const std::uint32_t third = far_end(links[rows.link[at]], j);
+                const std::uint32_t third = other_end(links[rows.link[at]], j);
                 if (third != i && link_to[third] != no_link) triangles.push_back({e, link_to[third], rows.link[at]});
             }
         }
-        for (std::uint32_t at = rows.start[i]; at < rows.start[i + 1]; ++at) link_to[far_end(links[rows.link[at]], i)] = no_link;
+        for (std::uint32_t at = rows.start[i]; at < rows.start[i + 1]; ++at) link_to[other_end(links[rows.link[at]], i)] = no_link;
     }
     return triangles;
 }
@@ -244,8 +201,7 @@ void tell_surroundings(const std::vector<Mark>& marks, LinkNetInput& input) {
             std::sort(first, out);
         }
     };
-    const std::jthread helper([&] { look(marks.size() / 2, marks.size()); });
-    look(0, marks.size() / 2);
+    on_two_threads(marks.size(), {}, look, marks_a_piece);
 }
 
 }  // namespace
@@ -274,7 +230,7 @@ std::vector<std::pair<std::uint32_t, std::uint32_t>> crossing_links(const std::v
         beside.clear();
         for (const std::uint32_t end : {links[e].first, links[e].second})
             for (std::uint32_t at = rows.start[end]; at < rows.start[end + 1]; ++at) {
-                const std::uint32_t third = far_end(links[rows.link[at]], end);
+                const std::uint32_t third = other_end(links[rows.link[at]], end);
                 for (std::uint32_t there = rows.start[third]; there < rows.start[third + 1]; ++there)
                     if (rows.link[there] > e) beside.push_back(rows.link[there]);
             }
@@ -288,10 +244,6 @@ std::vector<std::pair<std::uint32_t, std::uint32_t>> crossing_links(const std::v
     }
     std::sort(crossings.begin(), crossings.end());
     return crossings;
-}
-
-std::vector<double> local_spacing_m(const std::vector<Mark>& marks, const std::vector<Link>& links, const LinkRows& rows) {
-    return median_about(2, sorted_lengths(marks.size(), links, rows), links, rows);
 }
 
 LinkNetInput link_net_input(const std::vector<Mark>& marks, const std::vector<Link>& links, const LinkRows& rows) {

@@ -57,7 +57,4 @@ struct LinkNetInput {
                                                                                   const std::vector<Link>& links,
                                                                                   const LinkRows& rows);
 
-// The spacing about each mark, metres, > 0.
-[[nodiscard]] std::vector<double> local_spacing_m(const std::vector<Mark>& marks, const std::vector<Link>& links, const LinkRows& rows);
-
 }  // namespace plugside

@@ -1,5 +1,6 @@
 // Work on the numbers from 0 to `things`, in pieces, on two threads.
 //
+// piece:    how many numbers are worth handing out at once; less for heavy work.
 // work(begin, end): called for pieces that together are 0..things, each number once; pieces may run at the same time, so
 //           what one writes no other may touch. It must not throw.
 // Stop:     asked before each piece; the pieces left are then not begun. Returns whether all was done.
@@ -17,8 +18,7 @@
 namespace plugside {
 
 template <class Work>
-bool on_two_threads(std::size_t things, const Progress& progress, const Work& work) {
-    constexpr std::size_t piece = 4096;
+bool on_two_threads(std::size_t things, const Progress& progress, const Work& work, std::size_t piece = 4096) {
     std::atomic<std::size_t> next{0};
     const auto take_pieces = [&] {
         for (std::size_t begin = next.fetch_add(piece); begin < things; begin = next.fetch_add(piece)) {
