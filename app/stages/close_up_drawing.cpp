@@ -136,7 +136,9 @@ void CloseUp::draw_rungs(QPainter& painter, const Layout& layout) const {
         // numbers of neighbouring rungs stand on opposite sides, so that they keep apart
         const double needed_px = std::abs(row.y()) > 0.7 ? 6.0 : 7.5;
         if (step_px < needed_px && i > 4) continue;
-        const bool far_side = step_px < 14.0 && std::lround(scene_->rungs_m[i] / std::max(step, 1e-6)) % 2 != 0;
+        // two figures side by side are wider than they are high
+        const double side_by_side_px = std::abs(row.x()) > 0.7 && scene_->rungs_m.size() > 9 ? 20.0 : 14.0;
+        const bool far_side = step_px < side_by_side_px && std::lround(scene_->rungs_m[i] / std::max(step, 1e-6)) % 2 != 0;
         const QPointF number = at + beside * ((radius + 10.0) * (far_side ? -1.0 : 1.0));
         QFont font = painter.font();
         font.setPixelSize(11);
