@@ -1,6 +1,6 @@
 // Learnt weights that no field of a kind took part in: what an evaluation plans that kind's fields with, so that its figures are of
 // generators left out of tuning. Learnt by tests/training as the program's own, without the kind, from
-// fewer lessons (1,700, six epochs; the program's own from 2,100 in seven).
+// fewer lessons (1,700 or 1,800, six or seven epochs; the program's own from 2,100 in seven).
 #pragma once
 
 #include "core/simulation/burrow_simulator.h"
