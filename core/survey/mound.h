@@ -5,6 +5,8 @@
 //              no fan could be read (crushed, mown, surface plug).
 // position_sd: standard deviation of the mark's own position in each direction (east, north), relative to marks taken
 //              next to it in the same walk; > 0.
+// set_aside_because: why the mark takes no part although it may be a gopher's, for a person to read; absent when it does.
+// recorded:    how the walk says it, where a mend (mend.h) has changed anything of it.
 // name:        the mark's name, unique within a survey (geo/read makes it so).
 // Source:      what can be seen of a mound: UC IPM Pest Notes 7433 and common practice of the trade.
 #pragma once
@@ -28,6 +30,16 @@ enum class SignKind { gopher_mound, surface_plug, mole, ground_squirrel, vole, o
 // How the soil looks. `crushed` (mown, driven or trodden on) says nothing of age, but its fan is gone.
 enum class Freshness { unknown, fresh, older, crushed };
 
+struct RecordedMark {
+    LocalPoint plug;
+    std::optional<Bearing> fan;
+    SignKind kind = SignKind::gopher_mound;
+    Freshness freshness = Freshness::unknown;
+    Metres position_sd = Metres::of(0.5);
+    std::optional<std::string> set_aside_because;
+    friend bool operator==(const RecordedMark&, const RecordedMark&) = default;
+};
+
 struct Mound {
     std::string name;
     LocalPoint plug;
@@ -38,6 +50,8 @@ struct Mound {
     std::string note;
     std::optional<UtcTime> time;
     std::size_t walk = 0;  // index into Survey::walks
+    std::optional<std::string> set_aside_because;
+    std::optional<RecordedMark> recorded;
 
     friend bool operator==(const Mound&, const Mound&) = default;
 };

@@ -18,6 +18,7 @@ void decide(Survey& survey, SetDecision decision) {
 }
 
 std::optional<std::string> why_not_used(const Survey& survey, const Mound& mound) {
+    if (mound.set_aside_because) return mound.set_aside_because;
     switch (mound.kind) {
         case SignKind::gopher_mound:
         case SignKind::surface_plug: break;

@@ -13,6 +13,7 @@
 #include "core/survey/decision.h"
 #include "core/survey/ground.h"
 #include "core/survey/known_fact.h"
+#include "core/survey/mend.h"
 #include "core/survey/mound.h"
 #include "core/survey/walk.h"
 
@@ -24,7 +25,8 @@ struct Survey {
     std::vector<Mound> mounds;
     Ground ground;
     std::vector<SetDecision> decisions;
-    std::vector<KnownFact> known;  // what a person said of the systems, in the order said
+    std::vector<KnownFact> known;     // what a person said of the systems, in the order said
+    std::vector<MendAnswer> answers;  // to findings, and a person's own mends; at most one a finding; see put_right
     friend bool operator==(const Survey&, const Survey&) = default;
 };
 
