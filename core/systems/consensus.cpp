@@ -99,115 +99,71 @@ private:
         queue_;
 };
 
-std::vector<std::uint32_t> best_cut(const Table& table, const ExpectedIndex& index, GroupCount groups) {
+std::vector<std::uint32_t> groups_by_linkage(const Table& table, double least_share) {
     Agglomeration agglomeration(table);
-    std::vector<Agglomeration::Merge> merges;
-    double pairs = 0.0;
-    double shares = 0.0;
-    double best = -2.0;  // below any index
-    std::size_t best_merges = 0;
     Agglomeration::Merge merge;
-    if (table.size() <= groups.high) best = index.of(0.0, 0.0);
-    while (table.size() - merges.size() > groups.low && agglomeration.next(merge)) {
-        merges.push_back(merge);
-        pairs += merge.pairs;
-        shares += merge.shares;
-        const double now = index.of(pairs, shares);
-        const bool too_many = table.size() - merges.size() > groups.high;
-        if (now > best || too_many) {
-            best = too_many ? best : now;
-            best_merges = merges.size();
-        }
-    }
     DisjointSets joined(table.size());
-    for (std::size_t i = 0; i < best_merges; ++i) joined.join(merges[i].into, merges[i].from);
+    while (agglomeration.next(merge) && merge.shares >= least_share * merge.pairs) joined.join(merge.into, merge.from);
     return joined.labels();
 }
 
-// Single marks move to the group that raises the expected index most; a group never empties.
-class Polisher {
-public:
-    Polisher(const Table& table, const ExpectedIndex& index, std::vector<std::uint32_t>& label)
-        : table_(table), index_(index), label_(label) {
-        std::uint32_t groups = 0;
-        for (const std::uint32_t l : label_) groups = std::max(groups, l + 1);
-        size_.assign(groups, 0.0);
-        for (const std::uint32_t l : label_) ++size_[l];
-        for (const double size : size_) pairs_ += 0.5 * size * (size - 1.0);
-        for (std::uint32_t a = 0; a < table_.size(); ++a)
-            for (const CoMembership::Near& near : table_[a])
-                if (label_[near.mark] == label_[a]) shares_ += 0.5 * near.share;
-    }
-
-    void run(int sweeps) {
-        for (int sweep = 0; sweep < sweeps; ++sweep) {
-            bool moved = false;
-            for (std::uint32_t a = 0; a < table_.size(); ++a) moved = improve(a) || moved;
-            if (!moved) break;
-        }
-    }
-    [[nodiscard]] double expected_index() const { return index_.of(pairs_, shares_); }
-
-private:
-    bool improve(std::uint32_t a) {
-        std::vector<std::pair<std::uint32_t, double>> to;  // group, shares with it
-        for (const CoMembership::Near& near : table_[a]) {
-            const std::uint32_t group = label_[near.mark];
-            const auto found = std::find_if(to.begin(), to.end(), [&](const auto& entry) { return entry.first == group; });
-            if (found == to.end())
-                to.emplace_back(group, near.share);
+// Single marks move to the group with which they have most more than the least share; a group never empties. True if one moved.
+bool move_single_marks(const Table& table, double least_share, std::vector<double>& size, std::vector<std::uint32_t>& label) {
+    bool moved = false;
+    std::vector<std::pair<std::uint32_t, double>> with;  // group, shares with it
+    for (std::uint32_t a = 0; a < table.size(); ++a) {
+        const std::uint32_t from = label[a];
+        if (size[from] <= 1.0) continue;
+        with.clear();
+        double best = -least_share * (size[from] - 1.0);
+        for (const CoMembership::Near& near : table[a]) {
+            const std::uint32_t group = label[near.mark];
+            if (group == from) best += near.share;
+            const auto found = std::find_if(with.begin(), with.end(), [&](const auto& entry) { return entry.first == group; });
+            if (found == with.end())
+                with.emplace_back(group, near.share);
             else
                 found->second += near.share;
         }
-        const std::uint32_t from = label_[a];
-        if (size_[from] <= 1.0) return false;
-        double with_own = 0.0;
-        for (const auto& [group, share] : to)
-            if (group == from) with_own = share;
-        const double pairs_without = pairs_ - (size_[from] - 1.0);
-        const double shares_without = shares_ - with_own;
-        double best = index_.of(pairs_, shares_) + 1e-12;
-        std::uint32_t best_group = from;
-        double best_pairs = pairs_;
-        double best_shares = shares_;
-        const auto consider = [&](std::uint32_t group, double pairs, double shares) {
-            const double value = index_.of(pairs, shares);
-            if (value <= best) return;
-            best = value;
-            best_group = group;
-            best_pairs = pairs;
-            best_shares = shares;
-        };
-        for (const auto& [group, share] : to)
-            if (group != from) consider(group, pairs_without + size_[group], shares_without + share);
-        if (best_group == from) return false;
-        --size_[from];
-        ++size_[best_group];
-        label_[a] = best_group;
-        pairs_ = best_pairs;
-        shares_ = best_shares;
-        return true;
+        best += 1e-12;
+        std::uint32_t to = from;
+        for (const auto& [group, shares] : with) {
+            const double gain = shares - least_share * size[group];
+            if (group == from || gain <= best) continue;
+            best = gain;
+            to = group;
+        }
+        if (to == from) continue;
+        --size[from];
+        ++size[to];
+        label[a] = to;
+        moved = true;
     }
+    return moved;
+}
 
-    const Table& table_;
-    const ExpectedIndex& index_;
-    std::vector<std::uint32_t>& label_;
-    std::vector<double> size_;
-    double pairs_ = 0.0;
-    double shares_ = 0.0;
-};
+double index_claimed(const Table& table, const std::vector<std::uint32_t>& label, const std::vector<double>& size) {
+    double pairs = 0.0;
+    double shares = 0.0;
+    for (const double marks : size) pairs += 0.5 * marks * (marks - 1.0);
+    for (std::uint32_t a = 0; a < table.size(); ++a)
+        for (const CoMembership::Near& near : table[a])
+            if (label[near.mark] == label[a]) shares += 0.5 * near.share;
+    return index_of(table).of(pairs, shares);
+}
 
 }  // namespace
 
-Consensus consensus_of(const Table& table, GroupCount groups) {
+Consensus consensus_of(const Table& table, double least_share) {
+    constexpr int most_sweeps = 6;
     Consensus consensus;
     if (table.empty()) return consensus;
     if (table.size() == 1) return {{0}, 1, 1.0};
-    const ExpectedIndex index = index_of(table);
-    consensus.label = best_cut(table, index, groups);
-    Polisher polisher(table, index, consensus.label);
-    polisher.run(6);
-    consensus.expected_index = polisher.expected_index();
+    consensus.label = groups_by_linkage(table, least_share);
+    std::vector<double> size(table.size(), 0.0);
+    for (const std::uint32_t l : consensus.label) ++size[l];
+    for (int sweep = 0; sweep < most_sweeps && move_single_marks(table, least_share, size, consensus.label);) ++sweep;
+    consensus.expected_index = index_claimed(table, consensus.label, size);
     std::vector<std::uint32_t> renamed(table.size(), no_group);
     for (std::uint32_t& label : consensus.label) {
         if (renamed[label] == no_group) renamed[label] = consensus.groups++;

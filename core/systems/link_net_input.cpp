@@ -19,6 +19,7 @@ constexpr std::array<double, hats> hat_at{0.25, 0.5, 0.75, 1.0, 1.35, 1.75, 2.25
 constexpr double default_spacing_m = 2.0;  // of a mark alone: our assumption
 constexpr double shortest = 0.02;          // a link's length over the spacing is told no shorter: our assumption
 constexpr std::size_t marks_a_piece = 64;
+constexpr std::size_t links_a_piece = 128;
 constexpr double fan_sd_radians = 15.0 * std::numbers::pi / 180.0;    // reading a fan by eye: our assumption
 constexpr double square_sd_radians = 20.0 * std::numbers::pi / 180.0;  // lean of laterals and turn of runs: our assumption
 
@@ -224,24 +225,31 @@ std::span<const std::string_view> net_link_names() {
 
 std::vector<std::pair<std::uint32_t, std::uint32_t>> crossing_links(const std::vector<Mark>& marks, const std::vector<Link>& links,
                                                                     const LinkRows& rows) {
-    std::vector<std::pair<std::uint32_t, std::uint32_t>> crossings;
-    std::vector<std::uint32_t> beside;
-    for (std::uint32_t e = 0; e < links.size(); ++e) {
-        beside.clear();
-        for (const std::uint32_t end : {links[e].first, links[e].second})
-            for (std::uint32_t at = rows.start[end]; at < rows.start[end + 1]; ++at) {
-                const std::uint32_t third = other_end(links[rows.link[at]], end);
-                for (std::uint32_t there = rows.start[third]; there < rows.start[third + 1]; ++there)
-                    if (rows.link[there] > e) beside.push_back(rows.link[there]);
+    using Pairs = std::vector<std::pair<std::uint32_t, std::uint32_t>>;
+    std::vector<Pairs> of_piece((links.size() + links_a_piece - 1) / links_a_piece);
+    const auto look = [&](std::size_t from, std::size_t to) {
+        Pairs& found = of_piece[from / links_a_piece];
+        std::vector<std::uint32_t> beside;
+        for (auto e = static_cast<std::uint32_t>(from); e < to; ++e) {
+            beside.clear();
+            for (const std::uint32_t end : {links[e].first, links[e].second})
+                for (std::uint32_t at = rows.start[end]; at < rows.start[end + 1]; ++at) {
+                    const std::uint32_t third = other_end(links[rows.link[at]], end);
+                    for (std::uint32_t there = rows.start[third]; there < rows.start[third + 1]; ++there)
+                        if (rows.link[there] > e && cross_inside(marks, links[e], links[rows.link[there]]))
+                            beside.push_back(rows.link[there]);
+                }
+            std::sort(beside.begin(), beside.end());
+            beside.erase(std::unique(beside.begin(), beside.end()), beside.end());
+            for (const std::uint32_t other : beside) {
+                found.emplace_back(e, other);
+                found.emplace_back(other, e);
             }
-        std::sort(beside.begin(), beside.end());
-        beside.erase(std::unique(beside.begin(), beside.end()), beside.end());
-        for (const std::uint32_t other : beside)
-            if (cross_inside(marks, links[e], links[other])) {
-                crossings.emplace_back(e, other);
-                crossings.emplace_back(other, e);
-            }
-    }
+        }
+    };
+    on_two_threads(links.size(), {}, look, links_a_piece);
+    Pairs crossings;
+    for (const Pairs& found : of_piece) crossings.insert(crossings.end(), found.begin(), found.end());
     std::sort(crossings.begin(), crossings.end());
     return crossings;
 }
@@ -258,12 +266,15 @@ LinkNetInput link_net_input(const std::vector<Mark>& marks, const std::vector<Li
         input.fan.push_back(marks[i].fan ? static_cast<float>(marks[i].fan->radians()) : 0.0F);
         input.has_fan.push_back(marks[i].fan ? 1.0F : 0.0F);
     }
-    for (std::size_t e = 0; e < links.size(); ++e) {
-        maker.tell_link(e, &input.of_link[e * net_link_inputs]);
-        const LocalVector along = marks[links[e].second].take_off - marks[links[e].first].take_off;
+    const auto tell_links = [&](std::size_t from, std::size_t to) {
+        for (std::size_t e = from; e < to; ++e) maker.tell_link(e, &input.of_link[e * net_link_inputs]);
+    };
+    on_two_threads(links.size(), {}, tell_links, links_a_piece);
+    for (const Link& link : links) {
+        const LocalVector along = marks[link.second].take_off - marks[link.first].take_off;
         input.direction.push_back(static_cast<float>(std::atan2(along.east_m, along.north_m)));
-        input.first.push_back(links[e].first);
-        input.second.push_back(links[e].second);
+        input.first.push_back(link.first);
+        input.second.push_back(link.second);
     }
     tell_surroundings(marks, input);
     input.triangles = triangles_of(links, rows, marks.size());

@@ -37,6 +37,23 @@ int draws_for(std::size_t marks, int wanted) {
     return std::clamp(static_cast<int>(by_size), 100, 400);
 }
 
+// Enough to tell most systems by; half of what a field of that size gets at the least.
+int first_look_draws(std::size_t marks) { return marks > 2000 ? 30 : 60; }
+
+// Things numbered 0.. shared out one by one to two threads: work(number, worker). What is done must not depend on the worker.
+template <typename Work>
+bool share_out(std::size_t things, const Progress& progress, const Work& work) {
+    std::atomic<std::size_t> next{0};
+    const auto run = [&](std::size_t worker) {
+        for (std::size_t k = next++; k < things && !progress.stopped(); k = next++) work(k, worker);
+    };
+    {
+        const std::jthread helper(run, 1);
+        run(0);
+    }
+    return !progress.stopped();
+}
+
 struct Draws {
     std::vector<std::vector<std::uint32_t>> tree;  // of the draws at the mean shift, one each
     std::vector<std::vector<std::uint32_t>> links; // of the first draws of these: the links, ascending
@@ -51,9 +68,58 @@ struct Shift {
     double sd = 0.0;
 };
 
+// The spacing read off the marks: the middle of their second-neighbour distances.
+SurveyScales scales_at_a_glance(const SystemPosterior& posterior) {
+    std::vector<double> second;
+    for (const Link& link : posterior.links)
+        if (link.rank_of_second == 2 || link.rank_of_first == 2) second.push_back(link.length_m);
+    SurveyScales scales;
+    if (second.empty()) return scales;
+    const auto middle = second.begin() + static_cast<std::ptrdiff_t>(second.size() / 2);
+    std::nth_element(second.begin(), middle, second.end());
+    if (*middle > 0.0) scales.spacing_m = *middle;
+    return scales;
+}
+
+// What the field as a whole tells, worked out on a thread of its own beside what does not ask for it. What it is made from must
+// stay as it is until it was asked for.
+class FieldWide {
+public:
+    FieldWide(const SystemPosterior& posterior, const LinkScores& scores, const PlanOptions& options, const LinkWeights& weights,
+              Thoroughness thoroughness, const Progress& progress) {
+        shift_.sd = weights.shift_sd;
+        if (thoroughness == Thoroughness::first_look) {
+            scales_ = scales_at_a_glance(posterior);
+            return;
+        }
+        worker_ = std::jthread([&, stop = Progress{progress.stop, {}}] {
+            scales_ = fit_scales(posterior.marks, posterior.links, stop);
+            if (stop.stopped()) return;
+            const auto features = link_features(posterior.marks, posterior.links, scales_, options.fan_sd_degrees);
+            shift_.of_number = foretold_shift(
+                field_summary(posterior.marks, posterior.links, features, scores.log_weight, scales_), weights);
+            if (!weights.net) shift_.of_systems = shift_.of_number;
+        });
+    }
+    FieldWide(const FieldWide&) = delete;
+    FieldWide& operator=(const FieldWide&) = delete;
+    ~FieldWide() = default;
+
+    const Shift& shift() { return wait(), shift_; }
+    const SurveyScales& scales() { return wait(), scales_; }
+
+private:
+    void wait() {
+        if (worker_.joinable()) worker_.join();
+    }
+    Shift shift_;
+    SurveyScales scales_;
+    std::jthread worker_;
+};
+
 // Draws forests on two threads; what a draw is depends only on its number.
-std::optional<Draws> draw_forests(const SystemPosterior& posterior, const LinkScores& scores, const Shift& shift, int count,
-                                  const Progress& progress) {
+std::optional<Draws> draw_forests(const SystemPosterior& posterior, const LinkScores& scores, FieldWide& field, bool shift_systems,
+                                  int count, const Progress& progress) {
     std::vector<std::uint64_t> keys;
     keys.reserve(posterior.marks.size());
     for (const Mark& mark : posterior.marks) keys.push_back(mark.key);
@@ -62,9 +128,6 @@ std::optional<Draws> draw_forests(const SystemPosterior& posterior, const LinkSc
         for (double& root : log_root) root -= by;
         return ForestSampler(keys, posterior.links, scores.log_weight, log_root);
     };
-    const ForestSampler at_mean = sampler_at(shift.of_systems);
-    std::vector<ForestSampler> shifted;
-    for (const double quantile : shift_quantiles) shifted.push_back(sampler_at(shift.of_number + quantile * shift.sd));
     const auto all = static_cast<std::size_t>(count);
     const std::size_t for_systems = std::max<std::size_t>(1, all * 2 / 3);
     Draws draws;
@@ -72,37 +135,38 @@ std::optional<Draws> draw_forests(const SystemPosterior& posterior, const LinkSc
     draws.trees.resize(for_systems);
     draws.links.resize(std::min(for_systems, draws_kept(posterior.marks.size())));
     draws.trees_shifted.resize(all - std::min(all, for_systems));
-    std::array<std::vector<std::uint32_t>, 2> link_times;
-    std::atomic<std::size_t> next{0};
-    const auto work = [&](std::size_t worker) {
-        auto& times = link_times.at(worker);
-        times.assign(posterior.links.size(), 0);
-        for (std::size_t d = next++; d < all && !progress.stopped(); d = next++) {
-            if (worker == 0) progress.say(0.2 + 0.4 * static_cast<double>(d) / count, "drawing networks of runs");
-            if (d >= for_systems) {
-                draws.trees_shifted[d - for_systems] = shifted[d % shifted.size()].draw(d).trees;
-                continue;
-            }
-            Forest forest = at_mean.draw(d);
-            for (const std::uint32_t link : forest.arrow)
-                if (link != no_link) ++times[link];
-            draws.trees[d] = forest.trees;
-            if (d < draws.links.size()) {
-                std::erase(forest.arrow, no_link);
-                std::sort(forest.arrow.begin(), forest.arrow.end());
-                draws.links[d] = std::move(forest.arrow);
-            }
-            draws.tree[d] = std::move(forest.tree);
-        }
+    const auto tell = [&](std::size_t d) {
+        progress.say(0.2 + 0.4 * static_cast<double>(d) / count, "drawing networks of runs");
     };
-    {
-        const std::jthread helper(work, 1);
-        work(0);
-    }
-    if (progress.stopped()) return std::nullopt;
-    draws.link_times.resize(posterior.links.size());
-    for (std::size_t e = 0; e < posterior.links.size(); ++e)
-        draws.link_times[e] = link_times[0][e] + link_times[1][e];
+    std::array<std::vector<std::uint32_t>, 2> link_times;
+    const ForestSampler at_mean = sampler_at(shift_systems ? field.shift().of_systems : 0.0);
+    const bool drawn = share_out(for_systems, progress, [&](std::size_t d, std::size_t worker) {
+        if (worker == 0) tell(d);
+        auto& times = link_times.at(worker);
+        times.resize(posterior.links.size(), 0);
+        Forest forest = at_mean.draw(d);
+        for (const std::uint32_t link : forest.arrow)
+            if (link != no_link) ++times[link];
+        draws.trees[d] = forest.trees;
+        if (d < draws.links.size()) {
+            std::erase(forest.arrow, no_link);
+            std::sort(forest.arrow.begin(), forest.arrow.end());
+            draws.links[d] = std::move(forest.arrow);
+        }
+        draws.tree[d] = std::move(forest.tree);
+    });
+    if (!drawn) return std::nullopt;
+    std::vector<ForestSampler> shifted;
+    for (const double quantile : shift_quantiles) shifted.push_back(sampler_at(field.shift().of_number + quantile * field.shift().sd));
+    const bool counted = share_out(draws.trees_shifted.size(), progress, [&](std::size_t k, std::size_t worker) {
+        const std::size_t d = for_systems + k;
+        if (worker == 0) tell(d);
+        draws.trees_shifted[k] = shifted[d % shifted.size()].draw(d).trees;
+    });
+    if (!counted) return std::nullopt;
+    draws.link_times.resize(posterior.links.size(), 0);
+    for (const auto& times : link_times)
+        for (std::size_t e = 0; e < times.size(); ++e) draws.link_times[e] += times[e];
     return draws;
 }
 
@@ -134,14 +198,14 @@ KnownLinks known_among(const Survey& survey, SystemPosterior& posterior) {
 
 // The same draws where something is known: every draw obeys it.
 std::optional<Draws> draw_obeying(SystemPosterior& posterior, const LinkScores& scores, const Shift& shift, int count,
-                                  const KnownLinks& known, const Progress& progress) {
+                                  const KnownLinks& known, const NetworkDrawOptions& how, const Progress& progress) {
     std::vector<std::uint64_t> keys;
     keys.reserve(posterior.marks.size());
     for (const Mark& mark : posterior.marks) keys.push_back(mark.key);
     const auto drawn_at = [&](double by, std::size_t draws) {
         std::vector<double> log_root = scores.log_root;
         for (double& root : log_root) root -= by;
-        return draw_networks(keys, posterior.links, scores.log_weight, log_root, known, static_cast<std::uint32_t>(draws), {}, progress);
+        return draw_networks(keys, posterior.links, scores.log_weight, log_root, known, static_cast<std::uint32_t>(draws), how, progress);
     };
     const auto all = static_cast<std::size_t>(count);
     const std::size_t for_systems = std::max<std::size_t>(1, all * 2 / 3);
@@ -207,8 +271,7 @@ SystemsEstimate estimate_of(std::vector<std::uint32_t> trees, const SurveyScales
 }
 
 // The consensus with its ties broken by the marks' keys, not by where they lie: a turned field groups alike.
-Consensus consensus_by_key(const std::vector<Mark>& marks, const std::vector<std::vector<CoMembership::Near>>& table,
-                           GroupCount groups) {
+Consensus consensus_by_key(const std::vector<Mark>& marks, const std::vector<std::vector<CoMembership::Near>>& table) {
     std::vector<std::uint32_t> mark_at(marks.size());
     std::iota(mark_at.begin(), mark_at.end(), 0U);
     std::sort(mark_at.begin(), mark_at.end(), [&](std::uint32_t a, std::uint32_t b) { return marks[a].key < marks[b].key; });
@@ -219,7 +282,7 @@ Consensus consensus_by_key(const std::vector<Mark>& marks, const std::vector<std
         for (const CoMembership::Near& near : table[mark_at[place]]) by_key[place].push_back({place_of[near.mark], near.share});
         std::sort(by_key[place].begin(), by_key[place].end(), [](const auto& a, const auto& b) { return a.mark < b.mark; });
     }
-    Consensus ordered = consensus_of(by_key, groups);
+    Consensus ordered = consensus_of(by_key);
     Consensus consensus = ordered;
     for (std::uint32_t place = 0; place < mark_at.size(); ++place) consensus.label[mark_at[place]] = ordered.label[place];
     return consensus;
@@ -277,27 +340,52 @@ void measure_agreement(SystemPosterior& posterior, const Draws& draws,
         posterior.single.push_back(static_cast<double>(times) / static_cast<double>(draws.tree.size()));
 }
 
+std::optional<Draws> draw_as_known(const Survey& survey, SystemPosterior& posterior, const LinkScores& scores, FieldWide& field,
+                                   bool shift_systems, int count, Thoroughness thoroughness, const Progress& progress) {
+    if (survey.known.empty()) return draw_forests(posterior, scores, field, shift_systems, count, progress);
+    NetworkDrawOptions how;
+    if (thoroughness == Thoroughness::first_look) {
+        how.chains = 3;
+        how.warm_up_draws = 10;
+    }
+    const Shift shift = field.shift();  // asked for before the draws add to the links
+    return draw_obeying(posterior, scores, shift, count, known_among(survey, posterior), how, progress);
+}
+
 }  // namespace
+
+WeighedLinks weigh_links(const Survey& survey, const PlanOptions& options, const LinkWeights& weights, const Progress& progress) {
+    WeighedLinks weighed;
+    weighed.marks = marks_of(survey, options);
+    if (weighed.marks.empty()) return weighed;
+    weighed.links = candidate_links(weighed.marks, survey.ground.barriers);
+    progress.say(0.05, "weighing links");
+    std::vector<LinkFeatures> features;
+    if (!weights.net)
+        features = link_features(weighed.marks, weighed.links, fit_scales(weighed.marks, weighed.links, progress), options.fan_sd_degrees);
+    weighed.scores = scores_of(weighed.marks, weighed.links, features, weights, progress);
+    return weighed;
+}
 
 std::optional<SystemPosterior> infer_systems(const Survey& survey, const PlanOptions& options, const LinkWeights& weights,
                                              const Progress& progress) {
+    return infer_systems(survey, options, weights, weigh_links(survey, options, weights, progress), Thoroughness::whole, progress);
+}
+
+std::optional<SystemPosterior> infer_systems(const Survey& survey, const PlanOptions& options, const LinkWeights& weights,
+                                             WeighedLinks weighed, Thoroughness thoroughness, const Progress& progress) {
     SystemPosterior posterior;
-    posterior.marks = marks_of(survey, options);
-    if (posterior.marks.empty()) return posterior;
-    posterior.links = candidate_links(posterior.marks, survey.ground.barriers);
-    progress.say(0.05, "fitting the survey's scales");
-    posterior.scales = fit_scales(posterior.marks, posterior.links, progress);
-    progress.say(0.15, "weighing links");
-    const auto features = link_features(posterior.marks, posterior.links, posterior.scales, options.fan_sd_degrees);
-    const LinkScores scores = scores_of(posterior.marks, posterior.links, features, weights, progress);
-    const double shift = foretold_shift(
-        field_summary(posterior.marks, posterior.links, features, scores.log_weight, posterior.scales), weights);
-    const Shift shifts{weights.net ? 0.0 : shift, shift, weights.shift_sd};
-    const int wanted = draws_for(posterior.marks.size(), options.draws);
-    std::optional<Draws> draws = survey.known.empty()
-                                     ? draw_forests(posterior, scores, shifts, wanted, progress)
-                                     : draw_obeying(posterior, scores, shifts, wanted, known_among(survey, posterior), progress);
+    if (weighed.marks.empty()) return posterior;
+    if (progress.stopped()) return std::nullopt;
+    posterior.marks = std::move(weighed.marks);
+    posterior.links = std::move(weighed.links);
+    FieldWide field(posterior, weighed.scores, options, weights, thoroughness, progress);
+    const int wanted = thoroughness == Thoroughness::whole ? draws_for(posterior.marks.size(), options.draws)
+                                                           : first_look_draws(posterior.marks.size());
+    std::optional<Draws> draws =
+        draw_as_known(survey, posterior, weighed.scores, field, weights.net == nullptr, wanted, thoroughness, progress);
     if (!draws) return std::nullopt;
+    posterior.scales = field.scales();
     CoMembership pairs(posterior.marks.size(), most_apart(posterior.marks.size()));
     for (const auto& tree : draws->tree) {
         if (progress.stopped()) return std::nullopt;
@@ -307,13 +395,7 @@ std::optional<SystemPosterior> infer_systems(const Survey& survey, const PlanOpt
     auto table = pairs.table();
     posterior.estimate = estimate_of(draws->trees_shifted.empty() ? draws->trees : draws->trees_shifted, posterior.scales,
                                      posterior.marks.size());
-    std::vector<std::uint32_t> trees = draws->trees;
-    std::sort(trees.begin(), trees.end());
-    const auto held = [&](double share) {
-        return static_cast<std::size_t>(
-            std::clamp(quantile_of(trees, share), posterior.estimate.low, posterior.estimate.high));
-    };
-    const Consensus consensus = consensus_by_key(posterior.marks, table, {held(0.2), held(0.8)});
+    const Consensus consensus = consensus_by_key(posterior.marks, table);
     if (progress.stopped()) return std::nullopt;
     posterior.system = consensus.label;
     posterior.systems = consensus.groups;

@@ -42,6 +42,20 @@ struct SystemPosterior {
     std::vector<FactConflict> conflicts;       // facts of Survey::known that were set aside, with the reason
 };
 
+// What speaks for each candidate link, before anything is drawn: weighed once, for a first look and for the whole.
+struct WeighedLinks {
+    std::vector<Mark> marks;
+    std::vector<Link> links;
+    LinkScores scores;
+};
+[[nodiscard]] WeighedLinks weigh_links(const Survey& survey, const PlanOptions& options, const LinkWeights& weights,
+                                       const Progress& progress = {});
+
+// first_look: a few draws, no shift foretold, the spacing read off neighbours' distances: what can be had at once. Chances are coarse.
+enum class Thoroughness { first_look, whole };
+[[nodiscard]] std::optional<SystemPosterior> infer_systems(const Survey& survey, const PlanOptions& options,
+                                                           const LinkWeights& weights, WeighedLinks weighed,
+                                                           Thoroughness thoroughness, const Progress& progress = {});
 [[nodiscard]] std::optional<SystemPosterior> infer_systems(const Survey& survey, const PlanOptions& options,
                                                            const LinkWeights& weights, const Progress& progress = {});
 

@@ -76,12 +76,59 @@ TEST(Consensus, IsAsGoodForItsDrawsAsAnyOfThem) {
     }
 }
 
-TEST(Consensus, KeepsTheNumberOfGroupsItIsHeldTo) {
+TEST(Consensus, PutsAPairTogetherThatIsSoInMoreThanTheLeastShareOfDraws) {
     const Grouping draw{0, 0, 1, 1, 2, 2, 3, 3};
     const Grouping merged{0, 0, 0, 0, 2, 2, 2, 2};
     const auto table = counted(8, {draw, merged}).table();
-    EXPECT_EQ(consensus_of(table, {2, 2}).groups, 2U);
-    EXPECT_EQ(consensus_of(table, {4, 4}).groups, 4U);
+    EXPECT_EQ(consensus_of(table, 0.45).groups, 2U);
+    EXPECT_EQ(consensus_of(table, 0.55).groups, 4U);
+}
+
+// What loss a grouping is expected to have over the draws, by the definition.
+double expected_loss(const Grouping& grouping, const std::vector<Grouping>& draws, double least_share) {
+    double loss = 0.0;
+    for (const Grouping& draw : draws)
+        for (std::size_t a = 0; a < draw.size(); ++a)
+            for (std::size_t b = a + 1; b < draw.size(); ++b) {
+                const bool together = grouping[a] == grouping[b];
+                if (together != (draw[a] == draw[b])) loss += together ? least_share : 1.0 - least_share;
+            }
+    return loss / static_cast<double>(draws.size());
+}
+
+TEST(Consensus, LosesNoMoreThanAnyOfItsDraws) {
+    std::mt19937_64 random(12);
+    for (int field = 0; field < 20; ++field) {
+        std::vector<Grouping> draws(40, Grouping(24));
+        for (std::size_t i = 0; i < 24; ++i)
+            for (Grouping& draw : draws) draw[i] = static_cast<std::uint32_t>(random() % 3 == 0 ? random() % 5 : i % 5);
+        const Consensus consensus = consensus_of(counted(24, draws).table(), 0.4);
+        for (const Grouping& draw : draws)
+            EXPECT_LE(expected_loss(consensus.label, draws, 0.4), expected_loss(draw, draws, 0.4) + 1e-9) << "field " << field;
+    }
+}
+
+TEST(Consensus, OfOnePartDoesNotDependOnAnotherThatItNeverMeets) {
+    std::mt19937_64 random(13);
+    const auto drawn = [&](std::size_t marks, std::size_t groups) {
+        std::vector<Grouping> draws(30, Grouping(marks));
+        for (Grouping& draw : draws)
+            for (std::size_t i = 0; i < marks; ++i)
+                draw[i] = static_cast<std::uint32_t>(random() % 3 == 0 ? random() % groups : i % groups);
+        return draws;
+    };
+    const std::vector<Grouping> part = drawn(20, 4);
+    const Grouping alone = consensus_of(counted(20, part).table()).label;
+    for (const std::size_t groups : {1U, 2U, 9U}) {
+        std::vector<Grouping> both = drawn(18, groups);
+        for (std::size_t d = 0; d < both.size(); ++d) {
+            for (std::uint32_t& group : both[d]) group += 20;
+            both[d].insert(both[d].begin(), part[d].begin(), part[d].end());
+        }
+        Grouping label = consensus_of(counted(38, both).table()).label;
+        label.resize(20);
+        EXPECT_EQ(label, alone);
+    }
 }
 
 TEST(Consensus, OfNoMarkAndOfOne) {
