@@ -1,15 +1,15 @@
 #include "core/plan/make_plan.h"
 
 #include <algorithm>
-#include <cmath>
-#include <set>
 #include <thread>
+#include <utility>
 
-#include "core/geometry/area_operations.h"
+#include "core/plan/coarse_plan.h"
+#include "core/plan/plan_parts.h"
 #include "core/plan/plan_with_posterior.h"
+#include "core/plan/system_letters.h"
 #include "core/probing/probe_site.h"
 #include "core/runs/main_run.h"
-#include "core/runs/take_off.h"
 #include "core/sets/cautions.h"
 #include "core/sets/set_plan.h"
 #include "core/walking/coverage.h"
@@ -17,87 +17,6 @@
 namespace plugside {
 
 namespace {
-
-// How far a system's outline is drawn about its runs and plugs: our assumption, for the eye only.
-constexpr double outline_reach_m = 1.0;
-
-std::string letter_of(std::size_t number) {
-    std::string letters;
-    for (++number; number > 0; number = (number - 1) / 26)
-        letters.insert(letters.begin(), static_cast<char>('A' + (number - 1) % 26));
-    return letters;
-}
-
-std::vector<MoundInPlan> mounds_in_plan(const Survey& survey, const SystemPosterior& posterior, const PlanOptions& options) {
-    std::vector<MoundInPlan> mounds(survey.mounds.size());
-    for (std::size_t i = 0; i < mounds.size(); ++i) {
-        const Mound& mound = survey.mounds[i];
-        mounds[i].not_used_because = why_not_used(survey, mound);
-        const TakeOff take_off = take_off_of(mound.plug, mound.fan, mound.position_sd, options);
-        mounds[i].take_off = take_off.at;
-        mounds[i].take_off_sd_along = Metres::of(take_off.sd_along_m);
-        mounds[i].take_off_sd_across = Metres::of(take_off.sd_across_m);
-    }
-    for (std::size_t i = 0; i < posterior.marks.size(); ++i) {
-        mounds[posterior.marks[i].mound].system = posterior.system[i];
-        mounds[posterior.marks[i].mound].belongs = Probability::of(posterior.belongs[i]);
-    }
-    return mounds;
-}
-
-Freshness freshest(Freshness a, Freshness b) {
-    const auto order = [](Freshness f) {
-        switch (f) {
-            case Freshness::fresh: return 0;
-            case Freshness::unknown: return 1;
-            case Freshness::older: return 2;
-            case Freshness::crushed: return 3;
-        }
-        return 1;
-    };
-    return order(b) < order(a) ? b : a;
-}
-
-// Lines whose ends lie in the same cells as those of an earlier one add nothing to an outline a metre about them; thousands of
-// marks in one heap would keep the union busy for minutes.
-void drop_repeated(std::vector<Polyline>& lines) {
-    constexpr double cell_m = 0.1;
-    const auto cell = [](LocalPoint p) { return std::pair(std::llround(p.east_m / cell_m), std::llround(p.north_m / cell_m)); };
-    std::set<std::pair<std::pair<long long, long long>, std::pair<long long, long long>>> seen;
-    std::erase_if(lines, [&](const Polyline& line) {
-        return !seen.emplace(cell(line.vertices.front()), cell(line.vertices.back())).second;
-    });
-}
-
-std::vector<BurrowSystem> systems_in_plan(const Survey& survey, const SystemPosterior& posterior,
-                                          const std::vector<MainRun>& runs) {
-    std::vector<BurrowSystem> systems(posterior.systems);
-    for (std::size_t s = 0; s < systems.size(); ++s) {
-        systems[s].letter = letter_of(s);
-        systems[s].single = Probability::of(posterior.single[s]);
-        systems[s].freshest = Freshness::crushed;
-    }
-    std::vector<std::vector<Polyline>> lines(systems.size());
-    for (std::size_t i = 0; i < posterior.marks.size(); ++i) {
-        BurrowSystem& system = systems[posterior.system[i]];
-        const Mark& mark = posterior.marks[i];
-        system.mounds.push_back(mark.mound);
-        system.freshest = freshest(system.freshest, survey.mounds[mark.mound].freshness);
-        lines[posterior.system[i]].push_back({{mark.plug, mark.take_off}});
-    }
-    for (const MainRun& run : runs) {
-        systems[run.system].run_length = systems[run.system].run_length + length(run.line);
-        const auto& vertices = run.line.vertices;
-        lines[run.system].push_back({{vertices.front(), vertices[vertices.size() / 2], vertices.back()}});
-    }
-    for (std::size_t s = 0; s < systems.size(); ++s) {
-        std::sort(systems[s].mounds.begin(), systems[s].mounds.end());
-        drop_repeated(lines[s]);
-        systems[s].outline = outline_about(lines[s], Metres::of(outline_reach_m));
-        if (!systems[s].outline.empty()) systems[s].label_at = point_inside(systems[s].outline);
-    }
-    return systems;
-}
 
 // What the survey's marks cannot tell, said before anybody relies on it.
 void add_notices(const Survey& survey, const SystemPosterior& posterior, Plan& plan) {
@@ -141,46 +60,107 @@ void add_coverage(const Survey& survey, std::optional<Coverage> coverage, Plan& 
     }
 }
 
-}  // namespace
+// More marks than these take the net longer than a first look may take.
+constexpr std::size_t most_marks_for_fine_first_look = 6000;
 
-std::optional<PlanWithPosterior> make_plan_with_posterior(const Survey& survey, const PlanOptions& options,
-                                                          const LinkWeights& weights, const Progress& progress) {
+std::size_t usable_marks(const Survey& survey) {
+    return static_cast<std::size_t>(
+        std::count_if(survey.mounds.begin(), survey.mounds.end(), [&](const Mound& mound) { return !why_not_used(survey, mound); }));
+}
+
+// Everything of a plan but what was walked.
+std::optional<Plan> laid_out(const Survey& survey, const SystemPosterior& posterior, const PlanOptions& options,
+                             const LinkWeights& weights, Thoroughness thoroughness, const SystemLetters& letters,
+                             const Progress& progress) {
+    const bool whole = thoroughness == Thoroughness::whole;
+    Plan plan;
+    plan.revision = survey.revision;
+    plan.first_look = !whole;
+    plan.estimate = posterior.estimate;
+    plan.mounds = mounds_in_plan(survey, posterior, options);
+    progress.say(0.8, "laying out runs");
+    plan.runs = main_runs(posterior, weights, options);
+    plan.systems = systems_in_plan(survey, posterior, plan.runs, whole ? OutlineForm::exact : OutlineForm::rough, progress);
+    keep_letters(letters, survey, plan.systems);
+    if (progress.stopped()) return std::nullopt;
+    progress.say(0.88, "placing ladders");
+    plan.probes = probe_sites(survey, posterior, plan.runs, options, {.between_where_wanting = !whole, .marks = {}});
+    SetChoiceResult chosen = choose_sets(survey, plan, posterior, options);
+    plan.sets = std::move(chosen.sets);
+    plan.expected_reached_by_sets = std::move(chosen.expected_reached);
+    add_notices(survey, posterior, plan);
+    plan.notices.insert(plan.notices.end(), chosen.notices.begin(), chosen.notices.end());
+    progress.say(0.92, "finding the way past the sets");
+    order_visits(survey, plan, whole ? WayForm::short_way : WayForm::rough_way);
+    for (SetPoint& set : plan.sets) set.cautions = cautions_for(survey, plan, plan.probes[set.probe]);
+    if (progress.stopped()) return std::nullopt;
+    return plan;
+}
+
+void show_first_look(const Survey& survey, const WeighedLinks* weighed, const PlanOptions& options, const LinkWeights& weights,
+                     const Progress& progress, const PlanWishes& wishes) {
+    const Progress silent{progress.stop, {}};
+    std::optional<Plan> plan;
+    if (weighed == nullptr) {
+        if (auto coarse = make_coarse_plan(survey, options, silent, wishes.letters)) plan = std::move(coarse->plan);
+    } else if (const auto posterior = infer_systems(survey, options, weights, *weighed, Thoroughness::first_look, silent)) {
+        plan = laid_out(survey, *posterior, options, weights, Thoroughness::first_look, wishes.letters, silent);
+    }
+    if (!plan) return;
+    plan->first_look = true;
+    plan->notices.insert(plan->notices.begin(), "A first look: the systems, their number and all chances are still being worked out.");
+    wishes.first_look(std::move(*plan));
+}
+
+std::optional<PlanWithPosterior> make_whole_plan(const Survey& survey, const PlanOptions& options, const LinkWeights& weights,
+                                                 const Progress& progress, const PlanWishes& wishes, std::size_t marks) {
+    const bool fine = marks <= most_marks_for_fine_first_look;
+    if (wishes.first_look && !fine) show_first_look(survey, nullptr, options, weights, progress, wishes);
+    WeighedLinks weighed = weigh_links(survey, options, weights, progress);
+    if (wishes.first_look && fine && marks > 0) show_first_look(survey, &weighed, options, weights, progress, wishes);
     std::optional<Coverage> coverage;  // does not depend on the systems: measured beside them
     std::jthread measuring;
     if (has_track(survey))
         measuring = std::jthread([&] {
             coverage = coverage_of(survey.walks, survey.ground.boundary, options.seen_from_track, {progress.stop, {}});
         });
-    std::optional<SystemPosterior> posterior = infer_systems(survey, options, weights, progress);
+    auto posterior = infer_systems(survey, options, weights, std::move(weighed), Thoroughness::whole, progress);
     if (!posterior || progress.stopped()) return std::nullopt;
-    Plan plan;
-    plan.revision = survey.revision;
-    plan.estimate = posterior->estimate;
-    plan.mounds = mounds_in_plan(survey, *posterior, options);
-    progress.say(0.8, "laying out runs");
-    plan.runs = main_runs(*posterior, weights, options);
-    plan.systems = systems_in_plan(survey, *posterior, plan.runs);
-    if (progress.stopped()) return std::nullopt;
-    progress.say(0.88, "placing ladders");
-    plan.probes = probe_sites(survey, *posterior, plan.runs, options);
-    SetChoiceResult chosen = choose_sets(survey, plan, *posterior, options);
-    plan.sets = std::move(chosen.sets);
-    plan.expected_reached_by_sets = std::move(chosen.expected_reached);
-    add_notices(survey, *posterior, plan);
-    plan.notices.insert(plan.notices.end(), chosen.notices.begin(), chosen.notices.end());
-    progress.say(0.92, "finding the way past the sets");
-    order_visits(survey, plan);
-    for (SetPoint& set : plan.sets) set.cautions = cautions_for(survey, plan, plan.probes[set.probe]);
+    auto plan = laid_out(survey, *posterior, options, weights, Thoroughness::whole, wishes.letters, progress);
+    if (!plan) return std::nullopt;
     progress.say(0.95, "measuring what was walked");
     if (measuring.joinable()) measuring.join();
     if (progress.stopped()) return std::nullopt;
-    add_coverage(survey, std::move(coverage), plan);
-    progress.say(1.0, "done");
-    return PlanWithPosterior{std::move(plan), std::move(*posterior)};
+    add_coverage(survey, std::move(coverage), *plan);
+    return PlanWithPosterior{std::move(*plan), std::move(*posterior)};
 }
 
-std::optional<Plan> make_plan(const Survey& survey, const PlanOptions& options, const Progress& progress) {
-    auto made = make_plan_with_posterior(survey, options, learnt_link_weights(), progress);
+}  // namespace
+
+std::optional<PlanWithPosterior> make_plan_with_posterior(const Survey& survey, const PlanOptions& options,
+                                                          const LinkWeights& weights, const Progress& progress,
+                                                          const PlanWishes& wishes) {
+    const std::size_t marks = usable_marks(survey);
+    if (marks <= options.most_marks_for_whole) {
+        auto made = make_whole_plan(survey, options, weights, progress, wishes, marks);
+        if (made) progress.say(1.0, "done");
+        return made;
+    }
+    auto made = make_coarse_plan(survey, options, progress, wishes.letters);
+    if (!made) return std::nullopt;
+    progress.say(0.95, "measuring what was walked");
+    std::optional<Coverage> coverage;
+    if (has_track(survey))
+        coverage = coverage_of(survey.walks, survey.ground.boundary, options.seen_from_track, {progress.stop, {}});
+    if (progress.stopped()) return std::nullopt;
+    add_coverage(survey, std::move(coverage), made->plan);
+    progress.say(1.0, "done");
+    return made;
+}
+
+std::optional<Plan> make_plan(const Survey& survey, const PlanOptions& options, const Progress& progress,
+                              const PlanWishes& wishes) {
+    auto made = make_plan_with_posterior(survey, options, learnt_link_weights(), progress, wishes);
     if (!made) return std::nullopt;
     return std::move(made->plan);
 }

@@ -4,11 +4,15 @@
 //         turned elsewhere on the plane (up to rounding).
 // Degenerate input: a survey without a usable mound gives a plan without systems and a notice that says so; 1 mound is one
 //         system; marks in one place, on a line, without a fan are planned with what they tell.
+// Larger than options.most_marks_for_whole: the coarse form (coarse_plan.h), which says of itself that it is coarse.
 // Errors: none; what cannot be done is a notice. Returns nothing only when stopped.
 // Cost:   near-linear in the number of mounds.
 #pragma once
 
+#include <functional>
+#include <map>
 #include <optional>
+#include <string>
 
 #include "core/plan/plan.h"
 #include "core/plan/progress.h"
@@ -33,9 +37,20 @@ struct PlanOptions {
                                                    // assumption
     std::optional<int> most_sets;                  // a budget; nothing: as many as the two rules above give
     int draws = 0;                                 // forests to draw; 0 = chosen by the number of mounds
+    std::size_t most_marks_for_whole = 60000;      // more usable marks than these are planned in the coarse form: by then the whole
+                                                   // takes about a minute
 };
 
-[[nodiscard]] std::optional<Plan> make_plan(const Survey& survey, const PlanOptions& options = {},
-                                            const Progress& progress = {});
+// What whoever shows plans wants beside the plan.
+// letters:    of the plan shown before, by the mounds' names: systems that are still there keep theirs (system_letters.h).
+// first_look: called once, on the working thread, with a plan of the same shape that could be had at once; nothing is called where
+//             the plan itself is as quick, or when stopped. It says of itself that it is a first look.
+struct PlanWishes {
+    std::map<std::string, std::string> letters;
+    std::function<void(Plan)> first_look;
+};
+
+[[nodiscard]] std::optional<Plan> make_plan(const Survey& survey, const PlanOptions& options = {}, const Progress& progress = {},
+                                            const PlanWishes& wishes = {});
 
 }  // namespace plugside

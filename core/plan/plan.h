@@ -4,7 +4,7 @@
 // Units:   metres, square metres, degrees from true north, probabilities 0..1.
 // Indexes: `mound` indexes Survey::mounds of the survey the plan was made from; `system`, `run`, `probe` index the
 //          vectors here. Ids shown to people and files are the index + 1.
-// Order:   systems by letter; probes by system, then chance; sets by rank (1 = first choice over the whole field).
+// Order:   systems by number of mounds, largest first, which is by letter where no earlier plan's letters were kept; probes by system, then chance; sets by rank (1 = first choice over the whole field).
 #pragma once
 
 #include <cstdint>
@@ -104,6 +104,8 @@ struct SetPoint {
 
 struct Plan {
     std::uint64_t revision = 0;           // of the survey
+    bool first_look = false;              // worked out roughly, to be replaced by the whole plan: not for handing out
+    bool coarse = false;                  // the form for surveys too large for the whole: no runs, chances of a plain rule
     SystemsEstimate estimate;
     std::vector<MoundInPlan> mounds;      // same order as Survey::mounds
     std::vector<BurrowSystem> systems;

@@ -80,7 +80,8 @@ struct OnTape {
 class SiteMaker {
 public:
     SiteMaker(const Survey& survey, const SystemPosterior& posterior, const PlanOptions& options)
-        : survey_(survey), posterior_(posterior), options_(options), turns_(run_turns(posterior, options)) {}
+        : survey_(survey), posterior_(posterior), options_(options), turns_(run_turns(posterior, options)),
+          usual_row_(plug_side_chance(options)), usual_place_(place_row(usual_row_, options.tunnel_diameter, on_plug_side)) {}
 
     [[nodiscard]] ProbeSite plug_side(std::size_t mark_number) const {
         const Mark& mark = posterior_.marks[mark_number];
@@ -89,8 +90,9 @@ public:
         site.system = posterior_.system[mark_number];
         site.from_mound = mark.mound;
         site.axis = mark.fan->reversed();
-        const RowChance row = plug_side_chance(options_, turns_[mark_number]);
-        const PlacedRow placed = place_row(row, options_.tunnel_diameter, on_plug_side);
+        const bool usual = turns_[mark_number] == RunTurn{};  // nothing but the fan tells where the run is
+        const RowChance row = usual ? usual_row_ : plug_side_chance(options_, turns_[mark_number]);
+        const PlacedRow placed = usual ? usual_place_ : place_row(row, options_.tunnel_diameter, on_plug_side);
         site.ladder = {placed.middle, Metres::of(0.0), 0.0, placed.half_length, placed.step};
         site.hit_as_proposed = placed.promise.hit;
         site.middle_as_proposed = ladder_middle(site, mark.plug);
@@ -103,7 +105,7 @@ public:
     [[nodiscard]] ProbeSite between(const MainRun& run, const Mark& first, const Mark& second) const {
         const Stretch stretch = stretch_of(run, first, second);
         const StretchDraws draws(stretch, options_);
-        const bool long_gap = stretch.length.value() > 2.0 * posterior_.scales.spacing_m;
+        const bool long_gap = stretch.length.value() > 2.0 * posterior_.scales.rounded_spacing_m();
         const OnTape place = best_place(draws, stretch, long_gap, decided_end(first, second));
         const Mark& from = place.from_second ? second : first;
         const Mark& to = place.from_second ? first : second;
@@ -126,6 +128,11 @@ public:
     }
 
     [[nodiscard]] bool decided(const ProbeSite& site) const { return decision_on(survey_, site.key).has_value(); }
+    [[nodiscard]] bool decided_between(const MainRun& run) const {
+        const std::string& a = survey_.mounds[run.from_mound].name;
+        const std::string& b = survey_.mounds[run.to_mound].name;
+        return decision_on(survey_, {ProbeKind::between_mounds, a, b}) || decision_on(survey_, {ProbeKind::between_mounds, b, a});
+    }
 
 private:
     [[nodiscard]] Stretch stretch_of(const MainRun& run, const Mark& first, const Mark& second) const {
@@ -189,6 +196,8 @@ private:
     const SystemPosterior& posterior_;
     const PlanOptions& options_;
     std::vector<RunTurn> turns_;
+    RowChance usual_row_;
+    PlacedRow usual_place_;
 };
 
 // Keeps the places between mounds that are worth it: those of at least the wanted chance or with a decision, and the best of
@@ -212,19 +221,25 @@ void keep_worthwhile(std::vector<ProbeSite>& sites, std::size_t systems, const S
 }  // namespace
 
 std::vector<ProbeSite> probe_sites(const Survey& survey, const SystemPosterior& posterior, const std::vector<MainRun>& runs,
-                                   const PlanOptions& options) {
+                                   const PlanOptions& options, const ProbeScope& scope) {
     const SiteMaker maker(survey, posterior, options);
     std::vector<std::size_t> mark_of(survey.mounds.size(), 0);
     std::vector<std::size_t> with_fan;
+    std::vector<int> plug_sides(posterior.systems, 0);
     for (std::size_t i = 0; i < posterior.marks.size(); ++i) {
         mark_of[posterior.marks[i].mound] = i;
-        if (posterior.marks[i].fan) with_fan.push_back(i);
+        if (posterior.marks[i].fan && !scope.marks) with_fan.push_back(i);
     }
+    if (scope.marks) with_fan = *scope.marks;
+    for (const std::size_t i : with_fan) ++plug_sides[posterior.system[i]];
+    const auto wanted = [&](const MainRun& run) {
+        return !scope.between_where_wanting || plug_sides[run.system] < options.sets_per_system || maker.decided_between(run);
+    };
     const auto end_of = [&](std::size_t mound) -> const Mark& { return posterior.marks[mark_of[mound]]; };
     std::vector<const MainRun*> with_tape;
     for (const MainRun& run : runs)
         if (run.probability.value() >= options.least_run_probability &&
-            distance_m(end_of(run.from_mound).plug, end_of(run.to_mound).plug) >= shortest_tape_m)
+            distance_m(end_of(run.from_mound).plug, end_of(run.to_mound).plug) >= shortest_tape_m && wanted(run))
             with_tape.push_back(&run);
     std::vector<ProbeSite> sites(with_fan.size() + with_tape.size());
     std::atomic<std::size_t> next{0};

@@ -17,11 +17,23 @@
 // Cost:  O(mounds + runs), some 0.1 ms each; two threads.
 #pragma once
 
+#include <optional>
+#include <vector>
+
 #include "core/runs/main_run.h"
 
 namespace plugside {
 
+// For which places ladders are made. All by default.
+// between_where_wanting: between mounds only in systems with fewer plug sides than they are to get sets, and where a person decided.
+// marks: plug sides of these of the posterior's marks alone.
+struct ProbeScope {
+    bool between_where_wanting = false;
+    std::optional<std::vector<std::size_t>> marks;
+};
+
 [[nodiscard]] std::vector<ProbeSite> probe_sites(const Survey& survey, const SystemPosterior& posterior,
-                                                 const std::vector<MainRun>& runs, const PlanOptions& options);
+                                                 const std::vector<MainRun>& runs, const PlanOptions& options,
+                                                 const ProbeScope& scope = {});
 
 }  // namespace plugside

@@ -28,6 +28,7 @@ inline constexpr double lean_sd_degrees = 18.0;
 struct RunTurn {
     double mean_degrees = 0.0;
     double sd_degrees = 20.59;  // hypot(stray, lean)
+    friend bool operator==(const RunTurn&, const RunTurn&) = default;
 };
 // Joins what was observed (turn, with its own standard deviation) with what is known of every lateral.
 [[nodiscard]] RunTurn run_turn_given(double observed_degrees, double observed_sd_degrees);

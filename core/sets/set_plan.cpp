@@ -200,9 +200,12 @@ SetChoiceResult choose_sets(const Survey& survey, const Plan& plan, const System
         result.expected_reached.push_back(reach.reached());
     }
     if (options.most_sets) return result;
+    constexpr std::size_t most_named = 40;  // a longer list is read by nobody
     std::string without;
+    std::size_t count = 0;
     for (std::size_t s = 0; s < plan.systems.size(); ++s)
-        if (!has_set[s]) without += (without.empty() ? "" : ", ") + plan.systems[s].letter;
+        if (!has_set[s] && ++count <= most_named) without += (count > 1 ? ", " : "") + plan.systems[s].letter;
+    if (count > most_named) without += " and " + std::to_string(count - most_named) + " more";
     if (!without.empty())
         result.notices.push_back(
             "No set is proposed for " + without +
@@ -211,7 +214,7 @@ SetChoiceResult choose_sets(const Survey& survey, const Plan& plan, const System
     return result;
 }
 
-void order_visits(const Survey& survey, Plan& plan) {
+void order_visits(const Survey& survey, Plan& plan, WayForm form) {
     std::vector<std::size_t> standing;
     std::vector<LocalPoint> places;
     for (std::size_t i = 0; i < plan.sets.size(); ++i)
@@ -220,6 +223,7 @@ void order_visits(const Survey& survey, Plan& plan) {
             places.push_back(plan.probes[plan.sets[i].probe].middle);
         }
     VisitingOptions options;
+    if (form == WayForm::rough_way) options.most_moves = 0;
     for (const Walk& walk : survey.walks) {
         if (options.start) break;
         for (const TrackSegment& segment : walk.segments)

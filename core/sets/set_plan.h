@@ -33,6 +33,8 @@ struct SetChoiceResult {
                                           const PlanOptions& options);
 
 // Puts the sets into walking order (SetPoint::visit_order), from where the walk began; dropped sets come last.
-void order_visits(const Survey& survey, Plan& plan);
+// rough_way: from each to the nearest not yet visited, not bettered: a fifth of the time, a way some fourth longer.
+enum class WayForm { short_way, rough_way };
+void order_visits(const Survey& survey, Plan& plan, WayForm form = WayForm::short_way);
 
 }  // namespace plugside

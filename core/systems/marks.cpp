@@ -10,10 +10,13 @@
 #include "core/geometry/space_curve.h"
 #include "core/runs/take_off.h"
 #include "core/systems/keyed_random.h"
+#include "core/systems/two_threads.h"
 
 namespace plugside {
 
 namespace {
+
+constexpr double corner_step_m = 1024.0;
 
 void order_along_curve(std::vector<Mark>& marks, const Survey& survey) {
     double west = std::numeric_limits<double>::infinity();
@@ -22,6 +25,9 @@ void order_along_curve(std::vector<Mark>& marks, const Survey& survey) {
         west = std::min(west, mark.plug.east_m);
         south = std::min(south, mark.plug.north_m);
     }
+    // a corner that stays when the outermost mark is nudged
+    west = std::floor(west / corner_step_m) * corner_step_m;
+    south = std::floor(south / corner_step_m) * corner_step_m;
     const auto rank = [&](const Mark& mark) {
         const Mound& mound = survey.mounds[mark.mound];
         return std::tuple(along_curve(mark.plug.east_m - west, mark.plug.north_m - south), mark.plug.east_m,
@@ -38,13 +44,16 @@ void give_keys(std::vector<Mark>& marks) {
     for (const Mark& mark : marks) plugs.push_back(mark.plug);
     const NearPlaces near(plugs);
     std::unordered_map<std::uint64_t, std::uint64_t> times_used;
-    for (std::size_t i = 0; i < marks.size(); ++i) {
-        std::uint64_t key = 0x5EEDULL;
-        for (const NearPlaces::Found& found : near.nearest(plugs[i], surroundings + 1))
-            if (found.index != i) key = mixed(key, static_cast<std::uint64_t>(std::llround(found.distance_m * 1000.0)));
-        const std::uint64_t earlier = times_used[key]++;
-        marks[i].key = earlier == 0 ? key : mixed(key, earlier);
-    }
+    on_two_threads(marks.size(), {}, [&](std::size_t from, std::size_t to) {
+        for (std::size_t i = from; i < to; ++i) {
+            std::uint64_t key = 0x5EEDULL;
+            for (const NearPlaces::Found& found : near.nearest(plugs[i], surroundings + 1))
+                if (found.index != i) key = mixed(key, static_cast<std::uint64_t>(std::llround(found.distance_m * 1000.0)));
+            marks[i].key = key;
+        }
+    });
+    for (Mark& mark : marks)
+        if (const std::uint64_t earlier = times_used[mark.key]++; earlier > 0) mark.key = mixed(mark.key, earlier);
 }
 
 }  // namespace

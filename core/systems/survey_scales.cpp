@@ -3,7 +3,9 @@
 #include <algorithm>
 #include <cmath>
 #include <numbers>
+#include <utility>
 
+#include "core/geometry/convex_hull.h"
 #include "core/geometry/near_places.h"
 #include "core/systems/forest_matrix.h"
 
@@ -21,20 +23,7 @@ constexpr std::size_t most_marks = 3000;
 
 // The ground that marks speak for: their convex hull and a rim of `rim_m` about it (Steiner's formula).
 double hull_area_m2(std::vector<LocalPoint> places, double rim_m) {
-    std::sort(places.begin(), places.end(), [](LocalPoint a, LocalPoint b) {
-        return a.east_m != b.east_m ? a.east_m < b.east_m : a.north_m < b.north_m;
-    });
-    std::vector<LocalPoint> hull;
-    for (int half = 0; half < 2; ++half) {
-        const std::size_t base = hull.size();
-        for (const LocalPoint place : places) {
-            while (hull.size() >= base + 2 && cross(hull.back() - hull[hull.size() - 2], place - hull.back()) <= 0.0)
-                hull.pop_back();
-            hull.push_back(place);
-        }
-        if (!hull.empty()) hull.pop_back();
-        std::reverse(places.begin(), places.end());
-    }
+    const std::vector<LocalPoint> hull = convex_hull(std::move(places));
     double rim_length_m = 0.0;
     for (std::size_t i = 0; i < hull.size(); ++i) rim_length_m += distance_m(hull[i], hull[(i + 1) % hull.size()]);
     return area_m2(Polygon{Ring{hull}, {}}) + rim_m * rim_length_m + std::numbers::pi * rim_m * rim_m;

@@ -12,6 +12,9 @@
 // Invariance: the result does not change when the field is moved, turned or renumbered.
 #pragma once
 
+#include <algorithm>
+#include <cmath>
+
 #include "core/plan/progress.h"
 #include "core/systems/neighbour_graph.h"
 
@@ -20,6 +23,10 @@ namespace plugside {
 struct SurveyScales {
     double spacing_m = 2.2;
     double mounds_per_system = 12.0;
+
+    // For what is told apart by it: to the quarter metre, so that a mound nudged at one end of a field seldom changes what is told of
+    // the other.
+    [[nodiscard]] double rounded_spacing_m() const { return std::max(0.25, std::round(4.0 * spacing_m) / 4.0); }
 };
 
 [[nodiscard]] SurveyScales fit_scales(const std::vector<Mark>& marks, const std::vector<Link>& links,
