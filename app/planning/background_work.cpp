@@ -20,6 +20,10 @@ BackgroundWork::~BackgroundWork() {
 }
 
 void BackgroundWork::start(Work work) {
+    start_in_stages([work = std::move(work)](const Progress& progress, const Meanwhile&) { return work(progress); });
+}
+
+void BackgroundWork::start_in_stages(WorkInStages work) {
     for (Job& job : jobs_) job.thread.request_stop();
     const std::uint64_t ticket = ++ticket_;
     running_ = true;
@@ -31,7 +35,7 @@ void BackgroundWork::start(Work work) {
     Q_EMIT started();
 }
 
-void BackgroundWork::run(std::uint64_t ticket, const Work& work, const std::stop_token& stop) {
+void BackgroundWork::run(std::uint64_t ticket, const WorkInStages& work, const std::stop_token& stop) {
     QElapsedTimer since_last;
     Progress progress;
     progress.stop = stop;
@@ -42,7 +46,11 @@ void BackgroundWork::run(std::uint64_t ticket, const Work& work, const std::stop
         QMetaObject::invokeMethod(
             this, [this, ticket, share_done, words] { show_progress(ticket, share_done, words); }, Qt::QueuedConnection);
     };
-    Apply apply = work(progress);
+    const Meanwhile meanwhile = [this, ticket](Apply apply) {
+        QMetaObject::invokeMethod(
+            this, [this, ticket, apply = std::move(apply)] { apply_meanwhile(ticket, apply); }, Qt::QueuedConnection);
+    };
+    Apply apply = work(progress, meanwhile);
     QMetaObject::invokeMethod(
         this, [this, ticket, apply = std::move(apply)] { finish(ticket, apply); }, Qt::QueuedConnection);
 }
@@ -61,6 +69,10 @@ void BackgroundWork::finish(std::uint64_t ticket, const Apply& apply) {
     if (apply) apply();
     // applying may have started the next piece of work
     if (!running_) Q_EMIT ended();
+}
+
+void BackgroundWork::apply_meanwhile(std::uint64_t ticket, const Apply& apply) const {
+    if (ticket == ticket_ && running_ && apply) apply();
 }
 
 void BackgroundWork::show_progress(std::uint64_t ticket, double share_done, const QString& doing) {

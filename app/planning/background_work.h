@@ -1,8 +1,7 @@
 // One kind of work at a time away from the window's thread: planning, reading, handing out.
 //
-// start: runs `work` on a thread of its own. What it returns is called on this object's thread, unless the work was stopped
-// or
-//        other work was started meanwhile: then it is forgotten.
+// start: runs `work` on a thread of its own. What it returns, and what it hands over meanwhile, is called on this object's thread
+//        in that order, unless the work was stopped or other work was started: then it is forgotten.
 // stop:  asks the work to end; `ended` follows at once, nothing of it is applied.
 // progressed: at most every 50 ms, on this object's thread.
 // Destruction waits for threads that still run (they poll their stop token).
@@ -26,11 +25,14 @@ class BackgroundWork : public QObject {
 public:
     using Apply = std::function<void()>;
     using Work = std::function<Apply(const Progress&)>;
+    using Meanwhile = std::function<void(Apply)>;  // hands over something before the work is done; called on the working thread
+    using WorkInStages = std::function<Apply(const Progress&, const Meanwhile&)>;
 
     explicit BackgroundWork(QObject* parent = nullptr);
     ~BackgroundWork() override;
 
     void start(Work work);
+    void start_in_stages(WorkInStages work);
     void stop();
     [[nodiscard]] bool running() const { return running_; }
     [[nodiscard]] double share_done() const { return share_done_; }
@@ -46,7 +48,8 @@ private:
         std::uint64_t ticket = 0;
         std::jthread thread;
     };
-    void run(std::uint64_t ticket, const Work& work, const std::stop_token& stop);
+    void run(std::uint64_t ticket, const WorkInStages& work, const std::stop_token& stop);
+    void apply_meanwhile(std::uint64_t ticket, const Apply& apply) const;
     void finish(std::uint64_t ticket, const Apply& apply);
     void show_progress(std::uint64_t ticket, double share_done, const QString& doing);
 

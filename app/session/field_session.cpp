@@ -33,7 +33,9 @@ FieldSession::FieldSession(QObject* parent) : QObject(parent) {
     connect(&planning_, &BackgroundWork::ended, this, &FieldSession::plan_changed);
 }
 
-bool FieldSession::plan_is_current() const { return field_ && plan_ && plan_->revision == field_->survey.revision; }
+bool FieldSession::plan_is_current() const {
+    return field_ && plan_ && !plan_->first_look && plan_->revision == field_->survey.revision;
+}
 
 void FieldSession::open(const Files& files) { read(files, History::forget); }
 
@@ -69,7 +71,10 @@ void FieldSession::read(const Files& files, History history) {
 
 void FieldSession::adopt(FieldSurvey field, const Files& files, History history) {
     planning_.stop();
-    if (history == History::forget) history_.clear();
+    if (history == History::forget) {
+        history_.clear();
+        letters_.clear();
+    }
     field_ = std::make_shared<const FieldSurvey>(std::move(field));
     plan_.reset();
     files_ = files;
@@ -103,11 +108,18 @@ void FieldSession::apply(const SetDecision& decision) {
 
 void FieldSession::plan_again() {
     if (!field_) return;
-    planning_.start([this, field = field_](const Progress& progress) -> BackgroundWork::Apply {
-        auto made = make_plan(field->survey, {}, progress);
+    // an outdated whole plan is the better picture of what a decision changes; a first look stands in only where there is none
+    const bool wants_first_look = !plan_ || plan_->first_look;
+    planning_.start_in_stages([this, field = field_, letters = letters_, wants_first_look](
+                                  const Progress& progress, const BackgroundWork::Meanwhile& meanwhile) -> BackgroundWork::Apply {
+        const auto applying = [this](Plan made) -> BackgroundWork::Apply {
+            return [this, plan = std::make_shared<const Plan>(std::move(made))] { accept(plan); };
+        };
+        PlanWishes wishes{letters, {}};
+        if (wants_first_look) wishes.first_look = [&](Plan first) { meanwhile(applying(std::move(first))); };
+        auto made = make_plan(field->survey, {}, progress, wishes);
         if (!made) return {};
-        auto plan = std::make_shared<const Plan>(std::move(*made));
-        return [this, plan] { accept(plan); };
+        return applying(std::move(*made));
     });
     Q_EMIT plan_changed();
 }
@@ -115,7 +127,9 @@ void FieldSession::plan_again() {
 bool FieldSession::accept(std::shared_ptr<const Plan> plan) {
     if (!field_ || !plan || plan->revision != field_->survey.revision || plan->mounds.size() != field_->survey.mounds.size())
         return false;
+    if (plan->first_look && plan_is_current()) return false;
     plan_ = std::move(plan);
+    if (!plan_->first_look) letters_ = letters_of(field_->survey, *plan_);
     Q_EMIT plan_changed();
     return true;
 }

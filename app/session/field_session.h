@@ -2,6 +2,8 @@
 //
 // Edited: only the survey, only through the history (`decide_on`, undo, redo). Each edit starts a new plan.
 // Plan:   applied only when it was made from the survey's present revision; until then the earlier one stays, marked stale.
+//         Where there is no whole plan of these marks to stay, a first look comes before it: shown, never current, never handed out.
+// Letters: systems that are still there keep the letters that the last whole plan of this field gave them.
 // Files:  read and written away from the window's thread. A refusal leaves the field as it was.
 // Unsaved: decisions that were not handed out yet.
 #pragma once
@@ -15,6 +17,7 @@
 
 #include "app/planning/background_work.h"
 #include "core/plan/plan.h"
+#include "core/plan/system_letters.h"
 #include "core/units/display.h"
 #include "geo/read/field_survey.h"
 
@@ -36,7 +39,10 @@ public:
     // Null before the first field.
     [[nodiscard]] std::shared_ptr<const FieldSurvey> field() const { return field_; }
     [[nodiscard]] std::shared_ptr<const Plan> plan() const { return plan_; }
+    // A whole plan of the survey as it is now.
     [[nodiscard]] bool plan_is_current() const;
+    // What is shown for want of a whole plan is a first look.
+    [[nodiscard]] bool plan_is_first_look() const { return plan_ && plan_->first_look; }
     [[nodiscard]] bool unsaved() const { return !history_.isClean(); }
     [[nodiscard]] QUndoStack& history() { return history_; }
     [[nodiscard]] BackgroundWork& planning() { return planning_; }
@@ -52,7 +58,7 @@ public:
     void adopt(FieldSurvey field, const Files& files, History history = History::forget);
 
     void decide_on(const ProbeKey& probe, SetChoice choice, std::optional<LadderPlace> moved_to = std::nullopt);
-    // Whether the plan was taken: only one made from the present revision is.
+    // Whether the plan was taken: only one made from the present revision is, and a first look never in place of a whole plan of it.
     bool accept(std::shared_ptr<const Plan> plan);
     void plan_again();
     void hand_out(const HandOut& where);
@@ -73,6 +79,7 @@ private:
 
     std::shared_ptr<const FieldSurvey> field_;
     std::shared_ptr<const Plan> plan_;
+    SystemLetters letters_;  // of the last whole plan of this field
     Files files_;
     QUndoStack history_;
     BackgroundWork planning_;

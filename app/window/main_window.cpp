@@ -131,6 +131,7 @@ void MainWindow::bind_session() {
                    Slip::Weight::news);
     });
     connect(&session_, &FieldSession::decided, this, [this] { choices_.go_to(Step::sets); });
+    connect(&session_, &FieldSession::plan_changed, this, &MainWindow::follow_picked_system);
     connect(&session_.history(), &QUndoStack::cleanChanged, this, &MainWindow::name_window);
     connect(&choices_, &Choices::theme_changed, this, &MainWindow::dress);
     connect(&choices_, &Choices::units_changed, this, &MainWindow::remember);
@@ -210,7 +211,9 @@ void MainWindow::choose_files(bool to_add) {
 bool MainWindow::open_hand_out() {
     if (hand_out_dialog_ || !session_.field()) return false;
     if (!session_.plan_is_current()) {
-        slip_->say(tr("The plan is not up to date yet. Hand out once it is made."), Slip::Weight::news);
+        slip_->say(session_.plan_is_first_look() ? tr("This is a first look. Hand out once the whole plan is made.")
+                                                 : tr("The plan is not up to date yet. Hand out once it is made."),
+                   Slip::Weight::news);
         return false;
     }
     hand_out_dialog_ = new HandOutDialog(session_, choices_, this);
@@ -233,6 +236,14 @@ void MainWindow::say_handed_out(const QStringList& files) {
     slip_->say(tr("Handed out: %1\nin %2").arg(names.join(tr(" and ")), folder), Slip::Weight::news);
     if (after_hand_out_ && !session_.unsaved()) std::exchange(after_hand_out_, nullptr)();
     after_hand_out_ = nullptr;
+}
+
+// The same animal stays picked when another plan numbers it otherwise.
+void MainWindow::follow_picked_system() {
+    const auto before = std::exchange(plan_picked_in_, session_.plan());
+    const auto system = choices_.system();
+    if (!system || !before || !plan_picked_in_ || before == plan_picked_in_ || *system >= before->systems.size()) return;
+    choices_.pick_system(counterpart(*before, *system, *plan_picked_in_));
 }
 
 void MainWindow::put_something_away() {

@@ -5,6 +5,7 @@
 #include <QSettings>
 #include <QWidget>
 #include <functional>
+#include <memory>
 
 #include "app/canvas/map_view.h"
 #include "app/session/choices.h"
@@ -57,6 +58,7 @@ private:
     void choose_files(bool to_add);
     void put_something_away();
     void say_handed_out(const QStringList& files);
+    void follow_picked_system();
 
     FieldSession session_;
     Choices choices_;
@@ -69,6 +71,7 @@ private:
     KeysOverlay* keys_ = nullptr;
     HandOutDialog* hand_out_dialog_ = nullptr;
     std::function<void()> after_hand_out_;
+    std::shared_ptr<const Plan> plan_picked_in_;  // what the picked system is a number of
 };
 
 // The program's own sign: a mound seen from above.

@@ -11,6 +11,7 @@
 namespace plugside {
 
 QString walked_words(const Plan& plan, LengthUnits units) {
+    if (!plan.area_walked_m2 && plan.first_look) return {};
     if (!plan.area_walked_m2) return TopBar::tr("no track: area walked not known");
     const QString walked = TopBar::tr("%1 walked").arg(QString::fromStdString(ground_area(*plan.area_walked_m2, units)));
     if (!plan.area_field_m2 || *plan.area_field_m2 <= 0.0) return walked;

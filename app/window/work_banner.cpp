@@ -58,7 +58,10 @@ void WorkBanner::refresh() {
         return;
     }
     const QString doing = work.doing().isEmpty() ? (on_files ? tr("files") : tr("planning")) : work.doing();
-    words_->setText(stopped ? tr("stopped: the plan is not up to date") : tr("working: %1").arg(doing));
+    const bool first_look = session_.plan_is_first_look() && !on_files;
+    words_->setText(stopped      ? (first_look ? tr("stopped: this is a first look, not the whole plan") : tr("stopped: the plan is not up to date"))
+                    : first_look ? tr("a first look; working: %1").arg(doing)
+                                 : tr("working: %1").arg(doing));
     share_->setVisible(!stopped);
     share_->setValue(static_cast<int>(std::lround(work.share_done() * 100.0)));
     button_->setText(stopped ? tr("plan again") : tr("stop"));

@@ -114,7 +114,7 @@ struct Plan {
     std::vector<SetPoint> sets;
     std::vector<double> expected_reached_by_sets;  // animals that the first 1, 2, ... sets by rank are expected to reach
     MultiPolygon unwalked;                // inside the boundary, further from the track than a walker sees
-    std::optional<double> area_walked_m2; // nothing without a track
+    std::optional<double> area_walked_m2; // nothing without a track, nor in a first look
     std::optional<double> area_field_m2;  // nothing without a boundary
     std::vector<std::string> notices;     // plain sentences: what the plan could not do, and why
 };

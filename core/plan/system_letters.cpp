@@ -89,4 +89,13 @@ void keep_letters(const SystemLetters& earlier, const Survey& survey, std::vecto
     }
 }
 
+std::optional<std::size_t> counterpart(const Plan& earlier, std::size_t system, const Plan& later) {
+    if (earlier.mounds.size() != later.mounds.size()) return std::nullopt;
+    std::map<std::size_t, std::size_t> mounds_in;
+    for (const std::size_t mound : earlier.systems.at(system).mounds)
+        if (const auto now = later.mounds[mound].system) ++mounds_in[*now];
+    const auto most = std::max_element(mounds_in.begin(), mounds_in.end(), [](const auto& a, const auto& b) { return a.second < b.second; });
+    return most == mounds_in.end() ? std::nullopt : std::optional(most->first);
+}
+
 }  // namespace plugside

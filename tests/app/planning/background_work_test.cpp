@@ -2,6 +2,7 @@
 
 #include <QSignalSpy>
 #include <atomic>
+#include <vector>
 
 #include "tests/app/application.h"
 
@@ -39,6 +40,43 @@ TEST_F(BackgroundWorkTest, WorkThatWasOvertakenIsForgotten) {
     go = true;
     QTest::qWait(100);
     EXPECT_FALSE(first);
+}
+
+TEST_F(BackgroundWorkTest, WhatItHandsOverMeanwhileIsAppliedBeforeItsResult) {
+    BackgroundWork work;
+    std::vector<int> applied;
+    std::atomic<bool> go{false};
+    work.start_in_stages([&](const Progress&, const BackgroundWork::Meanwhile& meanwhile) -> BackgroundWork::Apply {
+        meanwhile([&] { applied.push_back(1); });
+        while (!go) std::this_thread::yield();
+        return [&] { applied.push_back(2); };
+    });
+    EXPECT_TRUE(QTest::qWaitFor([&] { return !applied.empty(); }, 5000));
+    EXPECT_TRUE(work.running());
+    EXPECT_EQ(applied, std::vector<int>{1});
+    go = true;
+    EXPECT_TRUE(QTest::qWaitFor([&] { return !work.running(); }, 5000));
+    EXPECT_EQ(applied, (std::vector<int>{1, 2}));
+}
+
+TEST_F(BackgroundWorkTest, WhatOvertakenOrStoppedWorkHandsOverIsForgotten) {
+    BackgroundWork work;
+    std::atomic<bool> go{false};
+    std::atomic<int> ended{0};
+    int applied = 0;
+    const auto late = [&](const Progress&, const BackgroundWork::Meanwhile& meanwhile) -> BackgroundWork::Apply {
+        while (!go) std::this_thread::yield();
+        meanwhile([&] { ++applied; });
+        ++ended;
+        return {};
+    };
+    work.start_in_stages(late);
+    work.start_in_stages(late);
+    work.stop();
+    go = true;
+    EXPECT_TRUE(QTest::qWaitFor([&] { return ended == 2; }, 5000));
+    QTest::qWait(50);
+    EXPECT_EQ(applied, 0);
 }
 
 TEST_F(BackgroundWorkTest, StoppedWorkIsToldSoAndAppliesNothing) {

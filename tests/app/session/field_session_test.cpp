@@ -6,6 +6,7 @@
 #include <random>
 #include <utility>
 
+#include "core/simulation/burrow_simulator.h"
 #include "tests/app/application.h"
 #include "tests/app/example_plan.h"
 
@@ -101,6 +102,60 @@ TEST_F(FieldSessionTest, ADecisionIsFollowedByAPlanOfTheNewSurvey) {
     EXPECT_FALSE(session_.plan_is_current());
     ASSERT_TRUE(wait_for([&] { return session_.plan_is_current(); }));
     EXPECT_EQ(session_.plan()->revision, session_.field()->survey.revision);
+}
+
+// A survey whose plan takes long enough to look at what is shown before it.
+FieldSurvey large_field(std::size_t mounds) {
+    FieldSurvey field = example_field().field;
+    SimulationOptions options;
+    options.mounds_wanted = mounds;
+    field.survey = simulate_field(options).survey;
+    return field;
+}
+
+TEST_F(FieldSessionTest, AFirstLookIsShownUntilTheWholePlanIsThereAndIsNotHandedOut) {
+    session_.adopt(large_field(1500), {});
+    ASSERT_TRUE(wait_for([&] { return session_.plan() != nullptr; }));
+    EXPECT_TRUE(session_.plan_is_first_look());
+    EXPECT_FALSE(session_.plan_is_current());
+    EXPECT_EQ(session_.plan()->revision, session_.field()->survey.revision);
+    const QTemporaryDir folder;
+    FieldSession::HandOut where;
+    where.geopackage = folder.filePath("plan.gpkg").toStdString();
+    session_.hand_out(where);
+    EXPECT_FALSE(session_.file_work().running());
+    ASSERT_TRUE(wait_for([&] { return session_.plan_is_current(); }));
+    EXPECT_FALSE(session_.plan_is_first_look());
+}
+
+TEST_F(FieldSessionTest, ADecisionMadeOnAFirstLookIsInTheWholePlan) {
+    session_.adopt(large_field(1500), {});
+    ASSERT_TRUE(wait_for([&] { return session_.plan_is_first_look(); }));
+    const auto first = session_.plan();
+    const ProbeKey probe = first->probes[first->sets.front().probe].key;
+    session_.decide_on(probe, SetChoice::kept);
+    ASSERT_TRUE(wait_for([&] { return session_.plan_is_current(); }));
+    const auto plan = session_.plan();
+    EXPECT_TRUE(std::any_of(plan->sets.begin(), plan->sets.end(), [&](const SetPoint& set) {
+        return plan->probes[set.probe].key == probe && set.choice == SetChoice::kept;
+    }));
+}
+
+TEST_F(FieldSessionTest, AWholePlanIsNotReplacedByAFirstLookAndLettersStayWhenADecisionIsMade) {
+    session_.adopt(large_field(300), {});
+    ASSERT_TRUE(wait_for([&] { return session_.plan_is_current(); }));
+    const auto whole = session_.plan();
+    auto first = std::make_shared<Plan>(*whole);
+    first->first_look = true;
+    EXPECT_FALSE(session_.accept(first));
+    bool saw_first_look = false;
+    QObject::connect(&session_, &FieldSession::plan_changed, &session_, [&] { saw_first_look |= session_.plan_is_first_look(); });
+    session_.decide_on(whole->probes[whole->sets.front().probe].key, SetChoice::dropped);
+    ASSERT_TRUE(wait_for([&] { return session_.plan_is_current(); }));
+    EXPECT_FALSE(saw_first_look) << "the outdated whole plan is the better picture";
+    ASSERT_EQ(session_.plan()->systems.size(), whole->systems.size());
+    for (std::size_t s = 0; s < whole->systems.size(); ++s)
+        EXPECT_EQ(session_.plan()->systems[s].letter, whole->systems[s].letter);
 }
 
 TEST_F(FieldSessionTest, ARefusedFileLeavesTheFieldAndItsHistoryAsTheyWere) {

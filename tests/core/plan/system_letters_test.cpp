@@ -73,6 +73,25 @@ TEST(SystemLetters, AreNotToldByNamesThatSeveralMoundsBear) {
     EXPECT_TRUE(letters_of(survey, plan).empty());
 }
 
+TEST(Counterpart, IsTheLaterSystemThatHoldsMostOfTheEarliersMounds) {
+    const auto plan_of = [](const Groups& groups) {
+        Plan plan;
+        plan.systems = systems_of(groups);
+        plan.mounds.resize(8);
+        for (std::size_t s = 0; s < groups.size(); ++s)
+            for (const std::size_t mound : groups[s]) plan.mounds[mound].system = s;
+        return plan;
+    };
+    const Plan before = plan_of({{0, 1, 2, 3}, {4, 5}, {6}});
+    const Plan after = plan_of({{4, 5, 0}, {1, 2, 3}});
+    EXPECT_EQ(counterpart(before, 0, after), 1U);
+    EXPECT_EQ(counterpart(before, 1, after), 0U);
+    EXPECT_EQ(counterpart(before, 2, after), std::nullopt) << "its mound is in no system";
+    Plan other = after;
+    other.mounds.pop_back();
+    EXPECT_EQ(counterpart(before, 0, other), std::nullopt);
+}
+
 std::map<std::set<std::size_t>, std::string> letter_of_members(const Plan& plan) {
     std::map<std::set<std::size_t>, std::string> letters;
     for (const BurrowSystem& system : plan.systems)
