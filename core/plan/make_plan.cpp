@@ -63,6 +63,16 @@ void add_coverage(const Survey& survey, std::optional<Coverage> coverage, Plan& 
 // More marks than these take the net longer than a first look may take.
 constexpr std::size_t most_marks_for_fine_first_look = 6000;
 
+// A longer track takes more than some seconds to measure, which is more than the coarse form takes for all else.
+constexpr std::size_t most_track_points_coarse = 50000;
+
+std::size_t track_points(const Survey& survey) {
+    std::size_t points = 0;
+    for (const Walk& walk : survey.walks)
+        for (const TrackSegment& segment : walk.segments) points += segment.size();
+    return points;
+}
+
 std::size_t usable_marks(const Survey& survey) {
     return static_cast<std::size_t>(
         std::count_if(survey.mounds.begin(), survey.mounds.end(), [&](const Mound& mound) { return !why_not_used(survey, mound); }));
@@ -148,12 +158,16 @@ std::optional<PlanWithPosterior> make_plan_with_posterior(const Survey& survey, 
     }
     auto made = make_coarse_plan(survey, options, progress, wishes.letters);
     if (!made) return std::nullopt;
-    progress.say(0.95, "measuring what was walked");
-    std::optional<Coverage> coverage;
-    if (has_track(survey))
-        coverage = coverage_of(survey.walks, survey.ground.boundary, options.seen_from_track, {progress.stop, {}});
-    if (progress.stopped()) return std::nullopt;
-    add_coverage(survey, std::move(coverage), made->plan);
+    if (track_points(survey) > most_track_points_coarse) {
+        made->plan.notices.push_back("The track is too long for the area walked to be measured in the coarse form.");
+    } else {
+        progress.say(0.95, "measuring what was walked");
+        std::optional<Coverage> coverage;
+        if (has_track(survey))
+            coverage = coverage_of(survey.walks, survey.ground.boundary, options.seen_from_track, {progress.stop, {}});
+        if (progress.stopped()) return std::nullopt;
+        add_coverage(survey, std::move(coverage), made->plan);
+    }
     progress.say(1.0, "done");
     return made;
 }

@@ -31,7 +31,7 @@ ExpectedIndex index_of(const Table& table) {
     const auto n = static_cast<double>(table.size());
     index.all_pairs = 0.5 * n * (n - 1.0);
     for (const auto& row : table)
-        for (const CoMembership::Near& near : row) index.expected_together += 0.5 * near.share;
+        for (const CoMembership::Near& near : row) index.expected_together += 0.5 * std::clamp(near.share, 0.0, 1.0);
     return index;
 }
 
@@ -148,7 +148,7 @@ double index_claimed(const Table& table, const std::vector<std::uint32_t>& label
     for (const double marks : size) pairs += 0.5 * marks * (marks - 1.0);
     for (std::uint32_t a = 0; a < table.size(); ++a)
         for (const CoMembership::Near& near : table[a])
-            if (label[near.mark] == label[a]) shares += 0.5 * near.share;
+            if (label[near.mark] == label[a]) shares += 0.5 * std::clamp(near.share, 0.0, 1.0);
     return index_of(table).of(pairs, shares);
 }
 

@@ -6,6 +6,7 @@
 //          as long as the loss falls.
 // Local:   what is grouped in one part of a field does not depend on marks that none of the part ever met.
 // expected_index: the adjusted Rand index of the expected pair counts (Fritsch & Ickstadt 2009 [memory]).
+// Told:    a share far beyond 0 and 1 decides its pair against whatever else speaks; the index counts it as 0 or 1.
 // Result:  labels 0.. in order of each group's first mark.
 // Degenerate input: no mark: no label. One mark: one group.
 // Cost:    O(pairs log pairs).

@@ -4,6 +4,8 @@
 #include <array>
 #include <atomic>
 #include <cmath>
+#include <iterator>
+#include <limits>
 #include <map>
 #include <numeric>
 #include <thread>
@@ -60,6 +62,7 @@ struct Draws {
     std::vector<std::uint32_t> trees;              // number of trees, of the same draws
     std::vector<std::uint32_t> trees_shifted;      // of the draws about it
     std::vector<std::uint32_t> link_times;         // of the draws at the mean shift
+    std::vector<NetworkTerms::Pair> told;          // pairs of which a person is certain
 };
 
 struct Shift {
@@ -270,8 +273,19 @@ SystemsEstimate estimate_of(std::vector<std::uint32_t> trees, const SurveyScales
     return estimate;
 }
 
+void tell_pair(std::vector<std::vector<CoMembership::Near>>& table, std::uint32_t a, std::uint32_t b, bool together) {
+    constexpr double decisive = 1e9;
+    for (const auto& [one, other] : {std::pair(a, b), std::pair(b, a)}) {
+        const auto same = [mark = other](const CoMembership::Near& near) { return near.mark == mark; };
+        std::erase_if(table[one], same);
+        table[one].push_back({other, together ? decisive : -decisive});
+    }
+}
+
 // The consensus with its ties broken by the marks' keys, not by where they lie: a turned field groups alike.
-Consensus consensus_by_key(const std::vector<Mark>& marks, const std::vector<std::vector<CoMembership::Near>>& table) {
+// A pair of which a person is certain outweighs whatever else speaks for or against two groups.
+Consensus consensus_by_key(const std::vector<Mark>& marks, const std::vector<std::vector<CoMembership::Near>>& table,
+                           const std::vector<NetworkTerms::Pair>& told) {
     std::vector<std::uint32_t> mark_at(marks.size());
     std::iota(mark_at.begin(), mark_at.end(), 0U);
     std::sort(mark_at.begin(), mark_at.end(), [&](std::uint32_t a, std::uint32_t b) { return marks[a].key < marks[b].key; });
@@ -280,6 +294,9 @@ Consensus consensus_by_key(const std::vector<Mark>& marks, const std::vector<std
     std::vector<std::vector<CoMembership::Near>> by_key(marks.size());
     for (std::uint32_t place = 0; place < mark_at.size(); ++place) {
         for (const CoMembership::Near& near : table[mark_at[place]]) by_key[place].push_back({place_of[near.mark], near.share});
+    }
+    for (const NetworkTerms::Pair& pair : told) tell_pair(by_key, place_of[pair.first], place_of[pair.second], pair.log_together > 0.0);
+    for (std::uint32_t place = 0; place < mark_at.size(); ++place) {
         std::sort(by_key[place].begin(), by_key[place].end(), [](const auto& a, const auto& b) { return a.mark < b.mark; });
     }
     Consensus ordered = consensus_of(by_key);
@@ -349,7 +366,14 @@ std::optional<Draws> draw_as_known(const Survey& survey, SystemPosterior& poster
         how.warm_up_draws = 10;
     }
     const Shift shift = field.shift();  // asked for before the draws add to the links
-    return draw_obeying(posterior, scores, shift, count, known_among(survey, posterior), how, progress);
+    const KnownLinks known = known_among(survey, posterior);
+    std::optional<Draws> draws = draw_obeying(posterior, scores, shift, count, known, how, progress);
+    if (!draws) return std::nullopt;
+    std::copy_if(known.pairs.begin(), known.pairs.end(), std::back_inserter(draws->told),
+                 [](const NetworkTerms::Pair& pair) { return std::isinf(pair.log_together); });
+    for (const std::uint32_t e : known.forced)
+        draws->told.push_back({posterior.links[e].first, posterior.links[e].second, std::numeric_limits<double>::infinity()});
+    return draws;
 }
 
 }  // namespace
@@ -395,7 +419,7 @@ std::optional<SystemPosterior> infer_systems(const Survey& survey, const PlanOpt
     auto table = pairs.table();
     posterior.estimate = estimate_of(draws->trees_shifted.empty() ? draws->trees : draws->trees_shifted, posterior.scales,
                                      posterior.marks.size());
-    const Consensus consensus = consensus_by_key(posterior.marks, table);
+    const Consensus consensus = consensus_by_key(posterior.marks, table, draws->told);
     if (progress.stopped()) return std::nullopt;
     posterior.system = consensus.label;
     posterior.systems = consensus.groups;

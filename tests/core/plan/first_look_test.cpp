@@ -105,8 +105,15 @@ TEST(FirstLookOf, AFieldOfWhichSomethingIsKnownObeysIt) {
     apart.kind = FactKind::different_systems;
     apart.marks = {"M5", "M6"};
     survey.known.push_back(apart);
-    const Plan first = made_with_first_look(survey).first.front();
-    EXPECT_NE(first.mounds[4].system, first.mounds[5].system);
+    KnownFact joined;
+    joined.kind = FactKind::same_system;
+    joined.marks = {"M1", "M9"};
+    survey.known.push_back(joined);
+    const Made made = made_with_first_look(survey);
+    for (const Plan& plan : {made.first.front(), *made.whole}) {
+        EXPECT_NE(plan.mounds[4].system, plan.mounds[5].system);
+        EXPECT_EQ(plan.mounds[0].system, plan.mounds[8].system);
+    }
 }
 
 TEST(FirstLookOf, StoppedWorkIsNotShown) {
