@@ -6,6 +6,7 @@
 #include <chrono>
 #include <cstddef>
 #include <nanoflann.hpp>
+#include <stop_token>
 #include <vector>
 
 #include "core/plan/make_plan.h"
@@ -64,6 +65,40 @@ void plan(benchmark::State& state) {
     state.counters["yardsticks"] = plan_seconds / yardstick;
 }
 BENCHMARK(plan)->Arg(300)->Arg(5000)->Arg(20000)->Unit(benchmark::kMillisecond);
+
+// Until a first look can be shown.
+void first_look(benchmark::State& state) {
+    SimulationOptions options;
+    options.mounds_wanted = static_cast<std::size_t>(state.range(0));
+    options.with_ground = true;
+    const Survey survey = simulate_field(options).survey;
+    for (auto step : state) {
+        std::stop_source enough;
+        const auto begin = Clock::now();
+        double seconds = 0.0;
+        const PlanWishes wishes{{}, [&](const Plan&) {
+                                    seconds = seconds_since(begin);
+                                    enough.request_stop();
+                                }};
+        benchmark::DoNotOptimize(make_plan(survey, {}, {enough.get_token(), {}}, wishes));
+        state.SetIterationTime(seconds);
+    }
+    state.counters["marks"] = static_cast<double>(survey.mounds.size());
+}
+BENCHMARK(first_look)->Arg(300)->Arg(5000)->Arg(20000)->Unit(benchmark::kMillisecond)->UseManualTime();
+
+// The coarse form of a whole plan, without a track.
+void coarse_plan(benchmark::State& state) {
+    SimulationOptions options;
+    options.mounds_wanted = static_cast<std::size_t>(state.range(0));
+    Survey survey = simulate_field(options).survey;
+    survey.walks.resize(1);
+    survey.walks.front().segments.clear();
+    for (Mound& mound : survey.mounds) mound.walk = 0;
+    for (auto step : state) benchmark::DoNotOptimize(make_plan(survey));
+    state.counters["marks"] = static_cast<double>(survey.mounds.size());
+}
+BENCHMARK(coarse_plan)->Arg(100000)->Arg(1000000)->Unit(benchmark::kMillisecond)->UseRealTime();
 
 }  // namespace
 }  // namespace plugside
