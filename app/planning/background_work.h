@@ -1,6 +1,7 @@
 // One kind of work at a time away from the window's thread: planning, reading, handing out.
 //
-// start: runs `work` on a thread of its own. What it returns, and what it hands over meanwhile, is called on this object's thread
+// start: runs `work` on a thread of its own. What it returns, and what it hands over meanwhile, is called on this object's
+// thread
 //        in that order, unless the work was stopped or other work was started: then it is forgotten.
 // stop:  asks the work to end; `ended` follows at once, nothing of it is applied.
 // progressed: at most every 50 ms, on this object's thread.
@@ -25,7 +26,8 @@ class BackgroundWork : public QObject {
 public:
     using Apply = std::function<void()>;
     using Work = std::function<Apply(const Progress&)>;
-    using Meanwhile = std::function<void(Apply)>;  // hands over something before the work is done; called on the working thread
+    using Meanwhile =
+        std::function<void(Apply)>;  // hands over something before the work is done; called on the working thread
     using WorkInStages = std::function<Apply(const Progress&, const Meanwhile&)>;
 
     explicit BackgroundWork(QObject* parent = nullptr);

@@ -108,19 +108,21 @@ void FieldSession::apply(const SetDecision& decision) {
 
 void FieldSession::plan_again() {
     if (!field_) return;
-    // an outdated whole plan is the better picture of what a decision changes; a first look stands in only where there is none
+    // an outdated whole plan is the better picture of what a decision changes; a first look stands in only where there is
+    // none
     const bool wants_first_look = !plan_ || plan_->first_look;
-    planning_.start_in_stages([this, field = field_, letters = letters_, wants_first_look](
-                                  const Progress& progress, const BackgroundWork::Meanwhile& meanwhile) -> BackgroundWork::Apply {
-        const auto applying = [this](Plan made) -> BackgroundWork::Apply {
-            return [this, plan = std::make_shared<const Plan>(std::move(made))] { accept(plan); };
-        };
-        PlanWishes wishes{letters, {}};
-        if (wants_first_look) wishes.first_look = [&](Plan first) { meanwhile(applying(std::move(first))); };
-        auto made = make_plan(field->survey, {}, progress, wishes);
-        if (!made) return {};
-        return applying(std::move(*made));
-    });
+    planning_.start_in_stages(
+        [this, field = field_, letters = letters_, wants_first_look](
+            const Progress& progress, const BackgroundWork::Meanwhile& meanwhile) -> BackgroundWork::Apply {
+            const auto applying = [this](Plan made) -> BackgroundWork::Apply {
+                return [this, plan = std::make_shared<const Plan>(std::move(made))] { accept(plan); };
+            };
+            PlanWishes wishes{letters, {}};
+            if (wants_first_look) wishes.first_look = [&](Plan first) { meanwhile(applying(std::move(first))); };
+            auto made = make_plan(field->survey, {}, progress, wishes);
+            if (!made) return {};
+            return applying(std::move(*made));
+        });
     Q_EMIT plan_changed();
 }
 

@@ -2,7 +2,8 @@
 //
 // Edited: only the survey, only through the history (`decide_on`, undo, redo). Each edit starts a new plan.
 // Plan:   applied only when it was made from the survey's present revision; until then the earlier one stays, marked stale.
-//         Where there is no whole plan of these marks to stay, a first look comes before it: shown, never current, never handed out.
+//         Where there is no whole plan of these marks to stay, a first look comes before it: shown, never current, never
+//         handed out.
 // Letters: systems that are still there keep the letters that the last whole plan of this field gave them.
 // Files:  read and written away from the window's thread. A refusal leaves the field as it was.
 // Unsaved: decisions that were not handed out yet.
@@ -58,7 +59,8 @@ public:
     void adopt(FieldSurvey field, const Files& files, History history = History::forget);
 
     void decide_on(const ProbeKey& probe, SetChoice choice, std::optional<LadderPlace> moved_to = std::nullopt);
-    // Whether the plan was taken: only one made from the present revision is, and a first look never in place of a whole plan of it.
+    // Whether the plan was taken: only one made from the present revision is, and a first look never in place of a whole
+    // plan of it.
     bool accept(std::shared_ptr<const Plan> plan);
     void plan_again();
     void hand_out(const HandOut& where);

@@ -59,7 +59,8 @@ void WorkBanner::refresh() {
     }
     const QString doing = work.doing().isEmpty() ? (on_files ? tr("files") : tr("planning")) : work.doing();
     const bool first_look = session_.plan_is_first_look() && !on_files;
-    words_->setText(stopped      ? (first_look ? tr("stopped: this is a first look, not the whole plan") : tr("stopped: the plan is not up to date"))
+    words_->setText(stopped      ? (first_look ? tr("stopped: this is a first look, not the whole plan")
+                                               : tr("stopped: the plan is not up to date"))
                     : first_look ? tr("a first look; working: %1").arg(doing)
                                  : tr("working: %1").arg(doing));
     share_->setVisible(!stopped);

@@ -6,9 +6,8 @@ namespace plugside {
 
 // Andrew's monotone chain (A. M. Andrew 1979 [memory]).
 std::vector<LocalPoint> convex_hull(std::vector<LocalPoint> places) {
-    std::sort(places.begin(), places.end(), [](LocalPoint a, LocalPoint b) {
-        return a.east_m != b.east_m ? a.east_m < b.east_m : a.north_m < b.north_m;
-    });
+    std::sort(places.begin(), places.end(),
+              [](LocalPoint a, LocalPoint b) { return a.east_m != b.east_m ? a.east_m < b.east_m : a.north_m < b.north_m; });
     places.erase(std::unique(places.begin(), places.end()), places.end());
     if (places.size() < 3) return places;
     std::vector<LocalPoint> hull;

@@ -16,8 +16,8 @@ namespace plugside {
 
 namespace {
 
-// Measured on simulated fields of every kind (300 mounds, 28 fields): the share of mounds that a mound of a coarse system rightly holds
-// beside it, and the share of coarse systems that are one animal's.
+// Measured on simulated fields of every kind (300 mounds, 28 fields): the share of mounds that a mound of a coarse system
+// rightly holds beside it, and the share of coarse systems that are one animal's.
 constexpr double coarse_belongs = 0.75;
 constexpr double coarse_single = 0.64;
 
@@ -93,8 +93,8 @@ bool kept_clear(const Ground& ground, LocalPoint place) {
 }
 
 // The marks of one system that get a ladder: freshest first, first those apart from each other.
-void add_preferred(const Survey& survey, const SystemPosterior& posterior, std::vector<std::size_t> candidates, std::size_t wanted,
-                   std::vector<std::size_t>& chosen) {
+void add_preferred(const Survey& survey, const SystemPosterior& posterior, std::vector<std::size_t> candidates,
+                   std::size_t wanted, std::vector<std::size_t>& chosen) {
     std::sort(candidates.begin(), candidates.end(), [&](std::size_t a, std::size_t b) {
         const Mark& x = posterior.marks[a];
         const Mark& y = posterior.marks[b];
@@ -104,14 +104,16 @@ void add_preferred(const Survey& survey, const SystemPosterior& posterior, std::
     for (const double apart_m : {posterior.scales.spacing_m, 0.0})
         for (const std::size_t i : candidates) {
             if (chosen.size() - before >= wanted) return;
-            const bool stands_apart = std::all_of(chosen.begin() + static_cast<std::ptrdiff_t>(before), chosen.end(), [&](std::size_t j) {
-                return i != j && distance_m(posterior.marks[i].plug, posterior.marks[j].plug) >= apart_m;
-            });
+            const bool stands_apart =
+                std::all_of(chosen.begin() + static_cast<std::ptrdiff_t>(before), chosen.end(), [&](std::size_t j) {
+                    return i != j && distance_m(posterior.marks[i].plug, posterior.marks[j].plug) >= apart_m;
+                });
             if (stands_apart && !kept_clear(survey.ground, posterior.marks[i].take_off)) chosen.push_back(i);
         }
 }
 
-std::vector<std::size_t> marks_with_ladders(const Survey& survey, const SystemPosterior& posterior, const PlanOptions& options) {
+std::vector<std::size_t> marks_with_ladders(const Survey& survey, const SystemPosterior& posterior,
+                                            const PlanOptions& options) {
     std::vector<std::vector<std::size_t>> candidates(posterior.systems);
     std::set<std::string> decided;
     for (const SetDecision& decision : survey.decisions)
@@ -125,18 +127,20 @@ std::vector<std::size_t> marks_with_ladders(const Survey& survey, const SystemPo
             candidates[posterior.system[i]].push_back(i);
     }
     const auto wanted = static_cast<std::size_t>(std::max(0, options.sets_per_system)) + 1;  // one in reserve
-    for (std::vector<std::size_t>& of_system : candidates) add_preferred(survey, posterior, std::move(of_system), wanted, chosen);
+    for (std::vector<std::size_t>& of_system : candidates)
+        add_preferred(survey, posterior, std::move(of_system), wanted, chosen);
     return chosen;
 }
 
 void add_notices(const Survey& survey, const SystemPosterior& posterior, Plan& plan) {
     if (posterior.marks.empty()) return;
     plan.notices.push_back(
-        "This survey is planned in a coarse form, because it is very large: mounds are grouped by a plain rule. It tells no runs, no "
-        "places between mounds and no chance that holds for one system more than for another. Plan a part of the field alone to see "
+        "This survey is planned in a coarse form, because it is very large: mounds are grouped by a plain rule. It tells no "
+        "runs, no "
+        "places between mounds and no chance that holds for one system more than for another. Plan a part of the field "
+        "alone to see "
         "these.");
-    if (!survey.known.empty())
-        plan.notices.push_back("What was told of systems and runs is not heeded in the coarse form.");
+    if (!survey.known.empty()) plan.notices.push_back("What was told of systems and runs is not heeded in the coarse form.");
 }
 
 }  // namespace
@@ -166,7 +170,7 @@ std::optional<PlanWithPosterior> make_coarse_plan(const Survey& survey, const Pl
     add_notices(survey, *posterior, plan);
     plan.notices.insert(plan.notices.end(), chosen.notices.begin(), chosen.notices.end());
     progress.say(0.9, "finding the way past the sets");
-    order_visits(survey, plan, WayForm::rough_way);
+    order_visits(survey, plan, WayForm::along_curve);
     for (SetPoint& set : plan.sets) {
         if (progress.stopped()) return std::nullopt;
         set.cautions = cautions_for(survey, plan, plan.probes[set.probe]);

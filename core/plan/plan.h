@@ -4,7 +4,8 @@
 // Units:   metres, square metres, degrees from true north, probabilities 0..1.
 // Indexes: `mound` indexes Survey::mounds of the survey the plan was made from; `system`, `run`, `probe` index the
 //          vectors here. Ids shown to people and files are the index + 1.
-// Order:   systems by number of mounds, largest first, which is by letter where no earlier plan's letters were kept; probes by system, then chance; sets by rank (1 = first choice over the whole field).
+// Order:   systems by number of mounds, largest first, which is by letter where no earlier plan's letters were kept; probes by
+//          system, then chance; sets by rank (1 = first choice over the whole field).
 #pragma once
 
 #include <cstdint>

@@ -51,11 +51,13 @@ Freshness freshest(Freshness a, Freshness b) {
     return order(b) < order(a) ? b : a;
 }
 
-// Lines whose ends lie in the same cells as those of an earlier one add nothing to an outline a metre about them; thousands of
-// marks in one heap would keep the union busy for minutes.
+// Lines whose ends lie in the same cells as those of an earlier one add nothing to an outline a metre about them; thousands
+// of marks in one heap would keep the union busy for minutes.
 void drop_repeated(std::vector<Polyline>& lines) {
     constexpr double cell_m = 0.1;
-    const auto cell = [](LocalPoint p) { return std::pair(std::llround(p.east_m / cell_m), std::llround(p.north_m / cell_m)); };
+    const auto cell = [](LocalPoint p) {
+        return std::pair(std::llround(p.east_m / cell_m), std::llround(p.north_m / cell_m));
+    };
     std::set<std::pair<std::pair<long long, long long>, std::pair<long long, long long>>> seen;
     std::erase_if(lines, [&](const Polyline& line) {
         return !seen.emplace(cell(line.vertices.front()), cell(line.vertices.back())).second;
@@ -87,8 +89,8 @@ void outline_roughly(BurrowSystem& system, const std::vector<Polyline>& lines) {
 
 }  // namespace
 
-std::vector<BurrowSystem> systems_in_plan(const Survey& survey, const SystemPosterior& posterior, const std::vector<MainRun>& runs,
-                                          OutlineForm form, const Progress& progress) {
+std::vector<BurrowSystem> systems_in_plan(const Survey& survey, const SystemPosterior& posterior,
+                                          const std::vector<MainRun>& runs, OutlineForm form, const Progress& progress) {
     std::vector<BurrowSystem> systems(posterior.systems);
     for (std::size_t s = 0; s < systems.size(); ++s) {
         systems[s].single = Probability::of(posterior.single[s]);

@@ -19,6 +19,7 @@ struct PlanWithPosterior {
 
 [[nodiscard]] std::optional<PlanWithPosterior> make_plan_with_posterior(const Survey& survey, const PlanOptions& options,
                                                                         const LinkWeights& weights,
-                                                                        const Progress& progress = {}, const PlanWishes& wishes = {});
+                                                                        const Progress& progress = {},
+                                                                        const PlanWishes& wishes = {});
 
 }  // namespace plugside

@@ -28,7 +28,8 @@ std::set<std::string> telling_names(const Survey& survey) {
     return once;
 }
 
-std::vector<Shared> shared_mounds(const SystemLetters& earlier, const Survey& survey, const std::vector<BurrowSystem>& systems) {
+std::vector<Shared> shared_mounds(const SystemLetters& earlier, const Survey& survey,
+                                  const std::vector<BurrowSystem>& systems) {
     const std::set<std::string> names = telling_names(survey);
     std::map<std::pair<std::size_t, std::string>, std::size_t> mounds_of;
     std::map<std::string, std::size_t> size_before;
@@ -94,7 +95,8 @@ std::optional<std::size_t> counterpart(const Plan& earlier, std::size_t system, 
     std::map<std::size_t, std::size_t> mounds_in;
     for (const std::size_t mound : earlier.systems.at(system).mounds)
         if (const auto now = later.mounds[mound].system) ++mounds_in[*now];
-    const auto most = std::max_element(mounds_in.begin(), mounds_in.end(), [](const auto& a, const auto& b) { return a.second < b.second; });
+    const auto most = std::max_element(mounds_in.begin(), mounds_in.end(),
+                                       [](const auto& a, const auto& b) { return a.second < b.second; });
     return most == mounds_in.end() ? std::nullopt : std::optional(most->first);
 }
 

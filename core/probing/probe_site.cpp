@@ -80,8 +80,12 @@ struct OnTape {
 class SiteMaker {
 public:
     SiteMaker(const Survey& survey, const SystemPosterior& posterior, const PlanOptions& options)
-        : survey_(survey), posterior_(posterior), options_(options), turns_(run_turns(posterior, options)),
-          usual_row_(plug_side_chance(options)), usual_place_(place_row(usual_row_, options.tunnel_diameter, on_plug_side)) {}
+        : survey_(survey),
+          posterior_(posterior),
+          options_(options),
+          turns_(run_turns(posterior, options)),
+          usual_row_(plug_side_chance(options)),
+          usual_place_(place_row(usual_row_, options.tunnel_diameter, on_plug_side)) {}
 
     [[nodiscard]] ProbeSite plug_side(std::size_t mark_number) const {
         const Mark& mark = posterior_.marks[mark_number];
@@ -131,7 +135,8 @@ public:
     [[nodiscard]] bool decided_between(const MainRun& run) const {
         const std::string& a = survey_.mounds[run.from_mound].name;
         const std::string& b = survey_.mounds[run.to_mound].name;
-        return decision_on(survey_, {ProbeKind::between_mounds, a, b}) || decision_on(survey_, {ProbeKind::between_mounds, b, a});
+        return decision_on(survey_, {ProbeKind::between_mounds, a, b}) ||
+               decision_on(survey_, {ProbeKind::between_mounds, b, a});
     }
 
 private:
@@ -233,7 +238,8 @@ std::vector<ProbeSite> probe_sites(const Survey& survey, const SystemPosterior& 
     if (scope.marks) with_fan = *scope.marks;
     for (const std::size_t i : with_fan) ++plug_sides[posterior.system[i]];
     const auto wanted = [&](const MainRun& run) {
-        return !scope.between_where_wanting || plug_sides[run.system] < options.sets_per_system || maker.decided_between(run);
+        return !scope.between_where_wanting || plug_sides[run.system] < options.sets_per_system ||
+               maker.decided_between(run);
     };
     const auto end_of = [&](std::size_t mound) -> const Mark& { return posterior.marks[mark_of[mound]]; };
     std::vector<const MainRun*> with_tape;

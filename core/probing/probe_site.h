@@ -25,8 +25,8 @@
 namespace plugside {
 
 // For which places ladders are made. All by default.
-// between_where_wanting: between mounds only in systems with fewer plug sides than they are to get sets, and where a person decided.
-// marks: plug sides of these of the posterior's marks alone.
+// between_where_wanting: between mounds only in systems with fewer plug sides than they are to get sets, and where a person
+// decided. marks: plug sides of these of the posterior's marks alone.
 struct ProbeScope {
     bool between_where_wanting = false;
     std::optional<std::vector<std::size_t>> marks;

@@ -5,6 +5,7 @@
 #include <queue>
 #include <tuple>
 
+#include "core/geometry/space_curve.h"
 #include "core/sets/expected_reach.h"
 #include "core/walking/visiting_order.h"
 
@@ -230,7 +231,14 @@ void order_visits(const Survey& survey, Plan& plan, WayForm form) {
             if (!segment.empty() && !options.start) options.start = segment.front().at;
     }
     int visit = 0;
-    for (const std::size_t place : visiting_order(places, options)) plan.sets[standing[place]].visit_order = ++visit;
+    std::vector<std::size_t> order;
+    if (form == WayForm::along_curve) {
+        const std::vector<std::uint32_t> along = order_along_curve(places);
+        order.assign(along.begin(), along.end());
+    } else {
+        order = visiting_order(places, options);
+    }
+    for (const std::size_t place : order) plan.sets[standing[place]].visit_order = ++visit;
     for (SetPoint& set : plan.sets)
         if (set.choice == SetChoice::dropped) set.visit_order = ++visit;
 }

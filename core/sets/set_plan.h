@@ -34,7 +34,8 @@ struct SetChoiceResult {
 
 // Puts the sets into walking order (SetPoint::visit_order), from where the walk began; dropped sets come last.
 // rough_way: from each to the nearest not yet visited, not bettered: a fifth of the time, a way some fourth longer.
-enum class WayForm { short_way, rough_way };
+// along_curve: in the order of a space-filling curve; for more places than the others can be had for in seconds.
+enum class WayForm { short_way, rough_way, along_curve };
 void order_visits(const Survey& survey, Plan& plan, WayForm form = WayForm::short_way);
 
 }  // namespace plugside

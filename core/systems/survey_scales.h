@@ -24,8 +24,8 @@ struct SurveyScales {
     double spacing_m = 2.2;
     double mounds_per_system = 12.0;
 
-    // For what is told apart by it: to the quarter metre, so that a mound nudged at one end of a field seldom changes what is told of
-    // the other.
+    // For what is told apart by it: to the quarter metre, so that a mound nudged at one end of a field seldom changes what
+    // is told of the other.
     [[nodiscard]] double rounded_spacing_m() const { return std::max(0.25, std::round(4.0 * spacing_m) / 4.0); }
 };
 

@@ -149,7 +149,8 @@ TEST_F(FieldSessionTest, AWholePlanIsNotReplacedByAFirstLookAndLettersStayWhenAD
     first->first_look = true;
     EXPECT_FALSE(session_.accept(first));
     bool saw_first_look = false;
-    QObject::connect(&session_, &FieldSession::plan_changed, &session_, [&] { saw_first_look |= session_.plan_is_first_look(); });
+    QObject::connect(&session_, &FieldSession::plan_changed, &session_,
+                     [&] { saw_first_look |= session_.plan_is_first_look(); });
     session_.decide_on(whole->probes[whole->sets.front().probe].key, SetChoice::dropped);
     ASSERT_TRUE(wait_for([&] { return session_.plan_is_current(); }));
     EXPECT_FALSE(saw_first_look) << "the outdated whole plan is the better picture";

@@ -85,7 +85,8 @@ TEST(FirstLookOf, AFieldWithoutFansHasPlacesBetweenMounds) {
 TEST(FirstLookOf, ADecidedFieldShowsTheDecisions) {
     Survey survey = test::straight_run(12);
     const Plan before = *make_plan(survey);
-    const auto between = std::find_if(before.probes.begin(), before.probes.end(), [](const auto& site) { return site.to_mound; });
+    const auto between =
+        std::find_if(before.probes.begin(), before.probes.end(), [](const auto& site) { return site.to_mound; });
     ASSERT_NE(between, before.probes.end());
     decide(survey, {between->key, SetChoice::kept, {}});
     decide(survey, {before.probes[before.sets[0].probe].key, SetChoice::dropped, {}});

@@ -85,9 +85,8 @@ class PlanOfALongStrip : public testing::TestWithParam<FieldKind> {};
 TEST_P(PlanOfALongStrip, IsTheSameToTheBitAtTheOtherEndOfWhatIsChanged) {
     const Survey survey = long_strip(GetParam(), 500);
     const Plan before = *make_plan(survey);
-    const auto west_most = std::min_element(survey.mounds.begin(), survey.mounds.end(), [](const Mound& a, const Mound& b) {
-        return a.plug.east_m < b.plug.east_m;
-    });
+    const auto west_most = std::min_element(survey.mounds.begin(), survey.mounds.end(),
+                                            [](const Mound& a, const Mound& b) { return a.plug.east_m < b.plug.east_m; });
     for (const std::size_t mound : {std::size_t{17}, static_cast<std::size_t>(west_most - survey.mounds.begin())}) {
         Survey nudged = survey;
         nudged.mounds[mound].plug = nudged.mounds[mound].plug + LocalVector{-0.03, 0.04};

@@ -52,7 +52,8 @@ TEST(SystemLetters, FollowTheSystemsHoweverTheyAreOrdered) {
 
 TEST(SystemLetters, OfASystemThatSplitsStayWithItsLargerPartAndTheOtherGetsAnUnusedOne) {
     EXPECT_EQ(letters_after({{0, 1, 2, 3, 4}, {5, 6}}, {{0, 1}, {2, 3, 4}, {5, 6}}), (Letters{"C", "A", "B"}));
-    EXPECT_EQ(letters_after({{0, 1, 2, 3, 4, 5}}, {{0, 1}, {2, 3}, {4, 5}}), (Letters{"B", "C", "D"})) << "nobody is A any more";
+    EXPECT_EQ(letters_after({{0, 1, 2, 3, 4, 5}}, {{0, 1}, {2, 3}, {4, 5}}), (Letters{"B", "C", "D"}))
+        << "nobody is A any more";
 }
 
 TEST(SystemLetters, OfTwoThatBecomeOneAreTheLargersAndTheOtherLetterRests) {
@@ -94,8 +95,7 @@ TEST(Counterpart, IsTheLaterSystemThatHoldsMostOfTheEarliersMounds) {
 
 std::map<std::set<std::size_t>, std::string> letter_of_members(const Plan& plan) {
     std::map<std::set<std::size_t>, std::string> letters;
-    for (const BurrowSystem& system : plan.systems)
-        letters[{system.mounds.begin(), system.mounds.end()}] = system.letter;
+    for (const BurrowSystem& system : plan.systems) letters[{system.mounds.begin(), system.mounds.end()}] = system.letter;
     return letters;
 }
 
@@ -119,7 +119,8 @@ TEST(SystemLetters, DoNotChangeWhenAMoundIsNudgedOrABarrierDrawn) {
         const Plan before = *make_plan(survey);
         const SystemLetters letters = letters_of(survey, before);
         Survey nudged = survey;
-        nudged.mounds[nudged.mounds.size() / 3].plug = nudged.mounds[nudged.mounds.size() / 3].plug + LocalVector{0.03, 0.04};
+        nudged.mounds[nudged.mounds.size() / 3].plug =
+            nudged.mounds[nudged.mounds.size() / 3].plug + LocalVector{0.03, 0.04};
         expect_kept_where_members_are_the_same(before, *make_plan(nudged, {}, {}, {letters, {}}));
         const auto& largest = before.systems.front().outline.parts.front().outer.vertices;
         survey.ground.barriers.push_back({"ditch", {{largest.front(), largest[largest.size() / 2]}}});
