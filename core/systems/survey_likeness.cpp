@@ -125,31 +125,35 @@ struct Telling {
     double times;        // shares are told in 100
     int decimals;
     const char* follows;
+    bool in_logs;
 };
 
 constexpr const char* rough_systems = "take the systems as rough";
 constexpr const char* rough_runs = "take the runs and their probe points as rough";
 constexpr std::array<Telling, likeness_value_count> tellings{{
-    {"Mounds stand ", " m from their nearest here", " m", 1.0, 1, rough_systems},
-    {"Distances between neighbours vary by ", " in 100 of their mean here", " in 100", 100.0, 0, rough_systems},
-    {"The second nearest mound stands ", " times as far as the nearest here", " times", 1.0, 2, rough_systems},
-    {"The eighth nearest mound stands ", " times as far as the second here", " times", 1.0, 2, rough_systems},
-    {"A fan was read at ", " in 100 mounds here", " in 100", 100.0, 0, rough_runs},
-    {"Of the nearest mounds ", " in 100 lie along a fan's axis here", " in 100", 100.0, 0, rough_runs},
-    {"The fans of neighbouring mounds lie along one line by ", " (1: all, 0: as at random) here", "", 1.0, 2, rough_runs},
-    {"Strings of mounds go on straight by ", " (1: quite straight) here", "", 1.0, 2, rough_systems},
-    {"Of the mounds ", " in 100 have no likely neighbour here", " in 100", 100.0, 0, rough_systems},
-    {"The best links of mounds differ by ", " in strength here", "", 1.0, 2, rough_systems},
-    {"What joins two mounds is open by ", " of a coin's toss here", "", 1.0, 2, rough_systems},
-    {"A mound has ", " likely neighbours here", "", 1.0, 1, rough_systems},
-    {"The longest links are ", " times the middle one here, as a power of e", "", 1.0, 2, rough_systems},
+    {"Mounds stand ", " m from their nearest here", " m", 1.0, 1, rough_systems, true},
+    {"Distances between neighbours vary by ", " in 100 of their mean here", " in 100", 100.0, 0, rough_systems, true},
+    {"The second nearest mound stands ", " times as far as the nearest here", " times", 1.0, 2, rough_systems, true},
+    {"The eighth nearest mound stands ", " times as far as the second here", " times", 1.0, 2, rough_systems, true},
+    {"A fan was read at ", " in 100 mounds here", " in 100", 100.0, 0, rough_runs, false},
+    {"Of the nearest mounds ", " in 100 lie along a fan's axis here", " in 100", 100.0, 0, rough_runs, false},
+    {"The fans of neighbouring mounds lie along one line by ", " (1: all, 0: as at random) here", "", 1.0, 2, rough_runs, false},
+    {"Strings of mounds go on straight by ", " (1: quite straight) here", "", 1.0, 2, rough_systems, false},
+    {"Of the mounds ", " in 100 have no likely neighbour here", " in 100", 100.0, 0, rough_systems, false},
+    {"The best links of mounds differ by ", " in strength here", "", 1.0, 2, rough_systems, true},
+    {"Which mounds are joined is as open as ", " of a coin's toss here", "", 1.0, 2, rough_systems, false},
+    {"A mound has ", " likely neighbours here", "", 1.0, 1, rough_systems, true},
+    {"The long links between neighbours are ", " times the middle one here", " times", 1.0, 2, rough_systems, true},
 }};
+
+constexpr std::size_t tails_index = likeness_value_count - 1;
 
 std::string sentence_of(std::size_t k, const LikenessValues& values, const LikenessLimits& limits) {
     const Telling& telling = tellings.at(k);
     const auto told = [&](double value, int decimals) {
         std::array<char, 32> digits{};
-        std::snprintf(digits.data(), digits.size(), "%.*f", decimals, value * telling.times);
+        const double shown = k == tails_index ? std::exp(value) : value;  // a log ratio is told as the ratio
+        std::snprintf(digits.data(), digits.size(), "%.*f", decimals, shown * telling.times);
         return std::string(digits.data());
     };
     // as many digits as it takes to see that the value is outside
@@ -190,11 +194,21 @@ std::optional<LikenessValues> likeness_values(const std::vector<Mark>& marks, co
                           from_summary(summary, "field_tails")};
 }
 
+double to_likeness_scale(std::size_t k, double value) {
+    constexpr double least = 1e-3;
+    return tellings.at(k).in_logs ? std::log(std::max(value, least)) : value;
+}
+
+double from_likeness_scale(std::size_t k, double scaled) { return tellings.at(k).in_logs ? std::exp(scaled) : scaled; }
+
 double distance_from_middle(const LikenessValues& values, const LikenessLimits& limits) {
+    LikenessValues off{};
+    for (std::size_t k = 0; k < likeness_value_count; ++k)
+        off.at(k) = to_likeness_scale(k, values[k]) - to_likeness_scale(k, limits.middle[k]);
     double squares = 0.0;
     for (const LikenessValues& row : limits.whitening) {
         double deviation = 0.0;
-        for (std::size_t k = 0; k < likeness_value_count; ++k) deviation += row[k] * (values[k] - limits.middle[k]);
+        for (std::size_t k = 0; k < likeness_value_count; ++k) deviation += row[k] * off[k];
         squares += deviation * deviation;
     }
     return std::sqrt(squares / static_cast<double>(likeness_value_count));

@@ -15,7 +15,8 @@
 //          links_a_mound         mean over mounds of the summed chances of their links
 //          tails                 log ratio of the .9 to the .5 quantile of spanning forest links
 // Whole:   besides, how far all of them together lie from the middle of the fields that were learnt from: the square root of the
-//          mean squared, uncorrelated deviation (a Mahalanobis distance over the root of the number of values).
+//          mean squared, uncorrelated deviation (a Mahalanobis distance over the root of the number of values), on scales of
+//          their own (to_likeness_scale).
 // Limits:  learnt by tests/training/learn_likeness for three sizes of survey, as resources/survey_likeness.tsv says: so wide that of
 //          a hundred fields about one lies outside some limit. What a limit is for is the range, not the chance: a survey outside
 //          may still be planned well, one inside badly.
@@ -54,6 +55,11 @@ struct LikenessLimits {
     std::array<LikenessValues, likeness_value_count> whitening{};  // rows: uncorrelated deviations of variance 1
     double whole = 0.0;                                            // the most that is alike
 };
+
+// Where a value stands on the scale on which its spread is reckoned: lengths, ratios and spreads in logs (those below .001 as that),
+// shares and cosines as they are. And back.
+[[nodiscard]] double to_likeness_scale(std::size_t value_index, double value);
+[[nodiscard]] double from_likeness_scale(std::size_t value_index, double scaled);
 
 [[nodiscard]] double distance_from_middle(const LikenessValues& values, const LikenessLimits& limits);
 

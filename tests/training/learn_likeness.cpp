@@ -2,6 +2,7 @@
 // an ordinary field is called unlike.
 //
 // Use:     learn_likeness OUT.tsv FIRST_SEED FIELDS [VALUES.tsv]      FIELDS of each size, spread evenly over the kinds
+// Scale:   spreads are reckoned on each value's own scale (to_likeness_scale); limits are held within what the value can be.
 // Learnt:  fields with seeds from FIRST_SEED on. Of each value the middle is the median; its limits lie `reach` times as far out on
 //          each side as the 2 and 98 in 100 quantiles. `reach` is common to all values and sizes: such that 5 in 1,000 fields lie
 //          outside some limit. The whole is limited such that 5 in 1,000 more lie beyond it.
@@ -80,13 +81,33 @@ double quantile(std::vector<double> values, double share) {
     return *at;
 }
 
+LikenessValues scaled(const LikenessValues& values) {
+    LikenessValues on_scale{};
+    for (std::size_t k = 0; k < likeness_value_count; ++k) on_scale[k] = to_likeness_scale(k, values[k]);
+    return on_scale;
+}
+
+LikenessValues unscaled(const LikenessValues& on_scale) {
+    LikenessValues values{};
+    for (std::size_t k = 0; k < likeness_value_count; ++k) values[k] = from_likeness_scale(k, on_scale[k]);
+    return values;
+}
+
+// What a value can be.
+std::pair<double, double> possible(std::size_t k) {
+    const std::string_view name = likeness_value_names().at(k);
+    if (name == "fans_agree" || name == "straightness") return {-1.0, 1.0};
+    if (name == "fans_read" || name == "along_fans" || name == "loners" || name == "undecided") return {0.0, 1.0};
+    return {0.0, 1e9};
+}
+
 // Middle, the 2 and 98 in 100 quantiles as limits, and the whitening, of the fields of one size.
 LikenessLimits shape_of(const Fields& fields, std::size_t size) {
     LikenessLimits limits;
     limits.most_marks = sizes.at(size).most;
     std::vector<LikenessValues> rows;
     for (const Field& field : fields)
-        if (field.size == size) rows.push_back(field.values);
+        if (field.size == size) rows.push_back(scaled(field.values));
     Eigen::MatrixXd deviations(static_cast<Eigen::Index>(rows.size()), static_cast<Eigen::Index>(likeness_value_count));
     for (std::size_t k = 0; k < likeness_value_count; ++k) {
         std::vector<double> column;
@@ -104,6 +125,9 @@ LikenessLimits shape_of(const Fields& fields, std::size_t size) {
     for (std::size_t r = 0; r < likeness_value_count; ++r)
         for (std::size_t k = 0; k < likeness_value_count; ++k)
             limits.whitening[r][k] = whitening(static_cast<Eigen::Index>(r), static_cast<Eigen::Index>(k));
+    limits.low = unscaled(limits.low);
+    limits.middle = unscaled(limits.middle);
+    limits.high = unscaled(limits.high);
     return limits;
 }
 
@@ -111,8 +135,9 @@ LikenessLimits shape_of(const Fields& fields, std::size_t size) {
 double farthest(const LikenessValues& values, const LikenessLimits& limits) {
     double most = 0.0;
     for (std::size_t k = 0; k < likeness_value_count; ++k) {
-        const double off = values[k] - limits.middle[k];
-        const double way = off > 0.0 ? limits.high[k] - limits.middle[k] : limits.low[k] - limits.middle[k];
+        const double middle = to_likeness_scale(k, limits.middle[k]);
+        const double off = to_likeness_scale(k, values[k]) - middle;
+        const double way = to_likeness_scale(k, off > 0.0 ? limits.high[k] : limits.low[k]) - middle;
         if (std::abs(way) > 1e-9) most = std::max(most, off / way);
     }
     return most;
@@ -135,8 +160,13 @@ std::vector<LikenessLimits> learn(const Fields& fields) {
     for (LikenessLimits& limits : all) {
         limits.whole = whole;
         for (std::size_t k = 0; k < likeness_value_count; ++k) {
-            limits.low[k] = limits.middle[k] - reach * (limits.middle[k] - limits.low[k]);
-            limits.high[k] = limits.middle[k] + reach * (limits.high[k] - limits.middle[k]);
+            const double middle = to_likeness_scale(k, limits.middle[k]);
+            const auto moved_out = [&](double limit) {
+                const double out = middle + reach * (to_likeness_scale(k, limit) - middle);
+                return std::clamp(from_likeness_scale(k, out), possible(k).first, possible(k).second);
+            };
+            limits.low[k] = moved_out(limits.low[k]);
+            limits.high[k] = moved_out(limits.high[k]);
         }
     }
     return all;

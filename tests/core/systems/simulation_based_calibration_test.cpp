@@ -7,6 +7,7 @@
 // Posterior: networks drawn obeying the answers. The rank of the truth's number among theirs is even when both agree.
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <array>
 #include <cmath>
 #include <map>
@@ -81,6 +82,20 @@ bool has(const Network& network, const Link& link) {
     return std::find(network.links.begin(), network.links.end(), std::pair(link.first, link.second)) != network.links.end();
 }
 
+// A centimetre across a candidate where it crosses no other, at one of a few places chosen at random; nothing where each crosses one.
+std::optional<Polyline> line_across(const WeighedField& field, const Link& link, Random& random) {
+    const LocalVector along = field.places[link.second] - field.places[link.first];
+    for (int attempt = 0; attempt < 20; ++attempt) {
+        const LocalPoint at = field.places[link.first] + along * random.uniform(0.2, 0.8);
+        const LocalVector across = turned_right(along) * (0.005 / std::max(along.length_m(), 1e-6));
+        const auto crossed = std::count_if(field.links.begin(), field.links.end(), [&](const Link& other) {
+            return segments_meet(field.places[other.first], field.places[other.second], at - across, at + across);
+        });
+        if (crossed == 1) return Polyline{{at - across, at + across}};
+    }
+    return std::nullopt;
+}
+
 // Answers to three to six questions of pairs that lie near one another.
 std::vector<MarkFact> answers(const WeighedField& field, const Network& truth, Random& random) {
     std::vector<MarkFact> facts;
@@ -92,16 +107,14 @@ std::vector<MarkFact> answers(const WeighedField& field, const Network& truth, R
         fact.second = link.second;
         fact.fact = facts.size();
         fact.text = "answer " + std::to_string(facts.size());
-        const std::size_t kind = random.below(3);
+        std::size_t kind = random.below(3);
+        const std::optional<Polyline> line = line_across(field, link, random);
+        if (kind == 0 && !line) kind = 1;
         if (kind == 0 && has(truth, link)) {
             fact.kind = FactKind::run_here;
         } else if (kind == 0) {
-            // a line that crosses this candidate and no other: a centimetre at a place of it chosen at random
-            const LocalVector along = field.places[link.second] - field.places[link.first];
-            const LocalPoint at = field.places[link.first] + along * random.uniform(0.2, 0.8);
-            const LocalVector across = turned_right(along) * (0.005 / std::max(along.length_m(), 1e-6));
             fact.kind = FactKind::no_run_across;
-            fact.line = Polyline{{at - across, at + across}};
+            fact.line = line;
         } else {
             bool together = truth.tree[link.first] == truth.tree[link.second];
             if (kind == 2) {
@@ -198,7 +211,7 @@ TEST(SimulationBasedCalibration, FindsASamplerThatDoesNotListen) {
     const auto asked = [](bool deaf) {
         RankHistogram ranks(draws, 8);
         Random random(77);
-        for (std::uint64_t trial = 5000; trial < 5120; ++trial) {
+        for (std::uint64_t trial = 5000; trial < 5400; ++trial) {
             const WeighedField field = weighed_field(trial);
             const Network truth = truth_of(field, trial);
             const Link link = field.links[random.below(field.links.size())];
