@@ -82,7 +82,7 @@ SystemsPage::SystemsPage(FieldSession& session, Choices& choices, QWidget* paren
 void SystemsPage::refresh() {
     const auto plan = session_.plan();
     table_->setVisible(plan && !plan->systems.empty());
-    alternatives_->hide();
+    alternatives_->clear();
     if (!plan) {
         interval_->setText(session_.field() ? tr("working") : tr("nothing yet"));
         likely_->clear();
@@ -118,8 +118,8 @@ void SystemsPage::tell_alternatives(const Plan& plan) {
     if (!plan.alternatives.doubtful.empty())
         lines << counted(static_cast<long long>(plan.alternatives.doubtful.size()), tr("%1 mound could well be another animal's"),
                          tr("%1 mounds could well be another animal's"));
+    if (!lines.isEmpty()) lines.prepend(tr("What else may be true:"));
     alternatives_->setText(lines.join('\n'));
-    alternatives_->setVisible(!lines.isEmpty());
 }
 
 void SystemsPage::fill_table(const Plan& plan) {
@@ -148,6 +148,7 @@ void SystemsPage::show_picked() {
     const bool picked = plan && system && *system < plan->systems.size();
     picked_name_->setVisible(picked);
     picked_->setVisible(picked);
+    alternatives_->setVisible(!picked && !alternatives_->text().isEmpty());  // the picked system's own stand with its facts
     filling_ = true;
     if (picked && table_->currentRow() != static_cast<int>(*system)) table_->selectRow(static_cast<int>(*system));
     if (!picked) table_->clearSelection();
