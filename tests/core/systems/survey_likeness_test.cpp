@@ -43,8 +43,8 @@ TEST(SurveyLikeness, AFieldFiveTimesAsLargeIsUnlikeInItsSpacing) {
         ASSERT_FALSE(told.empty()) << mounds;
         EXPECT_TRUE(std::any_of(told.begin(), told.end(), [](const std::string& s) { return s.starts_with("Mounds stand "); }))
             << told.front();
-        const auto& notices = make_plan(survey)->notices;
-        EXPECT_NE(std::find(notices.begin(), notices.end(), told.front()), notices.end()) << "a person is told";
+        const Plan plan = *make_plan(survey);
+        EXPECT_NE(std::find(plan.notices.begin(), plan.notices.end(), told.front()), plan.notices.end()) << "a person is told";
     }
 }
 
