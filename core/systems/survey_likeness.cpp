@@ -5,6 +5,7 @@
 #include <charconv>
 #include <cmath>
 #include <cstdio>
+#include <numeric>
 
 namespace plugside {
 
@@ -201,10 +202,24 @@ double to_likeness_scale(std::size_t k, double value) {
 
 double from_likeness_scale(std::size_t k, double scaled) { return tellings.at(k).in_logs ? std::exp(scaled) : scaled; }
 
-double distance_from_middle(const LikenessValues& values, const LikenessLimits& limits) {
+namespace {
+
+LikenessValues deviations(const LikenessValues& values, const LikenessLimits& limits) {
     LikenessValues off{};
     for (std::size_t k = 0; k < likeness_value_count; ++k)
         off.at(k) = to_likeness_scale(k, values[k]) - to_likeness_scale(k, limits.middle[k]);
+    return off;
+}
+
+}  // namespace
+
+double contrast_of(const LikenessValues& values, const LikenessLimits& limits, const LikenessLimits::Contrast& contrast) {
+    const LikenessValues off = deviations(values, limits);
+    return std::inner_product(off.begin(), off.end(), contrast.weight.begin(), 0.0);
+}
+
+double distance_from_middle(const LikenessValues& values, const LikenessLimits& limits) {
+    const LikenessValues off = deviations(values, limits);
     double squares = 0.0;
     for (const LikenessValues& row : limits.whitening) {
         double deviation = 0.0;
@@ -234,6 +249,12 @@ std::vector<LikenessLimits> parse_likeness_limits(std::string_view text) {
             limits.whole = numbers.at(0);
             continue;
         }
+        if (name == "fans_at_random" || name == "places_at_random") {
+            auto& contrast = name == "fans_at_random" ? limits.fans_at_random : limits.places_at_random;
+            std::copy_n(numbers.begin(), likeness_value_count, contrast.weight.begin());
+            contrast.most = numbers.at(likeness_value_count);
+            continue;
+        }
         if (name == "whitening") {
             std::copy_n(numbers.begin(), likeness_value_count, limits.whitening.at(row++).begin());
             continue;
@@ -257,6 +278,12 @@ std::string to_text(const std::vector<LikenessLimits>& all) {
             text += line_of(likeness_value_names().at(k), {limits.low.at(k), limits.middle.at(k), limits.high.at(k)});
         for (const LikenessValues& row : limits.whitening) text += line_of("whitening", {row.begin(), row.end()});
         text += line_of("whole", {limits.whole});
+        for (const auto& [name, contrast] : {std::pair("fans_at_random", &limits.fans_at_random),
+                                             std::pair("places_at_random", &limits.places_at_random)}) {
+            std::vector<double> numbers(contrast->weight.begin(), contrast->weight.end());
+            numbers.push_back(contrast->most);
+            text += line_of(name, numbers);
+        }
     }
     return text;
 }
@@ -286,6 +313,16 @@ std::vector<std::string> unlike_sentences(const LikenessValues& values, std::siz
     std::vector<std::string> sentences;
     for (std::size_t at = 0; at < std::min(most_told, outside.size()); ++at)
         sentences.push_back(sentence_of(outside[at].value, values, limits));
+    const auto beyond = [&](const LikenessLimits::Contrast& contrast) {
+        return contrast_of(values, limits, contrast) > contrast.most;
+    };
+    if (sentences.empty() && beyond(limits.places_at_random))
+        sentences.emplace_back(
+            "Mounds and fans stand here as if strewn at random, unlike the fields this was built for: take the systems as rough.");
+    else if (sentences.empty() && beyond(limits.fans_at_random))
+        sentences.emplace_back(
+            "Fans say as little here about where the neighbouring mounds stand as fans at random would, unlike in the fields this was "
+            "built for: take the runs and their probe points as rough.");
     if (sentences.empty() && distance_from_middle(values, limits) > limits.whole)
         sentences.emplace_back(
             "How mounds and fans stand to one another here is, all together, unlike the fields this was built for: take the "

@@ -17,6 +17,8 @@
 // Whole:   besides, how far all of them together lie from the middle of the fields that were learnt from: the square root of the
 //          mean squared, uncorrelated deviation (a Mahalanobis distance over the root of the number of values), on scales of
 //          their own (to_likeness_scale).
+// Contrast: besides, a weighted sum of along_fans, fans_agree, straightness and undecided that sets ordinary fields apart best (Fisher's
+//          linear discriminant) from the same fields with fans at random, and one from places and fans at random.
 // Limits:  learnt by tests/training/learn_likeness for three sizes of survey, as resources/survey_likeness.tsv says: so wide that of
 //          a hundred fields about one lies outside some limit (37 of 3,597 fresh ones; of kinds that the limits were not learnt
 //          on 97 of 3,597, 71 of them rows along an edge, which the other kinds have nothing like). What a limit is for is the range, not the chance: a survey outside
@@ -55,7 +57,15 @@ struct LikenessLimits {
     LikenessValues middle{};
     std::array<LikenessValues, likeness_value_count> whitening{};  // rows: uncorrelated deviations of variance 1
     double whole = 0.0;                                            // the most that is alike
+    struct Contrast {
+        LikenessValues weight{};
+        double most = 0.0;  // that is alike, of the weighted sum of deviations from the middles
+    };
+    Contrast fans_at_random, places_at_random;
 };
+
+[[nodiscard]] double contrast_of(const LikenessValues& values, const LikenessLimits& limits,
+                                 const LikenessLimits::Contrast& contrast);
 
 // Where a value stands on the scale on which its spread is reckoned: lengths, ratios and spreads in logs (those below .001 as that),
 // shares and cosines as they are. And back.
@@ -69,8 +79,8 @@ struct LikenessLimits {
 // Those built into the program.
 [[nodiscard]] const std::vector<LikenessLimits>& learnt_likeness_limits();
 
-// A sentence for each value outside its limits, the farthest outside first, two at most; one for the whole where no single value
-// is outside but all together are. Empty: the survey is like what was learnt from.
+// A sentence for each value outside its limits, the farthest outside first, two at most; where none is, one for a contrast beyond its
+// limit (places first), else for the whole. Empty: the survey is like what was learnt from.
 [[nodiscard]] std::vector<std::string> unlike_sentences(const LikenessValues& values, std::size_t marks,
                                                         const std::vector<LikenessLimits>& limits);
 
