@@ -34,6 +34,7 @@ std::optional<FieldResult> evaluate_field(const SimulationOptions& field_options
     if (!made) return std::nullopt;
     result.score = score_plan(made->plan, field);
     result.claims = claims_of(made->plan, made->posterior, field);
+    result.places = truth_places(made->plan, made->posterior, field, field_options.seed);
     for (const LadderOutcome& ladder : result.score.ladders) {
         const bool at_plug = made->plan.probes.at(ladder.probe).key.kind == ProbeKind::plug_side;
         LadderTally& tally = at_plug ? result.plug_side : result.between_mounds;

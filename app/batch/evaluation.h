@@ -21,6 +21,7 @@
 #include "core/simulation/burrow_simulator.h"
 #include "core/simulation/plan_claims.h"
 #include "core/simulation/plan_score.h"
+#include "core/simulation/truth_ranks.h"
 
 namespace plugside {
 
@@ -58,6 +59,7 @@ struct FieldResult {
     bool kind_left_out = false;
     PlanScore score;
     PlanClaims claims;
+    TruthPlaces places;
     std::optional<PlanScore> reference;
     LadderTally plug_side;
     LadderTally between_mounds;

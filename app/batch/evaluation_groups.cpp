@@ -20,6 +20,11 @@ EvaluationGroup group_of(std::string name, std::vector<const FieldResult*> field
     }
     for (std::size_t kind = 0; kind < claim_kinds; ++kind) group.calibration[kind] = calibration_of(std::move(claims[kind]));
     group.reach = reach_curve(fields);
+    for (std::size_t q = 0; q < truth_rank_count; ++q) {
+        std::vector<std::optional<double>> places;
+        for (const FieldResult* field : fields) places.push_back(field->places[q]);
+        group.truth_ranks.push_back(histogram_of_places(places));
+    }
     group.fields = std::move(fields);
     return group;
 }

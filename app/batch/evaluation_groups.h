@@ -64,6 +64,7 @@ struct EvaluationGroup {
     Totals totals;
     std::array<Calibration, claim_kinds> calibration;  // by ClaimKind
     std::vector<ReachPoint> reach;
+    std::vector<RankHistogram> truth_ranks;  // by truth_rank_names
     std::vector<const FieldResult*> fields;  // of the results that the group was made from
 };
 

@@ -196,6 +196,28 @@ std::string scores_table(const Groups& groups, std::size_t kind) {
     });
 }
 
+std::string ranks_section(const Groups& groups) {
+    std::string text = "<h2>Where the truth stands among the draws</h2>\n";
+    text += paragraph(
+        "Fields by the place of the true number among the drawn ones, from below all (0) to above all (1). Even, up to chance, if the "
+        "draws are what they say; full at the right: draws too low; full at both ends: too narrow; full in the middle: too wide. "
+        "p: chance of so uneven a row if the ranks were even (chi-square, told of all fields only: it wants some 50).");
+    for (std::size_t q = 0; q < truth_rank_count; ++q) {
+        Cells head{std::string(truth_rank_names[q])};
+        for (std::size_t bin = 0; bin < truth_rank_bins; ++bin)
+            head.push_back("from " + number(static_cast<double>(bin) / static_cast<double>(truth_rank_bins), 1));
+        head.emplace_back("p");
+        text += table(head, groups, [q](const EvaluationGroup& group) {
+            const RankHistogram& ranks = group.truth_ranks[q];
+            Cells cells;
+            for (const std::size_t count : ranks.counts()) cells.push_back(std::to_string(count));
+            cells.push_back(group.is_all ? number(ranks.evenness().p_value, 4) : "");
+            return cells;
+        });
+    }
+    return text;
+}
+
 std::string chances_section(const Groups& groups) {
     constexpr double panel_of_all = 300.0;
     constexpr double panel_of_kind = 260.0;
@@ -285,7 +307,7 @@ std::string report_of(const std::vector<FieldResult>& results) {
     if (results.empty()) return page + paragraph("Nothing was tested.", "lead") + "</body>\n</html>\n";
     const Groups groups = groups_of(results);
     page += opening(results, groups);
-    page += systems_section(groups) + chances_section(groups) + ladders_section(groups) + reach_section(groups);
+    page += systems_section(groups) + chances_section(groups) + ranks_section(groups) + ladders_section(groups) + reach_section(groups);
     return page + "</body>\n</html>\n";
 }
 

@@ -86,6 +86,21 @@ std::string scores_table(const EvaluationGroup& all) {
     return text;
 }
 
+std::string ranks_table(const EvaluationGroup& all) {
+    std::string text = formatted("\n%-24s", "truth among draws");
+    for (std::size_t bin = 0; bin < truth_rank_bins; ++bin)
+        text += formatted(" %4.1f", static_cast<double>(bin) / static_cast<double>(truth_rank_bins));
+    text += formatted(" %11s %8s\n", "chi-square", "p");
+    for (std::size_t q = 0; q < truth_rank_count; ++q) {
+        const RankHistogram& ranks = all.truth_ranks[q];
+        text += formatted("%-24s", std::string(truth_rank_names[q]).c_str());
+        for (const std::size_t count : ranks.counts()) text += formatted(" %4zu", count);
+        const auto evenness = ranks.evenness();
+        text += formatted(" %11.1f %8.4f\n", evenness.statistic, evenness.p_value);
+    }
+    return text;
+}
+
 std::string csv_ladder(const LadderTally& t) {
     return formatted(",%.0f,%.4f,%.4f,%.3f,%.3f", t.count, share(t.claimed_hits, t.count), share(t.hits, t.count),
                      share(t.claimed_rungs, t.count), share(t.rungs, t.count));
@@ -116,6 +131,7 @@ std::string csv_head() {
         "between_sites,between_claimed_hit,between_hit,between_claimed_rungs,between_rungs,"
         "sets,animals_reached,seconds,kind_left_out_of_tuning,shortfall_ratio,"
         "reference_adjusted_rand,reference_expected_systems,reference_low,reference_high";
+    text += ",true_systems_place,true_pairs_place";
     for (const char* name : {"links", "runs", "pairs", "plug_side", "between", "systems", "belongs"})
         for (const char* figure : {"claims", "mean_chance", "came_true", "calibration_error", "brier", "log"})
             text += formatted(",%s_%s", name, figure);
@@ -127,7 +143,7 @@ std::string csv_head() {
 std::string table_of(const std::vector<FieldResult>& results) {
     const Groups groups = groups_of(results);
     return systems_table(groups) + reference_table(groups) + ladder_table(groups) + error_table(groups) +
-           scores_table(groups.back()) + "\n" + tuning_sentence(groups) +
+           scores_table(groups.back()) + ranks_table(groups.back()) + "\n" + tuning_sentence(groups) +
            "\n"
            "marks, true, expected, seconds: a field. ratio: expected over true. width: of the interval, over the true "
            "number.\n"
@@ -137,7 +153,8 @@ std::string table_of(const std::vector<FieldResult>& results) {
            "system.\n"
            "reached: share of animals with a set whose ladder meets their run. calibration error: expected, over 10 bins of "
            "equal\n"
-           "count. scores: reliability - resolution + uncertainty, and what lies within the bins; log in natural units.\n";
+           "count. scores: reliability - resolution + uncertainty, and what lies within the bins; log in natural units.\n"
+           "truth among draws: fields by the place of the true number among the drawn ones; even if they are what they say.\n";
 }
 
 std::string csv_of(const std::vector<FieldResult>& results) {
@@ -153,7 +170,9 @@ std::string csv_of(const std::vector<FieldResult>& results) {
             formatted(",%zu,%zu,%.3f,%d", score.sets, score.animals_reached, result.seconds, result.kind_left_out ? 1 : 0);
         const auto ratio = shortfall_ratio(score);
         text += ratio ? formatted(",%.4f", *ratio) : std::string(",");
-        text += csv_reference(result.reference) + csv_claims(result.claims) + "\r\n";
+        text += csv_reference(result.reference);
+        for (const std::optional<double>& place : result.places) text += place ? formatted(",%.4f", *place) : std::string(",");
+        text += csv_claims(result.claims) + "\r\n";
     }
     return text;
 }

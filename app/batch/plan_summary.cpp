@@ -5,6 +5,7 @@
 #include <map>
 #include <sstream>
 
+#include "core/plan/alternative_words.h"
 #include "core/sets/cautions.h"
 
 namespace plugside {
@@ -51,6 +52,20 @@ void tell_systems(const Plan& plan, LengthUnits units, std::ostringstream& text)
     }
 }
 
+void tell_alternatives(const FieldSurvey& field, const Plan& plan, bool each, std::ostringstream& text) {
+    constexpr std::size_t few = 3;
+    const Alternatives& alternatives = plan.alternatives;
+    const std::size_t all = alternatives.joined.size() + alternatives.split.size();
+    if (all > 0) text << "What else may be true" << (each || all <= few ? "" : ", of " + std::to_string(all)) << ":\n";
+    for (const std::string& words : likeliest_alternatives(field.survey, plan, each ? all : few)) text << "  " << words << '\n';
+    if (!alternatives.doubtful.empty())
+        text << counted(alternatives.doubtful.size(), "mound may", "mounds may") << " well be another system's" << (each ? ":" : ".")
+             << '\n';
+    if (each)
+        for (const DoubtfulMound& doubtful : alternatives.doubtful)
+            text << "  " << words_for(doubtful, field.survey, plan) << '\n';
+}
+
 const char* word_of(CautionWeight weight) {
     switch (weight) {
         case CautionWeight::stop: return "Stop";
@@ -76,6 +91,7 @@ std::string summary_of(const FieldSurvey& field, const Plan& plan, LengthUnits u
     tell_marks(field, plan, text);
     tell_animals(plan, units, text);
     if (each_system) tell_systems(plan, units, text);
+    tell_alternatives(field, plan, each_system, text);
     for (const std::string& notice : plan.notices) text << notice << '\n';
     if (!field.findings.empty())
         text << counted(field.findings.size(), "finding", "findings") << " while reading, see above.\n";

@@ -8,6 +8,7 @@
 #include "app/canvas/mound_glyph.h"
 #include "app/stages/mound_facts.h"
 #include "app/window/look_sheet.h"
+#include "core/plan/alternative_words.h"
 
 namespace plugside {
 
@@ -57,10 +58,13 @@ SystemsPage::SystemsPage(FieldSession& session, Choices& choices, QWidget* paren
     table_->horizontalHeader()->setHighlightSections(false);
     table_->verticalHeader()->setDefaultSectionSize(26);
     table_->setAccessibleName(tr("burrow systems"));
+    alternatives_ = label_in_role("quiet", this);
+    alternatives_->setAccessibleName(tr("what else may be true"));
     picked_name_ = label_in_role("heading", this);
     picked_ = label_in_role("body", this);
     for (QWidget* widget : std::initializer_list<QWidget*>{title, interval_, likely_, area_}) column->addWidget(widget);
     column->addWidget(table_, 1);
+    column->addWidget(alternatives_);
     column->addWidget(picked_name_);
     column->addWidget(picked_);
     column->addWidget(new MoundFacts(session, choices, this));
@@ -78,6 +82,7 @@ SystemsPage::SystemsPage(FieldSession& session, Choices& choices, QWidget* paren
 void SystemsPage::refresh() {
     const auto plan = session_.plan();
     table_->setVisible(plan && !plan->systems.empty());
+    alternatives_->clear();
     if (!plan) {
         interval_->setText(session_.field() ? tr("working") : tr("nothing yet"));
         likely_->clear();
@@ -100,7 +105,21 @@ void SystemsPage::refresh() {
     for (const std::string& notice : plan->notices) beside << QString::fromStdString(notice);
     area_->setText(beside.join('\n'));
     fill_table(*plan);
+    tell_alternatives(*plan);
     show_picked();
+}
+
+void SystemsPage::tell_alternatives(const Plan& plan) {
+    constexpr std::size_t most_told = 3;
+    const auto field = session_.field();
+    if (!field || field->survey.mounds.size() != plan.mounds.size()) return;  // a plan of other mounds
+    QStringList lines;
+    for (const std::string& words : likeliest_alternatives(field->survey, plan, most_told)) lines << QString::fromStdString(words);
+    if (!plan.alternatives.doubtful.empty())
+        lines << counted(static_cast<long long>(plan.alternatives.doubtful.size()), tr("%1 mound could well be another animal's"),
+                         tr("%1 mounds could well be another animal's"));
+    if (!lines.isEmpty()) lines.prepend(tr("What else may be true:"));
+    alternatives_->setText(lines.join('\n'));
 }
 
 void SystemsPage::fill_table(const Plan& plan) {
@@ -129,6 +148,7 @@ void SystemsPage::show_picked() {
     const bool picked = plan && system && *system < plan->systems.size();
     picked_name_->setVisible(picked);
     picked_->setVisible(picked);
+    alternatives_->setVisible(!picked && !alternatives_->text().isEmpty());  // the picked system's own stand with its facts
     filling_ = true;
     if (picked && table_->currentRow() != static_cast<int>(*system)) table_->selectRow(static_cast<int>(*system));
     if (!picked) table_->clearSelection();
@@ -136,8 +156,9 @@ void SystemsPage::show_picked() {
     if (!picked) return;
     const BurrowSystem& shown = plan->systems[*system];
     picked_name_->setText(tr("Animal %1").arg(QString::fromStdString(shown.letter)));
-    const auto doubtful = std::count_if(shown.mounds.begin(), shown.mounds.end(),
-                                        [&](std::size_t m) { return plan->mounds[m].belongs.value() < 0.5; });
+    const std::vector<DoubtfulMound>& all_doubtful = plan->alternatives.doubtful;
+    const auto doubtful = std::count_if(all_doubtful.begin(), all_doubtful.end(),
+                                        [&](const DoubtfulMound& mound) { return mound.system == *system; });
     QStringList lines;
     const QString mounds = counted(static_cast<long long>(shown.mounds.size()), tr("%1 mound"), tr("%1 mounds"));
     lines << tr("%1, the freshest: %2").arg(mounds, freshness_word(shown.freshest));
@@ -148,6 +169,11 @@ void SystemsPage::show_picked() {
     if (doubtful > 0)
         lines << counted(doubtful, tr("%1 mound could well be another animal's"),
                          tr("%1 mounds could well be another animal's"));
+    constexpr std::size_t most_told = 2;
+    const auto field = session_.field();
+    if (field && field->survey.mounds.size() == plan->mounds.size())
+        for (const std::string& words : likeliest_alternatives(field->survey, *plan, most_told, *system))
+            lines << QString::fromStdString(words);
     picked_->setText(lines.join('\n'));
 }
 

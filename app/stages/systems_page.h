@@ -1,5 +1,5 @@
 // The slip of the Systems step: how many animals there probably are, as an interval first and a number second, always with
-// the area it was counted on; the systems; the picked one's facts.
+// the area it was counted on; the systems; what else may be true of them, the likeliest first and few; the picked one's facts.
 #pragma once
 
 #include <QLabel>
@@ -23,6 +23,7 @@ public:
 private:
     void refresh();
     void fill_table(const Plan& plan);
+    void tell_alternatives(const Plan& plan);
     void show_picked();
 
     FieldSession& session_;
@@ -30,6 +31,7 @@ private:
     QLabel* interval_;
     QLabel* likely_;
     QLabel* area_;
+    QLabel* alternatives_;
     QTableWidget* table_;
     QLabel* picked_name_;
     QLabel* picked_;

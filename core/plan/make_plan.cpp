@@ -12,6 +12,7 @@
 #include "core/runs/main_run.h"
 #include "core/sets/cautions.h"
 #include "core/sets/set_plan.h"
+#include "core/systems/alternatives.h"
 #include "core/walking/coverage.h"
 
 namespace plugside {
@@ -37,11 +38,25 @@ void add_notices(const Survey& survey, const SystemPosterior& posterior, Plan& p
     });
     if (one_place && posterior.marks.size() > 1)
         plan.notices.push_back("All mounds are marked at one place: check the receiver, the systems mean nothing.");
+    if (posterior.likeness)
+        for (std::string& unlike : unlike_sentences(*posterior.likeness, posterior.marks.size(), learnt_likeness_limits()))
+            plan.notices.push_back(std::move(unlike));
     for (const FactConflict& conflict : posterior.conflicts) plan.notices.push_back(conflict.sentence);
     if (!posterior.convergence.converged)
         plan.notices.push_back("The chains that obey what was told have not settled: take the chances of this plan as rough.");
     if (posterior.marks.size() > 1 && posterior.marks.size() < 15)
         plan.notices.push_back("With so few mounds the survey's own scales are mostly our assumption.");
+}
+
+// The draws that tell the number of animals, for counting them in any part later. Takes them out of the posterior.
+std::shared_ptr<const DrawnSystems> drawn_systems(SystemPosterior& posterior) {
+    if (posterior.marks.empty()) return nullptr;
+    DrawnSystems drawn;
+    drawn.interval = posterior.estimate.interval;
+    drawn.plug.reserve(posterior.marks.size());
+    for (const Mark& mark : posterior.marks) drawn.plug.push_back(mark.plug);
+    drawn.tree = std::move(posterior.drawn_for_number);
+    return std::make_shared<const DrawnSystems>(std::move(drawn));
 }
 
 bool has_track(const Survey& survey) {
@@ -79,7 +94,7 @@ std::size_t usable_marks(const Survey& survey) {
 }
 
 // Everything of a plan but what was walked.
-std::optional<Plan> laid_out(const Survey& survey, const SystemPosterior& posterior, const PlanOptions& options,
+std::optional<Plan> laid_out(const Survey& survey, SystemPosterior& posterior, const PlanOptions& options,
                              const LinkWeights& weights, Thoroughness thoroughness, const SystemLetters& letters,
                              const Progress& progress) {
     const bool whole = thoroughness == Thoroughness::whole;
@@ -88,6 +103,8 @@ std::optional<Plan> laid_out(const Survey& survey, const SystemPosterior& poster
     plan.first_look = !whole;
     plan.estimate = posterior.estimate;
     plan.mounds = mounds_in_plan(survey, posterior, options);
+    plan.alternatives = alternatives_of(posterior);
+    plan.drawn = drawn_systems(posterior);
     progress.say(0.8, "laying out runs");
     plan.runs = main_runs(posterior, weights, options);
     plan.systems = systems_in_plan(survey, posterior, plan.runs, whole ? OutlineForm::exact : OutlineForm::rough, progress);
@@ -113,7 +130,7 @@ void show_first_look(const Survey& survey, const WeighedLinks* weighed, const Pl
     std::optional<Plan> plan;
     if (weighed == nullptr) {
         if (auto coarse = make_coarse_plan(survey, options, silent, wishes.letters)) plan = std::move(coarse->plan);
-    } else if (const auto posterior = infer_systems(survey, options, weights, *weighed, Thoroughness::first_look, silent)) {
+    } else if (auto posterior = infer_systems(survey, options, weights, *weighed, Thoroughness::first_look, silent)) {
         plan = laid_out(survey, *posterior, options, weights, Thoroughness::first_look, wishes.letters, silent);
     }
     if (!plan) return;

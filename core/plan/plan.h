@@ -9,6 +9,7 @@
 #pragma once
 
 #include <cstdint>
+#include <memory>
 #include <optional>
 #include <string>
 #include <vector>
@@ -17,6 +18,7 @@
 #include "core/geometry/polyline.h"
 #include "core/probing/row_chance.h"
 #include "core/survey/survey.h"
+#include "core/systems/count_in_part.h"
 #include "core/units/probability.h"
 
 namespace plugside {
@@ -41,6 +43,33 @@ struct MoundInPlan {
     Metres take_off_sd_across;    // across it
     Probability belongs;          // mean chance that it is one animal's with the others of its system; 1 alone
     friend bool operator==(const MoundInPlan&, const MoundInPlan&) = default;
+};
+
+// What else may be true of the systems: definitions in core/systems/alternatives.h. The likeliest stand first.
+struct JoinedSystems {
+    std::size_t first = 0;
+    std::size_t second = 0;
+    Probability one;                   // that the two are one animal's
+};
+
+struct SplitSystem {
+    std::size_t system = 0;
+    Probability two;                   // that it is two animals', or more
+    std::vector<std::size_t> apart;    // of the likeliest split the smaller part: mounds, ascending
+};
+
+struct DoubtfulMound {
+    std::size_t mound = 0;
+    std::size_t system = 0;
+    Probability belongs;
+    std::optional<std::size_t> runner_up;  // the system it most likely belongs to if not to its own; nothing: to none in particular
+    Probability of_runner_up;
+};
+
+struct Alternatives {
+    std::vector<JoinedSystems> joined;
+    std::vector<SplitSystem> split;
+    std::vector<DoubtfulMound> doubtful;
 };
 
 struct BurrowSystem {
@@ -114,6 +143,8 @@ struct Plan {
     std::vector<ProbeSite> probes;
     std::vector<SetPoint> sets;
     std::vector<double> expected_reached_by_sets;  // animals that the first 1, 2, ... sets by rank are expected to reach
+    Alternatives alternatives;
+    std::shared_ptr<const DrawnSystems> drawn;  // for count_in_part; nothing without a usable mound
     MultiPolygon unwalked;                // inside the boundary, further from the track than a walker sees
     std::optional<double> area_walked_m2; // nothing without a track, nor in a first look
     std::optional<double> area_field_m2;  // nothing without a boundary

@@ -24,11 +24,6 @@ namespace {
 // equally likely shifts about the mean (the middles of the fifths of a normal distribution) and tells how many there are.
 constexpr std::array<double, 5> shift_quantiles{-1.281552, -0.524401, 0.0, 0.524401, 1.281552};
 
-// How many draws are kept whole: two hundred tell a chance within a few in 100; a huge field keeps fewer, for memory.
-std::size_t draws_kept(std::size_t marks) {
-    return std::clamp<std::size_t>(20'000'000 / std::max<std::size_t>(marks, 1), 20, 200);
-}
-
 // How far apart in a large group pairs are counted: a million pairs are enough to tell the systems by, and a survey that lies in one
 // heap stays quick.
 std::size_t most_apart(std::size_t marks) { return std::clamp<std::size_t>(1'000'000 / std::max<std::size_t>(marks, 1), 20, 250); }
@@ -61,6 +56,7 @@ struct Draws {
     std::vector<std::vector<std::uint32_t>> links; // of the first draws of these: the links, ascending
     std::vector<std::uint32_t> trees;              // number of trees, of the same draws
     std::vector<std::uint32_t> trees_shifted;      // of the draws about it
+    std::vector<std::vector<std::uint32_t>> tree_shifted;  // of the first of these: of each mark
     std::vector<std::uint32_t> link_times;         // of the draws at the mean shift
     std::vector<NetworkTerms::Pair> told;          // pairs of which a person is certain
 };
@@ -99,8 +95,9 @@ public:
             scales_ = fit_scales(posterior.marks, posterior.links, stop);
             if (stop.stopped()) return;
             const auto features = link_features(posterior.marks, posterior.links, scales_, options.fan_sd_degrees);
-            shift_.of_number = foretold_shift(
-                field_summary(posterior.marks, posterior.links, features, scores.log_weight, scales_), weights);
+            const FieldSummary summary = field_summary(posterior.marks, posterior.links, features, scores.log_weight, scales_);
+            shift_.of_number = foretold_shift(summary, weights);
+            likeness_ = likeness_values(posterior.marks, posterior.links, scores, summary);
             if (!weights.net) shift_.of_systems = shift_.of_number;
         });
     }
@@ -110,6 +107,7 @@ public:
 
     const Shift& shift() { return wait(), shift_; }
     const SurveyScales& scales() { return wait(), scales_; }
+    const std::optional<LikenessValues>& likeness() { return wait(), likeness_; }
 
 private:
     void wait() {
@@ -117,6 +115,7 @@ private:
     }
     Shift shift_;
     SurveyScales scales_;
+    std::optional<LikenessValues> likeness_;  // nothing in a first look
     std::jthread worker_;
 };
 
@@ -138,6 +137,7 @@ std::optional<Draws> draw_forests(const SystemPosterior& posterior, const LinkSc
     draws.trees.resize(for_systems);
     draws.links.resize(std::min(for_systems, draws_kept(posterior.marks.size())));
     draws.trees_shifted.resize(all - std::min(all, for_systems));
+    draws.tree_shifted.resize(std::min(draws.trees_shifted.size(), draws_kept(posterior.marks.size())));
     const auto tell = [&](std::size_t d) {
         progress.say(0.2 + 0.4 * static_cast<double>(d) / count, "drawing networks of runs");
     };
@@ -164,7 +164,9 @@ std::optional<Draws> draw_forests(const SystemPosterior& posterior, const LinkSc
     const bool counted = share_out(draws.trees_shifted.size(), progress, [&](std::size_t k, std::size_t worker) {
         const std::size_t d = for_systems + k;
         if (worker == 0) tell(d);
-        draws.trees_shifted[k] = shifted[d % shifted.size()].draw(d).trees;
+        Forest forest = shifted[d % shifted.size()].draw(d);
+        draws.trees_shifted[k] = forest.trees;
+        if (k < draws.tree_shifted.size()) draws.tree_shifted[k] = std::move(forest.tree);
     });
     if (!counted) return std::nullopt;
     draws.link_times.resize(posterior.links.size(), 0);
@@ -214,9 +216,13 @@ std::optional<Draws> draw_obeying(SystemPosterior& posterior, const LinkScores& 
     const std::size_t for_systems = std::max<std::size_t>(1, all * 2 / 3);
     Draws draws;
     for (const double quantile : shift_quantiles) {
-        const auto drawn = drawn_at(shift.of_number + quantile * shift.sd, std::max<std::size_t>(1, (all - for_systems) / shift_quantiles.size()));
+        auto drawn = drawn_at(shift.of_number + quantile * shift.sd, std::max<std::size_t>(1, (all - for_systems) / shift_quantiles.size()));
         if (!drawn) return std::nullopt;
-        for (const DrawnNetwork& network : drawn->draws) draws.trees_shifted.push_back(network.trees);
+        const std::size_t most = std::max<std::size_t>(1, draws_kept(posterior.marks.size()) / shift_quantiles.size());
+        for (std::size_t d = 0; d < drawn->draws.size(); ++d) {
+            draws.trees_shifted.push_back(drawn->draws[d].trees);
+            if (d < most) draws.tree_shifted.push_back(std::move(drawn->draws[d].tree));
+        }
     }
     progress.say(0.4, "drawing networks of runs");
     auto drawn = drawn_at(shift.of_systems, for_systems);
@@ -233,9 +239,8 @@ std::optional<Draws> draw_obeying(SystemPosterior& posterior, const LinkScores& 
     return draws;
 }
 
-// The value that the share `share` of the sorted numbers does not exceed.
 int quantile_of(const std::vector<std::uint32_t>& sorted, double share) {
-    return static_cast<int>(sorted[static_cast<std::size_t>(std::lround(share * static_cast<double>(sorted.size() - 1)))]);
+    return static_cast<int>(quantile_of_sorted<std::uint32_t>(sorted, share));
 }
 
 // The number that most draws are near: the summit of the drawn numbers under a normal kernel of half their spread.
@@ -410,6 +415,7 @@ std::optional<SystemPosterior> infer_systems(const Survey& survey, const PlanOpt
         draw_as_known(survey, posterior, weighed.scores, field, weights.net == nullptr, wanted, thoroughness, progress);
     if (!draws) return std::nullopt;
     posterior.scales = field.scales();
+    posterior.likeness = field.likeness();
     CoMembership pairs(posterior.marks.size(), most_apart(posterior.marks.size()));
     for (const auto& tree : draws->tree) {
         if (progress.stopped()) return std::nullopt;
@@ -429,6 +435,7 @@ std::optional<SystemPosterior> infer_systems(const Survey& survey, const PlanOpt
     order_systems(posterior);
     measure_agreement(posterior, *draws, table);
     posterior.together = std::move(table);
+    posterior.drawn_for_number = draws->trees_shifted.empty() ? draws->tree : std::move(draws->tree_shifted);
     posterior.drawn_links = std::move(draws->links);
     draws->tree.resize(posterior.drawn_links.size());
     posterior.drawn_system = std::move(draws->tree);

@@ -7,7 +7,8 @@
 //          links that it calls for are added to the candidates.
 // Result:  `system` numbers 0.. by number of mounds, largest first (ties by the marks' keys), so that renumbering, moving or
 //          turning the field changes nothing.
-// Draws:   at most 200 are kept whole (drawn_links, drawn_system), fewer of a field above 100,000 marks, never under 20 if drawn.
+// Draws:   at most 200 are kept whole (drawn_links, drawn_system), fewer of a field above 100,000 marks, never under 20 if drawn; and
+//          as many of those that tell the number (drawn_for_number), evenly of all settings.
 // Degenerate input: no mark: nothing; one mark: one system, certain.
 // Errors:  returns nothing when stopped.
 // Cost:    near-linear in marks; two threads.
@@ -21,6 +22,7 @@
 #include "core/systems/link_weights.h"
 #include "core/systems/marks.h"
 #include "core/systems/network_draws.h"
+#include "core/systems/survey_likeness.h"
 
 namespace plugside {
 
@@ -37,6 +39,9 @@ struct SystemPosterior {
     std::vector<double> single;                // of each system: share of draws that hold all its marks together
     std::vector<std::vector<std::uint32_t>> drawn_links;   // of each draw kept: its links, ascending
     std::vector<std::vector<std::uint32_t>> drawn_system;  // of the same draws: label of each mark's tree
+    std::vector<std::vector<std::uint32_t>> drawn_for_number;  // the same of draws whose trees `estimate` counts; a plan takes them
+                                                               // (Plan::drawn)
+    std::optional<LikenessValues> likeness;    // to fields that were learnt from; nothing of few marks
     double expected_index = 1.0;               // adjusted Rand index that the consensus claims
     NetworkConvergence convergence;            // of the chains that facts call for; exact draws are converged by nature
     std::vector<FactConflict> conflicts;       // facts of Survey::known that were set aside, with the reason

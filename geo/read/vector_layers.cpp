@@ -12,8 +12,8 @@ namespace {
 constexpr std::array<std::string_view, 8> layers_read{"field_boundaries", "barriers",      "keep_clear_areas",
                                                       "mounds",           "walk_tracks",   "set_decisions",
                                                       "set_points",       "survey_summary"};
-constexpr std::array<std::string_view, 5> layers_computed_anew{"burrow_systems", "main_runs", "probe_points",
-                                                               "unwalked_areas", "rounds"};
+constexpr std::array<std::string_view, 6> layers_computed_anew{"burrow_systems", "main_runs", "probe_points",
+                                                               "unwalked_areas", "rounds",    "system_alternatives"};
 
 template <std::size_t n>
 bool is_one_of(std::string_view name, const std::array<std::string_view, n>& names) {

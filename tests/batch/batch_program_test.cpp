@@ -137,6 +137,8 @@ TEST(BatchProgram, PlansTheSampleWithEveryOutputAndSaysSoInAFewLines) {
     EXPECT_TRUE(outcome.err.empty()) << outcome.err;  // nothing misunderstood, and no progress into a file
     EXPECT_NE(outcome.out.find("Animals: "), std::string::npos);
     EXPECT_NE(outcome.out.find(" ha walked"), std::string::npos);
+    EXPECT_NE(outcome.out.find("What else may be true"), std::string::npos);
+    EXPECT_NE(outcome.out.find(" of 100"), std::string::npos);
     EXPECT_NE(outcome.out.find("The label, local rules"), std::string::npos);
     EXPECT_LT(took.count(), 10.0);  // under a second in a release build on an idle machine
     EXPECT_TRUE(content_of(folder.at("plan.gpkg")).starts_with("SQLite format 3"));

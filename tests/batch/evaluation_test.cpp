@@ -85,6 +85,13 @@ TEST(EvaluateFields, ReachIsMonotoneAndClaimsAddUpOverTheKinds) {
         EXPECT_GT(group.reach.back().reached, 0.3);
         EXPECT_LE(group.reach.back().reached, 1.0);
     }
+    for (std::size_t q = 0; q < truth_rank_count; ++q) {
+        EXPECT_EQ(groups[2].truth_ranks.at(q).ranks(), 4u);
+        EXPECT_EQ(groups[0].truth_ranks.at(q).ranks(), 2u);
+    }
+    EXPECT_NE(table_of(*results).find("truth among draws"), std::string::npos);
+    EXPECT_NE(report_of(*results).find("Where the truth stands among the draws"), std::string::npos);
+    EXPECT_NE(csv_of(*results).find("true_systems_place,true_pairs_place"), std::string::npos);
     for (std::size_t kind = 0; kind < claim_kinds; ++kind) {
         EXPECT_GT(groups[2].calibration[kind].claims, 0u) << to_text(static_cast<ClaimKind>(kind));
         EXPECT_EQ(groups[2].calibration[kind].claims,

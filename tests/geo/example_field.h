@@ -154,6 +154,10 @@ inline Plan example_plan(const FieldSurvey& field) {
     plan.sets.push_back({1, 1, 1, SetChoice::moved, "trap in the main run", {"decides"}});
     plan.sets.push_back({2, 4, 4, SetChoice::dropped, "hand bait", {}});
     plan.sets.push_back({3, 3, 2, SetChoice::proposed, "hand bait", {"decides", "utilities"}});
+    plan.alternatives.joined.push_back({0, 1, Probability::of(0.3125)});
+    plan.alternatives.split.push_back({0, Probability::of(0.25), {1, 2}});
+    plan.alternatives.doubtful.push_back({3, 1, Probability::of(0.375), 0, Probability::of(0.125)});
+    plan.alternatives.doubtful.push_back({4, 1, Probability::of(0.4375), std::nullopt, {}});
     plan.unwalked.parts = {rectangle(-50.0, 40.0, 0.0, 80.0), rectangle(120.0, 0.0, 140.0, 20.0)};
     plan.area_walked_m2 = 8123.5;
     plan.area_field_m2 = 21300.0;

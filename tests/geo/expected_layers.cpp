@@ -240,6 +240,19 @@ void expect_tables(Expected& expected) {
         expected.value("moved_across_m", std::string(row[3]) == "moved" ? "-0.3" : "\\N");
         expected.next();
     }
+    expected.layer("system_alternatives");
+    const char* const alternatives[][7] = {
+        {"one animal", "1", "2", "\\N", "0.3125", "\\N", "A and B are one animal's in 31 of 100"},
+        {"two animals", "1", "\\N", "M002, Märk <3> & \"four\"", "0.25", "\\N",
+         "A is two animals' in 25 of 100: M002 and Märk <3> & \"four\" apart"},
+        {"doubtful mound", "2", "1", "M004", "0.125", "0.375", "M004 hangs together with B in 38 of 100, with A in 13"},
+        {"doubtful mound", "2", "\\N", "M005", "\\N", "0.4375",
+         "M005 hangs together with B in 44 of 100, with no other system more than now and then"}};
+    for (const auto& row : alternatives) {
+        const char* const columns[] = {"kind", "system_id", "other_system_id", "mounds", "probability", "probability_kept", "words"};
+        for (std::size_t i = 0; i < 7; ++i) expected.value(columns[i], row[i]);
+        expected.next();
+    }
     expected.layer("survey_summary");
     expected.value("field_name", "Upper hay piece");
     expected.value("systems_expected", 2.25);

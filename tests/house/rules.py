@@ -146,7 +146,7 @@ def layers_written(tree):
 
 
 LAYER_TABLE = ("mounds", "burrow_systems", "main_runs", "probe_points", "set_points", "walk_tracks", "field_boundaries", "barriers",
-               "keep_clear_areas", "unwalked_areas", "rounds", "survey_summary")
+               "keep_clear_areas", "unwalked_areas", "rounds", "system_alternatives", "survey_summary")
 
 
 def layer_table(tree):
