@@ -32,11 +32,8 @@ std::vector<GrownSystem> grow(FieldKind kind, const FieldDomain& domain, const F
     return {};
 }
 
-// The first four kinds lean to the small systems of Howard & Childs 1959; the later ones also take in the larger of Wagner
-// et al. 2017, so that what is learnt on some kinds is tried on other sizes, too. How much larger: our assumption.
 FieldScales scales_of(FieldKind kind, Random& random) {
     FieldScales scales = draw_field_scales(random);
-    if (kind > FieldKind::edge_rows) scales.mounds_median *= random.log_uniform(1.1, 2.3);
     // a defended border may be narrow: where all ground is taken, works come nearer to it than to each other elsewhere
     if (kind == FieldKind::shared_ground) scales.gap_m = random.log_uniform(1.0, 2.5);
     return scales;

@@ -5,6 +5,8 @@
 //              no fan could be read (crushed, mown, surface plug).
 // position_sd: standard deviation of the mark's own position in each direction (east, north), relative to marks taken
 //              next to it in the same walk; > 0.
+// shared_sd:   the same of the part of the error that marks made soon after one another by the same walker share, and that
+//              drifts within minutes; > 0; absent when nothing is known of it.
 // name:        the mark's name, unique within a survey (geo/read makes it so).
 // Source:      what can be seen of a mound: UC IPM Pest Notes 7433 and common practice of the trade.
 #pragma once
@@ -35,6 +37,7 @@ struct Mound {
     SignKind kind = SignKind::gopher_mound;
     Freshness freshness = Freshness::unknown;
     Metres position_sd = Metres::of(0.5);
+    std::optional<Metres> shared_sd;
     std::string note;
     std::optional<UtcTime> time;
     std::size_t walk = 0;  // index into Survey::walks
