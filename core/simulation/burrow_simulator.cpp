@@ -1,6 +1,7 @@
 #include "core/simulation/burrow_simulator.h"
 
 #include <algorithm>
+#include <cmath>
 
 #include "core/simulation/mounds_on_runs.h"
 #include "core/simulation/run_generators.h"
@@ -32,11 +33,8 @@ std::vector<GrownSystem> grow(FieldKind kind, const FieldDomain& domain, const F
     return {};
 }
 
-// The first four kinds lean to the small systems of Howard & Childs 1959; the later ones also take in the larger of Wagner
-// et al. 2017, so that what is learnt on some kinds is tried on other sizes, too. How much larger: our assumption.
 FieldScales scales_of(FieldKind kind, Random& random) {
     FieldScales scales = draw_field_scales(random);
-    if (kind > FieldKind::edge_rows) scales.mounds_median *= random.log_uniform(1.1, 2.3);
     // a defended border may be narrow: where all ground is taken, works come nearer to it than to each other elsewhere
     if (kind == FieldKind::shared_ground) scales.gap_m = random.log_uniform(1.0, 2.5);
     return scales;
@@ -64,6 +62,29 @@ Ground ground_of(const FieldDomain& domain) {
     if (domain.ditch()) ground.barriers.push_back({"ditch", *domain.ditch()});
     if (domain.house()) ground.keep_clear.push_back({"house", "people live here", KeepClearKind::building, *domain.house()});
     return ground;
+}
+
+std::vector<double> parameters_of(const FieldScales& scales, const std::vector<WalkerHabits>& walkers) {
+    const WalkerHabits& habits = walkers.front();
+    return {std::log(scales.spacing_m),
+            scales.spacing_variation,
+            std::log(scales.mounds_median),
+            scales.mounds_log_sd,
+            std::log(scales.gap_m),
+            std::log(scales.room_per_run_m),
+            scales.depth_m,
+            scales.lean_sd_degrees / 20.0,
+            scales.fan_spread_degrees / 10.0,
+            scales.side_keeping,
+            std::log(habits.shared_sd_m),
+            std::log(habits.shared_memory_s),
+            std::log(habits.own_sd_m),
+            habits.fan_sd_degrees / 20.0,
+            habits.no_fan_share,
+            habits.miss_chance,
+            habits.line_gap_m / 10.0,
+            habits.follows_mounds ? 1.0 : 0.0,
+            static_cast<double>(walkers.size())};
 }
 
 FieldTruth dig_field(const SimulationOptions& options, const FieldScales& scales, const FieldDomain& domain,
@@ -129,6 +150,7 @@ SimulatedField simulate_field(const SimulationOptions& options) {
                 if (!options.other_diggers) habits.others_share = 0.0;
             }
             walk_field(domain, walkers, field, walk_random);
+            field.truth.parameters = parameters_of(scales, walkers);
             return field;
         }
         domain_wanted.area_m2 *= 1.25;

@@ -14,11 +14,11 @@
 namespace plugside {
 
 struct FieldScales {
-    double spacing_m = 2.0;           // mean distance along a run from one lateral to the next, 1-3.5
-    double spacing_variation = 0.45;  // its coefficient of variation, .3-.6
-    double mounds_median = 12.0;      // mounds of a system: log-normal, held within 3-60; 7-46
+    double spacing_m = 2.0;           // mean distance along a run from one lateral to the next, 0.8-4
+    double spacing_variation = 0.45;  // its coefficient of variation, .2-.7
+    double mounds_median = 12.0;      // mounds of a system: log-normal, held within 3-60; 6-32
     double mounds_log_sd = 0.5;
-    double gap_m = 2.0;           // no run of one system comes nearer than this to one of another, 1-4
+    double gap_m = 2.0;           // no run of one system comes nearer than this to one of another, 0.8-5
     double room_per_run_m = 6.0;  // field area over length of run, m2 a metre
     double tunnel_diameter_m = 0.064;
     double depth_m = 0.25;  // mean over the field; systems differ, and each wobbles along its runs

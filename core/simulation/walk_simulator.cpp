@@ -167,6 +167,8 @@ private:
         mark.walk = number_;
         mark.plug = at_ + error_.shared_after(0.0) + error_.own();
         mark.time = time_at(clock_s_);
+        if (habits_.told_own_sd_m) mark.position_sd = Metres::of(*habits_.told_own_sd_m);
+        if (habits_.told_shared_sd_m) mark.shared_sd = Metres::of(*habits_.told_shared_sd_m);
         return mark;
     }
     void keep(Mound mark) {
@@ -193,21 +195,28 @@ WalkerHabits draw_walker_habits(Random& random) {
     constexpr std::array<double, 4> roundings{5.0, 10.0, 22.5, 45.0};
     constexpr std::array<double, 4> up_to{0.35, 0.7, 0.85, 1.0};
     WalkerHabits habits;
-    habits.line_gap_m = random.uniform(5.0, 9.0);
+    habits.line_gap_m = random.uniform(4.0, 10.0);
     habits.pace_m_per_s = random.uniform(0.7, 1.2);
     habits.seconds_a_mark = random.uniform(8.0, 20.0);
-    habits.miss_chance = random.uniform(0.02, 0.15);
+    habits.miss_chance = random.log_uniform(0.01, 0.25);
     habits.follows_mounds = random.chance(0.6);
-    habits.shared_sd_m = random.uniform(1.0, 3.0);
+    habits.shared_sd_m = random.log_uniform(0.3, 3.0);
     habits.shared_memory_s = 60.0 * random.log_uniform(4.0, 25.0);
-    habits.own_sd_m = random.log_uniform(0.1, 0.6);
-    habits.fan_sd_degrees = random.uniform(8.0, 20.0);
+    habits.own_sd_m = random.log_uniform(0.05, 0.8);
+    habits.fan_sd_degrees = random.uniform(6.0, 25.0);
     const double habit = random.uniform();
     for (std::size_t i = roundings.size(); i-- > 0;)
         if (habit < up_to.at(i)) habits.fan_rounding_degrees = roundings.at(i);
-    habits.no_fan_share = random.uniform(0.05, 0.3);
+    habits.no_fan_share = random.log_uniform(0.02, 0.45);
     habits.age_noted_share = random.uniform(0.7, 1.0);
     habits.others_share = random.uniform(0.02, 0.12);
+    const bool tells = random.chance(0.5);
+    const double own_factor = random.log_normal(1.0, 0.3);
+    const double shared_factor = random.log_normal(1.0, 0.5);
+    if (tells) {
+        habits.told_own_sd_m = habits.own_sd_m * own_factor;
+        habits.told_shared_sd_m = habits.shared_sd_m * shared_factor;
+    }
     return habits;
 }
 

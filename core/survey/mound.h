@@ -7,6 +7,8 @@
 //              next to it in the same walk; > 0.
 // set_aside_because: why the mark takes no part although it may be a gopher's, for a person to read; absent when it does.
 // recorded:    how the walk says it, where a mend (mend.h) has changed anything of it.
+// shared_sd:   the same of the part of the error that marks made soon after one another by the same walker share, and that
+//              drifts within minutes; > 0; absent when nothing is known of it.
 // name:        the mark's name, unique within a survey (geo/read makes it so).
 // Source:      what can be seen of a mound: UC IPM Pest Notes 7433 and common practice of the trade.
 #pragma once
@@ -47,6 +49,7 @@ struct Mound {
     SignKind kind = SignKind::gopher_mound;
     Freshness freshness = Freshness::unknown;
     Metres position_sd = Metres::of(0.5);
+    std::optional<Metres> shared_sd;
     std::string note;
     std::optional<UtcTime> time;
     std::size_t walk = 0;  // index into Survey::walks

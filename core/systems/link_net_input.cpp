@@ -18,6 +18,7 @@ constexpr std::size_t hats = 10;
 constexpr std::array<double, hats> hat_at{0.25, 0.5, 0.75, 1.0, 1.35, 1.75, 2.25, 3.0, 4.0, 6.0};  // length over spacing
 constexpr double default_spacing_m = 2.0;  // of a mark alone: our assumption
 constexpr double shortest = 0.02;          // a link's length over the spacing is told no shorter: our assumption
+constexpr double shared_memory_s = 600.0;  // within which a receiver's shared error drifts: our assumption
 constexpr std::size_t marks_a_piece = 64;
 constexpr std::size_t links_a_piece = 128;
 constexpr double fan_sd_radians = 15.0 * std::numbers::pi / 180.0;    // reading a fan by eye: our assumption
@@ -33,15 +34,16 @@ double median(std::vector<double>& values) {
 std::vector<std::vector<double>> sorted_lengths(std::size_t marks, const std::vector<Link>& links, const LinkRows& rows) {
     std::vector<std::vector<double>> lengths(marks);
     for (std::size_t i = 0; i < marks; ++i) {
-        for (std::uint32_t at = rows.start[i]; at < rows.start[i + 1]; ++at) lengths[i].push_back(links[rows.link[at]].length_m);
+        for (std::uint32_t at = rows.start[i]; at < rows.start[i + 1]; ++at)
+            lengths[i].push_back(links[rows.link[at]].length_m);
         std::sort(lengths[i].begin(), lengths[i].end());
     }
     return lengths;
 }
 
 // The median over a mark and the far ends of its links of their distance to the neighbour of rank `rank`.
-std::vector<double> median_about(std::size_t rank, const std::vector<std::vector<double>>& lengths, const std::vector<Link>& links,
-                                 const LinkRows& rows) {
+std::vector<double> median_about(std::size_t rank, const std::vector<std::vector<double>>& lengths,
+                                 const std::vector<Link>& links, const LinkRows& rows) {
     std::vector<double> result(lengths.size(), default_spacing_m);
     std::vector<double> about;
     for (std::uint32_t i = 0; i < lengths.size(); ++i) {
@@ -59,13 +61,17 @@ std::vector<double> median_about(std::size_t rank, const std::vector<std::vector
 class InputMaker {
 public:
     InputMaker(const std::vector<Mark>& marks, const std::vector<Link>& links, const LinkRows& rows)
-        : marks_(marks), links_(links), rows_(rows), lengths_(sorted_lengths(marks.size(), links, rows)),
-          spacing_(median_about(2, lengths_, links, rows)), fifth_(median_about(5, lengths_, links, rows)) {}
+        : marks_(marks),
+          links_(links),
+          rows_(rows),
+          lengths_(sorted_lengths(marks.size(), links, rows)),
+          spacing_(median_about(2, lengths_, links, rows)),
+          fifth_(median_about(5, lengths_, links, rows)) {}
 
     void tell_mark(std::uint32_t i, float* out) const {
         for (std::size_t r = 0; r < 8; ++r)
-            *out++ = static_cast<float>(r < lengths_[i].size() ? std::log(std::clamp(lengths_[i][r] / spacing_[i], shortest, 12.0))
-                                                               : std::log(4.0));
+            *out++ = static_cast<float>(
+                r < lengths_[i].size() ? std::log(std::clamp(lengths_[i][r] / spacing_[i], shortest, 12.0)) : std::log(4.0));
         *out++ = marks_[i].fan ? 1.0F : 0.0F;
         for (const Freshness age : {Freshness::unknown, Freshness::fresh, Freshness::older, Freshness::crushed})
             *out++ = marks_[i].freshness == age ? 1.0F : 0.0F;
@@ -94,7 +100,8 @@ public:
         const double rank_other = std::log2(link.rank_of_second);
         put(std::max(rank_one, rank_other));
         put(std::min(rank_one, rank_other));
-        const double local = std::log(std::max(link.length_m, 0.05 * spacing) / std::sqrt(second_of(link.first) * second_of(link.second)));
+        const double local =
+            std::log(std::max(link.length_m, 0.05 * spacing) / std::sqrt(second_of(link.first) * second_of(link.second)));
         put(std::clamp(local, -2.0, 3.0));
         put(std::pow(std::clamp(local, -2.0, 3.0), 2.0));
         const double on_first = goes_on(field(), link, link.first, spacing);
@@ -105,11 +112,32 @@ public:
         put(std::clamp(std::log(spacing / std::sqrt(fifth_[link.first] * fifth_[link.second])), -2.0, 1.0));
         put(std::log(relative));
         put(std::log(std::max(link.length_m, 0.05) / 2.0));
-        put(std::log(std::max(spacing_[link.first], spacing_[link.second]) / std::min(spacing_[link.first], spacing_[link.second])));
+        put(std::log(std::max(spacing_[link.first], spacing_[link.second]) /
+                     std::min(spacing_[link.first], spacing_[link.second])));
         tell_times(link, out);
+        tell_accuracy(link, spacing, out);
     }
 
 private:
+    // The standard deviation of the distance between both marks by their receivers, over the spacing.
+    void tell_accuracy(const Link& link, double spacing, float* out) const {
+        const Mark& a = marks_[link.first];
+        const Mark& b = marks_[link.second];
+        if (!a.shared_sd_m || !b.shared_sd_m) {
+            *out++ = 0.0F;
+            *out++ = 0.0F;
+            return;
+        }
+        double alike = 0.0;  // share of the drifting part that both have in common
+        if (a.walk == b.walk && a.time && b.time)
+            alike = std::exp(-std::abs(std::chrono::duration<double>(*a.time - *b.time).count()) / shared_memory_s);
+        const double shared = *a.shared_sd_m * *a.shared_sd_m + *b.shared_sd_m * *b.shared_sd_m -
+                              2.0 * alike * *a.shared_sd_m * *b.shared_sd_m;
+        const double own = a.position_sd_m * a.position_sd_m + b.position_sd_m * b.position_sd_m;
+        *out++ = static_cast<float>(std::clamp(std::log(std::sqrt(shared + own) / spacing), -4.0, 2.0));
+        *out++ = 1.0F;
+    }
+
     static void tell_hats(double relative, float* out) {
         const double x = std::log2(std::clamp(relative, hat_at.front(), hat_at.back()));
         std::size_t right = 1;
@@ -122,7 +150,7 @@ private:
         out[right] = static_cast<float>(t);
     }
 
-    void tell_times(const Link& link, float* out) const {
+    void tell_times(const Link& link, float*& out) const {
         const Mark& a = marks_[link.first];
         const Mark& b = marks_[link.second];
         const bool timed = a.time && b.time;
@@ -146,7 +174,8 @@ private:
         const double place_variance = here.position_sd_m * here.position_sd_m + there.position_sd_m * there.position_sd_m;
         const double d = std::max(link.length_m, 1e-6);
         const double angle_variance = fan_sd_radians * fan_sd_radians + square_sd_radians * square_sd_radians;
-        return -std::cos(2.0 * (direction->radians() - here.fan->radians())) * std::exp(-2.0 * (angle_variance + place_variance / (d * d)));
+        return -std::cos(2.0 * (direction->radians() - here.fan->radians())) *
+               std::exp(-2.0 * (angle_variance + place_variance / (d * d)));
     }
 
     [[nodiscard]] LinkedMarks field() const { return {marks_, links_, rows_}; }
@@ -164,7 +193,8 @@ std::vector<LinkNetInput::Triangle> triangles_of(const std::vector<Link>& links,
     std::vector<std::uint32_t> link_to(marks, no_link);  // of the first mark under the hand
     std::uint32_t e = 0;
     for (std::uint32_t i = 0; i < marks; ++i) {
-        for (std::uint32_t at = rows.start[i]; at < rows.start[i + 1]; ++at) link_to[other_end(links[rows.link[at]], i)] = rows.link[at];
+        for (std::uint32_t at = rows.start[i]; at < rows.start[i + 1]; ++at)
+            link_to[other_end(links[rows.link[at]], i)] = rows.link[at];
         for (; e < links.size() && links[e].first == i; ++e) {
             const std::uint32_t j = links[e].second;
             for (std::uint32_t at = rows.start[j]; at < rows.start[j + 1]; ++at) {
@@ -172,7 +202,8 @@ std::vector<LinkNetInput::Triangle> triangles_of(const std::vector<Link>& links,
                 if (third != i && link_to[third] != no_link) triangles.push_back({e, link_to[third], rows.link[at]});
             }
         }
-        for (std::uint32_t at = rows.start[i]; at < rows.start[i + 1]; ++at) link_to[other_end(links[rows.link[at]], i)] = no_link;
+        for (std::uint32_t at = rows.start[i]; at < rows.start[i + 1]; ++at)
+            link_to[other_end(links[rows.link[at]], i)] = no_link;
     }
     return triangles;
 }
@@ -209,17 +240,19 @@ void tell_surroundings(const std::vector<Mark>& marks, LinkNetInput& input) {
 
 std::span<const std::string_view> net_mark_names() {
     static constexpr std::array<std::string_view, net_mark_inputs> names{
-        "near_1", "near_2", "near_3", "near_4", "near_5", "near_6", "near_7", "near_8", "has_fan", "age_unknown", "fresh", "older",
-        "crushed", "spacing", "crowding"};
+        "near_1",  "near_2",      "near_3", "near_4", "near_5",  "near_6",  "near_7",  "near_8",
+        "has_fan", "age_unknown", "fresh",  "older",  "crushed", "spacing", "crowding"};
     return names;
 }
 
 std::span<const std::string_view> net_link_names() {
     static constexpr std::array<std::string_view, net_link_inputs> names{
-        "gap_0.25", "gap_0.5", "gap_0.75", "gap_1", "gap_1.35", "gap_1.75", "gap_2.25", "gap_3", "gap_4", "gap_6",
-        "fans_across", "fans_both", "fans_far", "between", "between_close", "rank_larger", "rank_smaller", "local", "local_squared",
-        "goes_on", "goes_on_least", "age_differs", "crowding", "length_relative", "length", "spacing_differs", "apart_in_time",
-        "timed", "walk_differs"};
+        "gap_0.25",      "gap_0.5",         "gap_0.75",      "gap_1",       "gap_1.35",     "gap_1.75",
+        "gap_2.25",      "gap_3",           "gap_4",         "gap_6",       "fans_across",  "fans_both",
+        "fans_far",      "between",         "between_close", "rank_larger", "rank_smaller", "local",
+        "local_squared", "goes_on",         "goes_on_least", "age_differs", "crowding",     "length_relative",
+        "length",        "spacing_differs", "apart_in_time", "timed",       "walk_differs", "placed_within",
+        "accuracy_known"};
     return names;
 }
 

@@ -8,7 +8,8 @@
 // of_link:  names in net_link_names(): hat functions of the length; how the fans stand across it; marks between its ends; neighbour
 //           ranks; how it compares with its ends' own distances; what goes on beyond; ages; time between the marks (the receiver's
 //           shared error drifts within minutes, so that marks made together are placed better relative to each other: Sensors
-//           2020, 20:6050) and whether one walker made both.
+//           2020, 20:6050) and whether one walker made both; how far the receivers' error may have put its ends wrong relative to each
+//           other, where that is known.
 // direction: of the link from its first mark to its second, radians clockwise from north; fan the same, 0 where none was read.
 // Degenerate input: marks in one place are linked at a fiftieth of the spacing; a mark alone has spacing 2 m.
 // Cost:     O(links x neighbours).
@@ -24,7 +25,7 @@
 namespace plugside {
 
 inline constexpr std::size_t net_mark_inputs = 15;
-inline constexpr std::size_t net_link_inputs = 29;
+inline constexpr std::size_t net_link_inputs = 31;
 inline constexpr std::size_t net_window = 128;  // how far around a mark its surroundings are felt
 
 struct LinkNetInput {

@@ -31,8 +31,8 @@ void order_along_curve(std::vector<Mark>& marks, const Survey& survey) {
     const auto rank = [&](const Mark& mark) {
         const Mound& mound = survey.mounds[mark.mound];
         return std::tuple(along_curve(mark.plug.east_m - west, mark.plug.north_m - south), mark.plug.east_m,
-                          mark.plug.north_m, mark.fan ? mark.fan->degrees() : -1.0, mark.freshness, mound.kind,
-                          mound.time, std::string_view(mound.name));
+                          mark.plug.north_m, mark.fan ? mark.fan->degrees() : -1.0, mark.freshness, mound.kind, mound.time,
+                          std::string_view(mound.name));
     };
     std::sort(marks.begin(), marks.end(), [&](const Mark& a, const Mark& b) { return rank(a) < rank(b); });
 }
@@ -69,6 +69,7 @@ std::vector<Mark> marks_of(const Survey& survey, const PlanOptions& options) {
                          .take_off = take_off.at,
                          .fan = mound.fan,
                          .position_sd_m = mound.position_sd.value(),
+                         .shared_sd_m = mound.shared_sd ? std::optional(mound.shared_sd->value()) : std::nullopt,
                          .sd_m = std::hypot(take_off.sd_along_m, take_off.sd_across_m) / std::sqrt(2.0),
                          .freshness = mound.freshness,
                          .time = mound.time,

@@ -23,7 +23,8 @@ struct Mark {
     LocalPoint plug;
     LocalPoint take_off;
     std::optional<Bearing> fan;
-    double position_sd_m = 0.5;
+    double position_sd_m = 0.5;         // own part
+    std::optional<double> shared_sd_m;  // part shared with marks made soon before and after
     double sd_m = 0.5;
     Freshness freshness = Freshness::unknown;
     std::optional<UtcTime> time;  // when it was marked

@@ -12,6 +12,8 @@ namespace {
 constexpr double sd_at_hdop_1_m = 0.5;
 constexpr double least_sd_m = 0.3;
 constexpr double most_sd_m = 5.0;
+constexpr double shared_sd_at_hdop_1_m = 1.8;
+constexpr double most_shared_sd_m = 10.0;
 
 // A name is told in sentences and drawn beside a mark: runs of white space, line ends among them, become one space.
 std::string in_one_line(std::string_view name) {
@@ -66,6 +68,7 @@ private:
 
     void read_position() {
         mark_.mound.position_sd = position_sd_from_hdop(waypoint_.hdop);
+        mark_.mound.shared_sd = shared_sd_from_hdop(waypoint_.hdop);
         if (trimmed(waypoint_.fix) != "none") return;
         mark_.mound.position_sd = Metres::of(most_sd_m);
         find("the receiver had no fix at this mark; its place is taken as good to 5 m only");
@@ -150,6 +153,11 @@ private:
 Metres position_sd_from_hdop(std::optional<double> hdop) {
     if (!hdop) return Metres::of(sd_at_hdop_1_m);
     return Metres::of(std::clamp(sd_at_hdop_1_m * *hdop, least_sd_m, most_sd_m));
+}
+
+std::optional<Metres> shared_sd_from_hdop(std::optional<double> hdop) {
+    if (!hdop) return std::nullopt;
+    return Metres::of(std::clamp(shared_sd_at_hdop_1_m * *hdop, least_sd_m, most_shared_sd_m));
 }
 
 std::optional<double> hdop_from_position_sd(Metres sd) {

@@ -7,8 +7,8 @@
 //          "other", unless the note says a fan, a freshness or a sign.
 // Not understood: listed as findings, the same words once with the number of marks. A name that is just a name is none.
 // Error:   position_sd = 0.5 m times the receiver's hdop, held within 0.3 and 5 m; 0.5 m without one; 5 m where the receiver
-//          says it had no fix. Our assumption: neighbours marked in one walk share most of their error (trade facts, section
-//          6).
+//          says it had no fix. shared_sd = 1.8 m times the hdop, held within 0.3 and 10 m; not known without one. Our
+//          assumption: neighbours marked in one walk share most of their error (trade facts, section 6).
 // Cost:    linear.
 #pragma once
 
@@ -24,6 +24,7 @@ namespace plugside {
 
 // The rule of the header and its inverse, for the writer of walks: nothing where the default needs no hdop.
 [[nodiscard]] Metres position_sd_from_hdop(std::optional<double> hdop);
+[[nodiscard]] std::optional<Metres> shared_sd_from_hdop(std::optional<double> hdop);
 [[nodiscard]] std::optional<double> hdop_from_position_sd(Metres sd);
 
 }  // namespace plugside

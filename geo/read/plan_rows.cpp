@@ -97,6 +97,12 @@ tl::expected<GeographicMark, Refusal> mark_of(const ReadLayer& layer, const Read
                 refused(file, row, Refusal::Code::out_of_range, "position_sd_m " + std::to_string(*sd), "metres above 0"));
         mark.mound.position_sd = Metres::of(*sd);
     }
+    if (const auto sd = number_of(layer.value(row, "shared_sd_m"))) {
+        if (!(*sd > 0.0) || !std::isfinite(*sd))
+            return tl::unexpected(
+                refused(file, row, Refusal::Code::out_of_range, "shared_sd_m " + std::to_string(*sd), "metres above 0"));
+        mark.mound.shared_sd = Metres::of(*sd);
+    }
     return mark;
 }
 

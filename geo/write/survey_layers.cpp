@@ -29,7 +29,8 @@ Row mound_row(const Survey& survey, const Mound& mound, const MoundInPlan& in_pl
         row.values.resize(row.values.size() + 5);
     }
     row.values.insert(row.values.end(),
-                      {walk_id(survey, mound), mound.position_sd.value(), text_or_null(mound.note),
+                      {walk_id(survey, mound), mound.position_sd.value(),
+                       mound.shared_sd ? Value(mound.shared_sd->value()) : Value(), text_or_null(mound.note),
                        value_or_null(mound.time), std::int64_t{used ? 1 : 0}, value_or_null(in_plan.not_used_because)});
     return row;
 }
@@ -72,6 +73,7 @@ LayerContent mound_layer(const Survey& survey, const Plan& plan, const LocalFram
                         {"belongs", ColumnKind::number},
                         {"walk_id", ColumnKind::text},
                         {"position_sd_m", ColumnKind::number},
+                        {"shared_sd_m", ColumnKind::number},
                         {"note", ColumnKind::text},
                         {"time", ColumnKind::time},
                         {"used", ColumnKind::whole_number},

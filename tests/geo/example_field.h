@@ -37,6 +37,7 @@ inline std::vector<Mound> example_mounds() {
     mounds.back().fan = Bearing::degrees(0.0);
     mounds.back().freshness = Freshness::older;
     mounds.back().position_sd = Metres::of(0.75);
+    mounds.back().shared_sd = Metres::of(2.7);
     mounds.back().time = morning(59, 999);
     mounds.push_back(example_mound("Märk <3> & \"four\"", {22.0, -36.25}, 0));
     mounds.back().freshness = Freshness::crushed;

@@ -81,6 +81,7 @@ void expect_mounds(Expected& expected, const FieldSurvey& field, const Plan& pla
             : expected.null("fan_bearing");
         expected.value("walk_id", field.survey.walks[mound.walk].id);
         expected.value("position_sd_m", mound.position_sd.value());
+        if (mound.shared_sd) expected.value("shared_sd_m", mound.shared_sd->value());
         mound.note.empty() ? expected.null("note") : expected.value("note", mound.note);
         expected.value("used", used ? 1 : 0);
         used ? expected.null("not_used_because") : expected.value("not_used_because", *in_plan.not_used_because);

@@ -6,6 +6,10 @@ Objective: the chance that a weighted random forest falls into exactly the true 
 A lesson may be seen in a mirror; turning it changes nothing.
 
 Use:   train_link_net.py LESSONS.bin TABLES.txt [--epochs N] [--lessons N] [--leave-out KIND_NUMBER] [--check LESSONS.bin]
+                         [--told] [--scores SCORES.bin]
+--told:   the net is also told the kind of each field and the parameters that its generator drew, which nobody knows of a real field: what
+          it then reaches is a ceiling for a net that is not told. Its tables fit no program.
+--scores: the weights of links and roots of the --check lessons, for index_of_scores.
 Needs: python3-torch, python3-numpy (libopenblas0-pthread makes it five times as fast). Used to make a resource only: neither the
        build nor the tests need it. Some seven minutes on one core for 2,100 lessons and seven epochs.
 Then:  train_link_weights NETWORK.txt --net TABLES.txt --keep resources/link_weights.tsv --fields 400   (seeds the net has not seen)
@@ -18,15 +22,16 @@ import time
 import numpy as np
 import torch
 
-MARK_INPUTS, LINK_INPUTS = 15, 29
+MARK_INPUTS, LINK_INPUTS = 15, 31
 HARMONICS, CHANNELS, STATE, MARK, HIDDEN, TRIANGLE, CROSSING, FELT = 5, 8, 24, 12, 32, 6, 4, 12
 ROUNDS = 4
 READ = HARMONICS * CHANNELS + 2 * CHANNELS + MARK + 3
-LESSON_WORD = 0x504C5547
+LESSON_WORD = 0x504C5548
+KINDS = 7
 HARDLY_A_ROOT = 1e-6  # root weight that leaves one tree a part
 
 
-def read_lessons(path, leave_out=(), most=10**9):
+def read_lessons(path, leave_out=(), most=10**9, told=False):
     words = np.memmap(path, dtype="<u4", mode="r")
     at = 0
 
@@ -38,14 +43,17 @@ def read_lessons(path, leave_out=(), most=10**9):
 
     lessons = []
     while at < len(words) and len(lessons) < most:
-        word, kind, seed, n, m, triangles, crossings, window = (int(x) for x in take(8, "<i4"))
+        word, kind, seed, wanted, n, m, triangles, crossings, window, parameters = (int(x) for x in take(10, "<i4"))
         assert word == LESSON_WORD, "not a file of lessons"
+        truth = torch.cat([take(parameters, "<f4"), torch.nn.functional.one_hot(torch.tensor(kind), KINDS).float()])
         lesson = dict(
-            kind=kind, seed=seed, n=n, m=m, system=take(n, "<i4"), of_mark=take(n * MARK_INPUTS, "<f4").view(n, -1), fan=take(n, "<f4"),
+            kind=kind, seed=seed, wanted=wanted, n=n, m=m, system=take(n, "<i4"), of_mark=take(n * MARK_INPUTS, "<f4").view(n, -1), fan=take(n, "<f4"),
             has_fan=take(n, "<f4"), first=take(m, "<i4"), second=take(m, "<i4"), direction=take(m, "<f4"),
             of_link=take(m * LINK_INPUTS, "<f4").view(m, -1), surroundings=take(n * window, "<i4").view(n, window),
             triangles=take(3 * triangles, "<i4").view(-1, 3).T.int().contiguous(),
             crossings=take(2 * crossings, "<i4").view(-1, 2).T.int().contiguous())
+        if told:
+            lesson["of_mark"] = torch.cat([lesson["of_mark"], truth.expand(n, -1)], 1)
         if kind not in leave_out:
             lesson["parts"] = true_parts(lesson)
             lessons.append(lesson)
@@ -131,17 +139,17 @@ class Round(torch.nn.Module):
 
 
 class Net(torch.nn.Module):
-    def __init__(self):
+    def __init__(self, mark_inputs=MARK_INPUTS):
         super().__init__()
         self.link_in = torch.nn.Linear(LINK_INPUTS, STATE)
-        self.mark_in = torch.nn.Linear(MARK_INPUTS, MARK)
+        self.mark_in = torch.nn.Linear(mark_inputs, MARK)
         self.rounds = torch.nn.ModuleList([Round() for _ in range(ROUNDS)])
         self.hidden = torch.nn.Linear(STATE, HIDDEN)
         self.score = torch.nn.Linear(HIDDEN, 1)
         self.root = torch.nn.Linear(MARK, 1)
-        for name, size in (("link_mean", LINK_INPUTS), ("mark_mean", MARK_INPUTS)):
+        for name, size in (("link_mean", LINK_INPUTS), ("mark_mean", mark_inputs)):
             self.register_buffer(name, torch.zeros(size))
-        for name, size in (("link_sd", LINK_INPUTS), ("mark_sd", MARK_INPUTS)):
+        for name, size in (("link_sd", LINK_INPUTS), ("mark_sd", mark_inputs)):
             self.register_buffer(name, torch.ones(size))
         torch.nn.init.zeros_(self.root.weight)
 
@@ -197,7 +205,7 @@ def mean_losses(net, lessons):
 def learn(lessons, check, epochs, batch_size=6):
     random.seed(1)
     torch.manual_seed(1)
-    net = Net()
+    net = Net(lessons[0]["of_mark"].shape[1])
     net.scale_to(lessons[:200])
     rate = torch.optim.Adam(net.parameters(), lr=2e-3, weight_decay=1e-5)
     steps = epochs * (len(lessons) // batch_size)
@@ -221,6 +229,15 @@ def learn(lessons, check, epochs, batch_size=6):
             total += float(loss)
         print(f"epoch {epoch}: {total * batch_size / len(lessons):.4f}, checked {mean_losses(net, check)}, {time.time() - began:.0f} s", flush=True)
     return net
+
+
+def write_scores(net, lessons, path):
+    with open(path, "wb") as out, torch.no_grad():
+        for lesson in lessons:
+            weight, root = net(together([lesson]))
+            np.array([LESSON_WORD, lesson["kind"], lesson["seed"], lesson["wanted"], lesson["n"], lesson["m"]], "<u4").tofile(out)
+            weight.numpy().astype("<f4").tofile(out)
+            root.numpy().astype("<f4").tofile(out)
 
 
 def write_tables(net, path):
@@ -271,9 +288,14 @@ def main():
     call.add_argument("--lessons", dest="most", type=int, default=10**9)
     call.add_argument("--leave-out", type=int, action="append", default=[])
     call.add_argument("--check")
+    call.add_argument("--told", action="store_true")
+    call.add_argument("--scores")
     given = call.parse_args()
-    check = read_lessons(given.check) if given.check else []
-    write_tables(learn(read_lessons(given.lessons, given.leave_out, given.most), check, given.epochs), given.tables)
+    check = read_lessons(given.check, told=given.told) if given.check else []
+    net = learn(read_lessons(given.lessons, given.leave_out, given.most, given.told), check, given.epochs)
+    write_tables(net, given.tables)
+    if given.scores:
+        write_scores(net, check, given.scores)
 
 
 main()

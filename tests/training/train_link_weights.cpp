@@ -1,10 +1,11 @@
-// Learns what link features count for from simulated fields and writes resources/link_weights.tsv (the first form of the inference);
-// or, for a net that train_link_net.py has learnt, the shift of its log weights and the spread of the number of systems, and writes
-// resources/network_weights.txt.
+// Learns what link features count for from simulated fields and writes resources/link_weights.tsv (the first form of the
+// inference); or, for a net that train_link_net.py has learnt, the shift of its log weights and the spread of the number of
+// systems, and writes resources/network_weights.txt.
 //
-// Objective (first form): the chance that a weighted random forest falls into exactly the true systems, which is a ratio of two determinants
-//            (core/systems/forest_matrix.h): its gradient is the link marginals of forests held to the true partition less those of
-//            free forests. Maximised by resilient backpropagation (Riedmiller & Braun 1993 [memory]) with a ridge.
+// Objective (first form): the chance that a weighted random forest falls into exactly the true systems, which is a ratio of
+// two determinants
+//            (core/systems/forest_matrix.h): its gradient is the link marginals of forests held to the true partition less
+//            those of free forests. Maximised by resilient backpropagation (Riedmiller & Braun 1993 [memory]) with a ridge.
 // Fields:    seeds from --first on, which no test and no table uses (those use seeds below 1000).
 // Use:       train_link_weights OUT.tsv [--fields N] [--rounds N] [--stages N] [--first SEED] [--leave-out KIND]
 //            [--keep IN.tsv] [--shift-fields N]   (--keep: learns only the shift and the presence of runs anew)
@@ -39,7 +40,7 @@ using namespace plugside;
 constexpr double hardly_a_root = 1e-6;  // root weight that leaves one tree a block
 // From one animal in a garden to a meadow; each field counts alike.
 constexpr std::array<std::size_t, 6> lesson_sizes{8, 25, 80, 160, 240, 240};
-constexpr double ridge = 2e-4;          // pull of each weight towards 0, per mark
+constexpr double ridge = 2e-4;  // pull of each weight towards 0, per mark
 
 // A stage's weights in one row: features first, then context.
 constexpr std::size_t dimensions = link_feature_count + link_context_count;
@@ -80,7 +81,8 @@ Lesson lesson_of(const SimulatedField& field) {
     for (const Mark& mark : lesson.marks) systems.insert(system_of.at(mark.mound));
     lesson.systems = static_cast<double>(systems.size());
     for (std::size_t e = 0; e < lesson.links.size(); ++e)
-        if (system_of.at(lesson.marks[lesson.links[e].first].mound) == system_of.at(lesson.marks[lesson.links[e].second].mound)) {
+        if (system_of.at(lesson.marks[lesson.links[e].first].mound) ==
+            system_of.at(lesson.marks[lesson.links[e].second].mound)) {
             lesson.inside.push_back(e);
             lesson.inside_links.push_back(lesson.links[e]);
         }
@@ -187,7 +189,8 @@ void learn_shift(const std::vector<ShiftLesson>& lessons, LinkWeights& weights) 
             const Eigen::VectorXd row = fit(strength, part);
             for (std::size_t i = part; i < lessons.size(); i += 10) {
                 double told = 0.0;
-                for (std::size_t k = 0; k < field_summary_count; ++k) told += row[static_cast<Eigen::Index>(k)] * lessons[i].summary[k];
+                for (std::size_t k = 0; k < field_summary_count; ++k)
+                    told += row[static_cast<Eigen::Index>(k)] * lessons[i].summary[k];
                 squares += (told - lessons[i].wanted) * (told - lessons[i].wanted);
             }
         }
@@ -218,10 +221,12 @@ std::vector<Trial> ladder_trials(const SimulatedField& field, LinkWeights weight
     PlanOptions options;
     options.least_run_probability = 0.0;
     const SystemPosterior posterior = *infer_systems(field.survey, options, weights);
-    const std::vector<ProbeSite> sites = probe_sites(field.survey, posterior, main_runs(posterior, weights, options), options);
+    const std::vector<ProbeSite> sites =
+        probe_sites(field.survey, posterior, main_runs(posterior, weights, options), options);
     std::map<std::pair<std::size_t, std::size_t>, double> share;
     for (std::size_t e = 0; e < posterior.links.size(); ++e)
-        share[std::minmax(posterior.marks[posterior.links[e].first].mound, posterior.marks[posterior.links[e].second].mound)] =
+        share[std::minmax(posterior.marks[posterior.links[e].first].mound,
+                          posterior.marks[posterior.links[e].second].mound)] =
             std::clamp(posterior.link_probability[e], 0.002, 0.998);
     std::vector<Trial> trials;
     for (std::size_t p = 0; p < sites.size(); ++p) {
@@ -252,7 +257,8 @@ void learn_presence(const std::vector<SimulatedField>& fields, LinkWeights& weig
     for (double step = 0.5; step > 0.002; step *= 0.5)
         for (int turn = 0; turn < 20; ++turn) {
             const double before = log_likelihood(offset, slope);
-            for (const auto& [da, db] : {std::pair{step, 0.0}, std::pair{-step, 0.0}, std::pair{0.0, step}, std::pair{0.0, -step}})
+            for (const auto& [da, db] :
+                 {std::pair{step, 0.0}, std::pair{-step, 0.0}, std::pair{0.0, step}, std::pair{0.0, -step}})
                 if (log_likelihood(offset + da, slope + db) > log_likelihood(offset, slope)) {
                     offset += da;
                     slope += db;
@@ -264,8 +270,8 @@ void learn_presence(const std::vector<SimulatedField>& fields, LinkWeights& weig
     std::fprintf(stderr, "presence from %zu ladders: offset %.3f, slope %.3f\n", trials.size(), offset, slope);
 }
 
-// The least spread of the shift whose 90 % interval holds the true number in 92 of 100 fields (our margin over 90): the regression's
-// own residual also holds the chance of single draws, which the forests bring anyway.
+// The least spread of the shift whose 90 % interval holds the true number in 92 of 100 fields (our margin over 90): the
+// regression's own residual also holds the chance of single draws, which the forests bring anyway.
 void learn_spread(const std::vector<SimulatedField>& fields, LinkWeights& weights) {
     const auto holds = [&](double spread) {
         weights.shift_sd = spread;
@@ -339,8 +345,10 @@ std::string listed(const std::vector<FieldKind>& kinds) {
     return list;
 }
 
-void write_net(std::ofstream& out, const std::vector<FieldKind>& kinds, const LinkWeights& weights, const std::string& tables) {
-    out << "# A net on links (core/systems/link_net.h), the shift of its log weights and the spread of that, learnt by tests/training on\n"
+void write_net(std::ofstream& out, const std::vector<FieldKind>& kinds, const LinkWeights& weights,
+               const std::string& tables) {
+    out << "# A net on links (core/systems/link_net.h), the shift of its log weights and the spread of that, learnt by "
+           "tests/training on\n"
         << "# simulated fields, seeds from 1000 on, kinds:" << listed(kinds) << ".\n"
         << to_text(weights) << "net\n"
         << tables;
@@ -377,7 +385,8 @@ int main(int argc, char** argv) {
         weights = parse_link_weights(std::string(std::istreambuf_iterator<char>(in), {}));
     } else if (!given.count("--net")) {
         std::vector<Lesson> lessons;
-        for (int i = 0; i < fields; ++i) lessons.push_back(lesson_of(made_up(i, lesson_sizes.at(static_cast<std::size_t>(i / 4) % lesson_sizes.size()))));
+        for (int i = 0; i < fields; ++i)
+            lessons.push_back(lesson_of(made_up(i, lesson_sizes.at(static_cast<std::size_t>(i / 4) % lesson_sizes.size()))));
         learn_stages(lessons, number("--stages", 3), number("--rounds", 70), weights);
     }
     std::string net_tables;
@@ -406,13 +415,15 @@ int main(int argc, char** argv) {
     for (int i = 0; i < 100; ++i)
         tried.push_back(made_up(fields + shift_fields + i, 80 + 60 * static_cast<std::size_t>(i / 4 % 5)));
     learn_spread(tried, weights);
-    if (!weights.net) learn_presence(tried, weights);
+    learn_presence(tried, weights);
     std::ofstream out(argv[1]);
     if (weights.net) {
         write_net(out, kinds, weights, net_tables);
         return out ? 0 : 3;
     }
-    out << "# What each feature of a link counts for (core/systems/link_weights.h), as a log weight. Learnt by tests/training on\n"
-        << "# simulated fields: " << fields << " fields from seed " << first << " on, kinds:" << listed(kinds) << ".\n" << to_text(weights);
+    out << "# What each feature of a link counts for (core/systems/link_weights.h), as a log weight. Learnt by "
+           "tests/training on\n"
+        << "# simulated fields: " << fields << " fields from seed " << first << " on, kinds:" << listed(kinds) << ".\n"
+        << to_text(weights);
     return out ? 0 : 3;
 }

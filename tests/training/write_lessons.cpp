@@ -1,10 +1,12 @@
-// Writes simulated fields as lessons for train_link_net.py: what the net is told of each and which system each mark truly belongs to.
+// Writes simulated fields as lessons for train_link_net.py: what the net is told of each and which system each mark truly
+// belongs to.
 //
 // Use:    write_lessons OUT.bin FIRST_SEED SEEDS FEWEST MOST     (mounds wanted, spread evenly)
 // Fields: every kind times every seed. A quarter of the lessons has no times, since many a walk comes without.
-// Format: 32-bit words, little-endian: mark, kind, seed, marks, links, triangles, crossings, window; then as arrays: system of each mark;
-//         of_mark; fan; has_fan; first; second; direction; of_link; surroundings;
-//         triangles; crossings.
+// Format: 32-bit words, little-endian: mark, kind, seed, mounds wanted, marks, links, triangles, crossings, window,
+// parameters; then as
+//         arrays: parameters of the field's generator; system of each mark; of_mark; fan; has_fan; first; second; direction;
+//         of_link; surroundings; triangles; crossings.
 #include <cstdint>
 #include <cstdio>
 #include <cstdlib>
@@ -22,7 +24,7 @@ namespace {
 
 using namespace plugside;
 
-constexpr std::uint32_t lesson_word = 0x504C5547;
+constexpr std::uint32_t lesson_word = 0x504C5548;
 
 template <typename Word>
 void put(std::FILE* out, std::span<const Word> words) {
@@ -50,9 +52,13 @@ void write_lesson(std::FILE* out, const SimulationOptions& wanted, bool timed) {
     std::map<std::size_t, std::size_t> system_of;
     for (const TrueMound& mound : field.truth.mounds)
         if (mound.seen_as) system_of[*mound.seen_as] = mound.system;
-    for (const std::size_t number : {std::size_t{lesson_word}, static_cast<std::size_t>(wanted.kind), static_cast<std::size_t>(wanted.seed),
-                                     marks.size(), links.size(), input.triangles.size(), input.crossings.size(), input.window})
+    for (const std::size_t number :
+         {std::size_t{lesson_word}, static_cast<std::size_t>(wanted.kind), static_cast<std::size_t>(wanted.seed),
+          wanted.mounds_wanted, marks.size(), links.size(), input.triangles.size(), input.crossings.size(), input.window,
+          field.truth.parameters.size()})
         put_number(out, number);
+    const std::vector<float> parameters(field.truth.parameters.begin(), field.truth.parameters.end());
+    put<float>(out, parameters);
     for (const Mark& mark : marks) put_number(out, system_of.at(mark.mound));
     put<float>(out, input.of_mark);
     put<float>(out, input.fan);

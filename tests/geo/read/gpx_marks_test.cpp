@@ -101,6 +101,8 @@ TEST(GpxMarks, are_as_good_as_the_receivers_hdop) {
     EXPECT_EQ(one("<hdop>50</hdop>").mound.position_sd, Metres::of(5.0));
     EXPECT_EQ(one("<hdop>-1</hdop>").mound.position_sd, Metres::of(0.5));
     EXPECT_EQ(one("<fix>none</fix><hdop>1</hdop>").mound.position_sd, Metres::of(5.0));
+    EXPECT_EQ(one("").mound.shared_sd, std::nullopt);
+    EXPECT_EQ(one("<hdop>1.5</hdop>").mound.shared_sd, Metres::of(1.8 * 1.5));
     EXPECT_EQ(hdop_from_position_sd(Metres::of(0.5)), std::nullopt);
     EXPECT_EQ(position_sd_from_hdop(hdop_from_position_sd(Metres::of(0.75))), Metres::of(0.75));
 }

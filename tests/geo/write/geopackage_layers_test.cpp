@@ -27,6 +27,7 @@ void expect_same_survey(const FieldSurvey& a, const FieldSurvey& b) {
     for (std::size_t i = 0; i < a.survey.mounds.size() && i < b.survey.mounds.size(); ++i) {
         EXPECT_EQ(a.survey.mounds[i].note, b.survey.mounds[i].note);
         EXPECT_EQ(a.survey.mounds[i].position_sd, b.survey.mounds[i].position_sd);
+        EXPECT_EQ(a.survey.mounds[i].shared_sd, b.survey.mounds[i].shared_sd);
         EXPECT_EQ(a.survey.mounds[i].walk, b.survey.mounds[i].walk);
     }
     ASSERT_EQ(a.survey.walks.size(), b.survey.walks.size());
