@@ -30,13 +30,13 @@ constexpr int draws = 200;
 
 struct Sums {
     int fields = 0;
-    double index = 0.0, yardstick = 0.0, with_true_number = 0.0, ratio = 0.0, width = 0.0;
+    double index = 0.0, yardstick = 0.0, best_cut = 0.0, ratio = 0.0, width = 0.0;
     int holds = 0;
     void add(const Sums& other) {
         fields += other.fields;
         index += other.index;
         yardstick += other.yardstick;
-        with_true_number += other.with_true_number;
+        best_cut += other.best_cut;
         ratio += other.ratio;
         width += other.width;
         holds += other.holds;
@@ -59,9 +59,9 @@ double yardstick_of(const std::vector<Mark>& marks, const std::vector<std::size_
     return best;
 }
 
-double index_of(const std::vector<std::vector<CoMembership::Near>>& table, std::size_t fewest, std::size_t most,
+double index_of(const std::vector<std::vector<CoMembership::Near>>& table, double least_share,
                 const std::vector<std::size_t>& truth) {
-    const Consensus consensus = consensus_of(table, {std::max<std::size_t>(fewest, 1), std::max<std::size_t>(most, 1)});
+    const Consensus consensus = consensus_of(table, least_share);
     return adjusted_rand_index({consensus.label.begin(), consensus.label.end()}, truth);
 }
 
@@ -94,8 +94,9 @@ Sums judge(const SimulatedField& field, const std::vector<double>& weight, const
     Sums sums;
     sums.fields = 1;
     sums.yardstick = yardstick_of(marks, truth);
-    sums.index = index_of(table, quantile(0.2), quantile(0.8), truth);
-    sums.with_true_number = index_of(table, systems, systems, truth);
+    sums.index = index_of(table, least_share_together, truth);
+    for (double share = 0.1; share < 0.9; share += 0.05)
+        sums.best_cut = std::max(sums.best_cut, index_of(table, share, truth));
     sums.ratio = sum / draws / static_cast<double>(systems);
     sums.width = static_cast<double>(quantile(0.95) - quantile(0.05)) / static_cast<double>(systems);
     sums.holds = quantile(0.05) <= systems && systems <= quantile(0.95) ? 1 : 0;
@@ -105,10 +106,10 @@ Sums judge(const SimulatedField& field, const std::vector<double>& weight, const
 void print(const std::string& name, const Sums& sums) {
     const double n = sums.fields;
     std::printf(
-        "%-24s %4d  index %.3f  yardstick %.3f  gain %+.3f  cut at the true number %.3f  count %.2f  width %.2f  holds "
+        "%-24s %4d  index %.3f  yardstick %.3f  gain %+.3f  best cut %.3f  count %.2f  width %.2f  holds "
         "%.0f\n",
-        name.c_str(), sums.fields, sums.index / n, sums.yardstick / n, (sums.index - sums.yardstick) / n,
-        sums.with_true_number / n, sums.ratio / n, sums.width / n, 100.0 * sums.holds / n);
+        name.c_str(), sums.fields, sums.index / n, sums.yardstick / n, (sums.index - sums.yardstick) / n, sums.best_cut / n,
+        sums.ratio / n, sums.width / n, 100.0 * sums.holds / n);
 }
 
 }  // namespace
