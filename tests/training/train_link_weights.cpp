@@ -415,7 +415,7 @@ int main(int argc, char** argv) {
     for (int i = 0; i < 100; ++i)
         tried.push_back(made_up(fields + shift_fields + i, 80 + 60 * static_cast<std::size_t>(i / 4 % 5)));
     learn_spread(tried, weights);
-    learn_presence(tried, weights);
+    if (!weights.net) learn_presence(tried, weights);
     std::ofstream out(argv[1]);
     if (weights.net) {
         write_net(out, kinds, weights, net_tables);
