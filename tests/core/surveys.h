@@ -28,12 +28,15 @@ inline Survey survey_of(std::vector<Mound> mounds) {
     return survey;
 }
 
-// Mounds every 2 m along a straight run to the east, laterals to the north and south in turn.
+// Mounds every 2 m along a straight run to the east, laterals to the north and south in turn, marked one after another with
+// a good receiver that says so.
 inline Survey straight_run(std::size_t mounds) {
     std::vector<Mound> row;
     for (std::size_t i = 0; i < mounds; ++i) {
         const bool north = i % 2 == 0;
         row.push_back(mound_at(2.0 * static_cast<double>(i), north ? 0.28 : -0.28, north ? 0.0 : 180.0));
+        row.back().shared_sd = Metres::of(0.2);
+        row.back().time = UtcTime{std::chrono::seconds(1744290000 + 15 * static_cast<long long>(i))};
     }
     return survey_of(row);
 }
