@@ -106,19 +106,20 @@ bool is_one_of(std::string_view word, const std::array<std::string_view, n>& wor
 }
 
 bool may_stand_before_number(std::string_view letters) {
-    constexpr std::array words{"f"sv, "fan"sv, "fans"sv, "ab"sv, "abanico"sv, "brg"sv, "az"sv,    "bearing"sv, "rumbo"sv,
+    constexpr std::array words{"f"sv, "fan"sv, "fans"sv, "ab"sv, "abanico"sv, "brg"sv,   "az"sv,     "bearing"sv, "rumbo"sv,
                                "x"sv, "n"sv,   "s"sv,    "ca"sv, "plug"sv,    "tapon"sv, "mounds"sv, "probe"sv};
     return is_one_of(letters, words);
 }
 
 bool may_stand_behind_number(std::string_view letters) {
     constexpr std::array words{
-        "deg"sv,    "degs"sv,   "degrees"sv, "degm"sv,     "degt"sv,    "degmag"sv,   "degtrue"sv,   "grados"sv, "m"sv,
-        "mag"sv,    "magn"sv,   "magnetic"sv, "t"sv,       "true"sv,    "v"sv,        "in"sv,        "ins"sv,    "inch"sv,
-        "inches"sv, "ft"sv,     "feet"sv,    "cm"sv,       "cms"sv,     "mm"sv,       "mts"sv,       "mt"sv,     "pulg"sv,
-        "yd"sv,     "yds"sv,    "x"sv,       "mound"sv,    "mounds"sv,  "mnds"sv,     "monticulos"sv, "montones"sv, "fan"sv,
-        "oclock"sv, "o'clock"sv, "fresh"sv,  "old"sv,      "dias"sv,    "days"sv,     "kids"sv,      "cows"sv,   "tn"sv,
-        "verdadero"sv, "magnetico"sv, "e"sv, "w"sv,        "o"sv,       "more"sv,     "holes"sv, "d"sv, "ish"sv};
+        "deg"sv,  "degs"sv,       "degrees"sv,  "degm"sv,     "degt"sv,   "degmag"sv,    "degtrue"sv,   "grados"sv,
+        "m"sv,    "mag"sv,        "magn"sv,     "magnetic"sv, "t"sv,      "true"sv,      "v"sv,         "in"sv,
+        "ins"sv,  "inch"sv,       "inches"sv,   "ft"sv,       "feet"sv,   "cm"sv,        "cms"sv,       "mm"sv,
+        "mts"sv,  "mt"sv,         "pulg"sv,     "yd"sv,       "yds"sv,    "x"sv,         "mound"sv,     "mounds"sv,
+        "mnds"sv, "monticulos"sv, "montones"sv, "fan"sv,      "oclock"sv, "o'clock"sv,   "fresh"sv,     "old"sv,
+        "dias"sv, "days"sv,       "kids"sv,     "cows"sv,     "tn"sv,     "verdadero"sv, "magnetico"sv, "e"sv,
+        "w"sv,    "o"sv,          "more"sv,     "holes"sv,    "d"sv,      "ish"sv};
     return is_one_of(letters, words);
 }
 
@@ -194,7 +195,8 @@ private:
         if (atoms.size() > 3) return false;
         for (std::size_t k = 0; k < atoms.size(); ++k) {
             if (atoms[k].number) continue;
-            if (k == 0 ? !may_stand_before_number(text_of(atoms[k])) : !may_stand_behind_number(text_of(atoms[k]))) return false;
+            if (k == 0 ? !may_stand_before_number(text_of(atoms[k])) : !may_stand_behind_number(text_of(atoms[k])))
+                return false;
         }
         return !(atoms.size() == 3 && atoms[0].number);
     }
@@ -234,7 +236,8 @@ private:
                                     "sse"sv, "ssw"sv, "wsw"sv, "wnw"sv, "nnw"sv, "so"sv,  "no"sv};
         std::size_t cut = 0;
         if (word.substr(0, 3) == "fan" && is_one_of(std::string_view(word).substr(3), points)) cut = 3;
-        if (word.substr(0, 3) == "deg" && word.size() > 3 && is_one_of(std::string_view(word).substr(3), references)) cut = 3;
+        if (word.substr(0, 3) == "deg" && word.size() > 3 && is_one_of(std::string_view(word).substr(3), references))
+            cut = 3;
         if (cut > 0) add_piece({atom.from, atom.from + cut, false});
         add_piece({atom.from + cut, atom.to, false});
     }

@@ -2,9 +2,10 @@
 //
 // Folding: letters in lower case without accents (composed, with combining marks, or as single bytes of Latin-1 where the
 //          text is not UTF-8), typographic quotes and dashes as plain ones, "º" as "°"; other letters stay as they are.
-// Words:   runs of letters, numbers (a comma between digits is a decimal one), and the signs that mean something (° ' " ? ~).
-//          A number glued to letters is cut off where both are known that way ("135M", "fan135", "3x", "N45E"); otherwise the
-//          whole is one word ("M031").
+// Words:   runs of letters, numbers (a comma between digits is a decimal one), and the signs that mean something (° ' " ?
+// ~).
+//          A number glued to letters is cut off where both are known that way ("135M", "fan135", "3x", "N45E"); otherwise
+//          the whole is one word ("M031").
 // Spans:   bytes of the text, [begin, end), in their order, not overlapping.
 // Total:   any bytes give words; nothing throws. Linear.
 #pragma once
@@ -16,7 +17,12 @@
 
 namespace plugside::note_words {
 
-enum class Gap { none, space, comma, stop };  // what stands before a word; comma: , : / ( ) and the like; stop: ; . and a new line
+enum class Gap {
+    none,
+    space,
+    comma,
+    stop
+};  // what stands before a word; comma: , : / ( ) and the like; stop: ; . and a new line
 
 struct Token {
     std::string folded;

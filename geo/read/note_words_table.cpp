@@ -34,8 +34,8 @@ constexpr Entry entries[] = {
     {Sense::fan_letter, 0, either, "f|ab"},
     {Sense::soil, 0, en, "soil|dirt|spoil|soil side|earth"},
     {Sense::soil, 0, es, "tierra"},
-    {Sense::throwing, 0, en, "thrown|throws|pushed|kicked out|tossed|spilled|spread|sprayed|opens|spreads"},
-    {Sense::throwing, 0, es, "echad@|tirad@|arrojad@|lanzad@|volcad@|abre|se abre|abiert@"},
+    {Sense::throwing, 0, en, "thrown|throws|pushed|kicked out|tossed|spilled|spread|sprayed|spreads"},
+    {Sense::throwing, 0, es, "echad@|tirad@|arrojad@|lanzad@|volcad@"},
     {Sense::facing, 0, en, "facing|faces|face|points|pointing|pointed|pts|aims|aimed|oriented"},
     {Sense::facing, 0, es, "mira|mirando|apunta|apuntando|apuntad@|orientad@|viendo"},
     {Sense::bearing_word, 0, en, "bearing|brg|bearings|az|azimuth|azim|dir|direction"},
@@ -44,9 +44,9 @@ constexpr Entry entries[] = {
     {Sense::away, 0, es, "lejos de|lejos del|opuest@ a|opuest@ al|contrari@ a|contrari@ al|en contra de|en contra del"},
     {Sense::plug, 0, en, "plug|plugs|plg|plug side|flat side|plug end|plug is|plugged"},
     {Sense::plug, 0, es, "tapon|tapones|el tapon|tpn|lado plano|lado chato|lado del tapon|taponad@"},
-    {Sense::toward, 0, en, "to|towards|toward|twd|twds|due|on|goes|going"},
+    {Sense::toward, 0, en, "to|towards|toward|twd|twds|due|on|goes|going|opens|opening"},
     {Sense::toward, 1, en, "is|was|about|approx|approximately|roughly|around|ca|mostly|~|abt|circa"},
-    {Sense::toward, 0, es, "hacia|para|al|en|queda|va|da|cae"},
+    {Sense::toward, 0, es, "hacia|para|al|en|queda|va|da|cae|abre|se abre|abre hacia"},
     {Sense::toward, 1, es, "aprox|aproximadamente|como|casi|esta|es"},
     {Sense::side, 0, en, "side|edge|end|part"},
     {Sense::side, 0, es, "lado|orilla|extremo|borde|costado"},
@@ -64,21 +64,21 @@ constexpr Entry entries[] = {
     {Sense::relative, 6, either, "behind|backward|backwards|back|hacia atras|atras|detras"},
     // compass
     {Sense::compass, 0, en, "n|north|northern|nth|nrth"},
-    {Sense::compass, 22.5, either, "nne"},
+    {Sense::compass, 22.5, either, "nne|northnortheast"},
     {Sense::compass, 45, either, "ne|northeast|noreste|nordeste|northeastern|nor este|north east"},
-    {Sense::compass, 67.5, either, "ene"},
+    {Sense::compass, 67.5, either, "ene|eastnortheast"},
     {Sense::compass, 90, en, "e|east|eastern"},
-    {Sense::compass, 112.5, either, "ese"},
+    {Sense::compass, 112.5, either, "ese|eastsoutheast"},
     {Sense::compass, 135, either, "se|southeast|sureste|sudeste|southeastern|sur este|sud este|south east"},
-    {Sense::compass, 157.5, either, "sse"},
+    {Sense::compass, 157.5, either, "sse|southsoutheast"},
     {Sense::compass, 180, en, "s|south|southern|sth"},
-    {Sense::compass, 202.5, either, "ssw|sso"},
+    {Sense::compass, 202.5, either, "ssw|sso|southsouthwest"},
     {Sense::compass, 225, either, "sw|so|southwest|suroeste|sudoeste|southwestern|sur oeste|sud oeste|south west"},
-    {Sense::compass, 247.5, either, "wsw|oso"},
+    {Sense::compass, 247.5, either, "wsw|oso|westsouthwest"},
     {Sense::compass, 270, either, "w|west|western|wst"},
-    {Sense::compass, 292.5, either, "wnw|ono"},
+    {Sense::compass, 292.5, either, "wnw|ono|westnorthwest"},
     {Sense::compass, 315, either, "nw|northwest|noroeste|northwestern|nor oeste|north west"},
-    {Sense::compass, 337.5, either, "nnw|nno"},
+    {Sense::compass, 337.5, either, "nnw|nno|northnorthwest"},
     {Sense::compass, 0, es, "norte"},
     {Sense::compass, 90, es, "este|oriente"},
     {Sense::compass, 180, es, "sur"},
@@ -128,13 +128,15 @@ constexpr Entry entries[] = {
     // freshness
     {Sense::fresh, 0, en,
      "fresh|frsh|frs|freshly dug|fresher|freshest|freshly|new|newer|newly dug|brand new|moist|damp|wet|recent|today|this "
-     "morning|overnight|last night|active|just dug|very fresh|dug today|dug last night|dug this morning|dug yesterday|yesterday|dark soil|wet soil|moist soil|damp soil|fresh "
+     "morning|overnight|last night|active|just dug|very fresh|dug today|dug last night|dug this morning|dug "
+     "yesterday|yesterday|dark soil|wet soil|moist soil|damp soil|fresh "
      "soil|new soil|fresh dirt|moist dirt|new dirt|fresh looking|looks fresh"},
     {Sense::fresh, 0, es,
      "fresc@|nuev@|reciente|recientes|recien hech@|recien|humed@|mojad@|de hoy|hoy|de ayer|ayer|activ@|fresquit@|esta "
      "manana|de esta manana|anoche|de anoche|tierra fresca|tierra humeda|tierra nueva|tierra mojada|tierra reciente"},
     {Sense::older, 0, en,
-     "old|older|oldish|dry|dried|dried out|dried up|weathered|aged|stale|overgrown|grassed|grassed over|grassy|crusted|crusty|"
+     "old|older|oldish|dry|dried|dried out|dried up|weathered|aged|stale|overgrown|grassed|grassed "
+     "over|grassy|crusted|crusty|"
      "crusted over|rained on|settled|faded|grown over|weedy|sunken|eroded|inactive|abandoned|dry soil|dry dirt|last "
      "week|last month|last year|not recent|washed|very old"},
     {Sense::older, 0, es,
@@ -142,14 +144,20 @@ constexpr Entry entries[] = {
      "seca|tierra vieja|con costra|costra|encostrad@|viejit@|erosionad@|desgastad@|envejecid@|de la semana pasada|semana "
      "pasada|del mes pasado|vieja tierra"},
     {Sense::crushed, 0, en,
-     "crushed|crushd|mown|mowed|mowed over|mown over|flat|flattened|flatten|trampled|trodden|trodden on|squashed|squished|driven|"
-     "driven over|driven on|drove over|run over|ran over|stepped on|smashed|levelled|leveled|leveled off|raked|disked|disced|"
-     "tilled|plowed|ploughed|harrowed|dragged|knocked down|knocked flat|mowed off|mower hit|hit by mower|hit by the mower|"
-     "tractor went over|kicked over|stomped|stomped on|rolled over|tire track|tyre track|tire tracks|tyre tracks|wheel track|"
+     "crushed|crushd|mown|mowed|mowed over|mown over|flat|flattened|flatten|trampled|trodden|trodden "
+     "on|squashed|squished|driven|"
+     "driven over|driven on|drove over|run over|ran over|stepped on|smashed|levelled|leveled|leveled "
+     "off|raked|disked|disced|"
+     "tilled|plowed|ploughed|harrowed|dragged|knocked down|knocked flat|mowed off|mower hit|hit by mower|hit by the "
+     "mower|mower got it|"
+     "tractor went over|kicked over|stomped|stomped on|rolled over|tire track|tyre track|tire tracks|tyre tracks|wheel "
+     "track|"
      "hit by a mower|hit by tractor|destroyed|squashed flat|trampled down|trampled on|packed down"},
     {Sense::crushed, 0, es,
-     "aplastad@|pisad@|pisotead@|segad@|podad@|aplanad@|achatad@|chafad@|atropellad@|tumbad@|deshech@|destruid@|plan@|cortad@|"
-     "apisonad@|paso el tractor|paso la maquina|paso la segadora|lo piso el tractor|pasado por el tractor|arrasad@|rastread@|"
+     "aplastad@|pisad@|pisotead@|segad@|podad@|aplanad@|achatad@|chafad@|atropellad@|tumbad@|deshech@|destruid@|plan@|"
+     "cortad@|"
+     "apisonad@|paso el tractor|paso la maquina|paso la segadora|lo piso el tractor|pasado por el "
+     "tractor|arrasad@|rastread@|"
      "nivelad@|rodad@|desbaratad@|aplast"},
     {Sense::ago, 0, es, "hace|de hace|desde hace"},
     {Sense::age, 1, either, "day|days|dia|dias|day old|days old|day ago|days ago"},
@@ -160,31 +168,39 @@ constexpr Entry entries[] = {
     {Sense::animal, of(SignKind::mole), en, "mole|moles|molehill|molehills"},
     {Sense::animal, of(SignKind::mole), es, "topo|topos|topera|toperas"},
     {Sense::animal, of(SignKind::ground_squirrel), en,
-     "squirrel|squirrels|ground squirrel|ground squirrels|groundsquirrel|groundsquirrels|squirel|grnd squirrel|gsq|gr squirrel"},
+     "squirrel|squirrels|ground squirrel|ground squirrels|groundsquirrel|groundsquirrels|squirel|grnd squirrel|gsq|gr "
+     "squirrel"},
     {Sense::animal, of(SignKind::ground_squirrel), es,
      "ardilla|ardillas|ardilla de tierra|ardillas de tierra|ardilla terrestre|ardillas terrestres|ardillon|ardillones"},
     {Sense::animal, of(SignKind::vole), en, "vole|voles|meadow vole|meadow voles|field vole|meadow mouse|meadow mice"},
     {Sense::animal, of(SignKind::vole), es,
      "topillo|topillos|raton de campo|ratones de campo|metorito|metoritos|meteorito|raton campestre|raton de pradera"},
-    {Sense::animal, of(SignKind::gopher_mound), en, "gopher|gophers|pocket gopher|pocket gophers|gphr|gopher mound|gopher mounds"},
+    {Sense::animal, of(SignKind::gopher_mound), en,
+     "gopher|gophers|pocket gopher|pocket gophers|gphr|gopher mound|gopher mounds"},
     {Sense::animal, of(SignKind::gopher_mound), es, "tuza|tuzas|taltuza|taltuzas"},
     {Sense::animal, of(SignKind::other), en,
      "ant|ants|anthill|anthills|badger|badgers|rabbit|rabbits|groundhog|groundhogs|woodchuck|marmot|rat|rats|mouse|mice|"
-     "shrew|crayfish|crawfish|armadillo|beetle|worm|worms|other|prairie dog|prairie dogs|skunk|skunks|cricket|fire ants|fire ant|"
+     "shrew|crayfish|crawfish|armadillo|beetle|worm|worms|other|prairie dog|prairie dogs|skunk|skunks|cricket|fire "
+     "ants|fire ant|"
      "kangaroo rat|chipmunk|chipmunks"},
     {Sense::animal, of(SignKind::other), es,
      "hormiga|hormigas|hormiguero|hormigueros|tejon|tejones|conejo|conejos|liebre|rata|ratas|raton|ratones|perrito de la "
      "pradera|perritos de la pradera|lombriz|lombrices|escarabajo|zorrillo|otro animal|marmota|musarana|grillo"},
-    {Sense::mound, 0, en, "mound|mounds|mnd|mnds|heap|heaps|pile|piles|dirt pile|soil pile|dirt mound|dirt mounds|mounds of dirt|mnd."},
+    {Sense::mound, 0, en,
+     "mound|mounds|mnd|mnds|heap|heaps|pile|piles|dirt pile|soil pile|dirt mound|dirt mounds|mounds of dirt|mnd."},
     {Sense::mound, 0, es,
-     "monticulo|monticulos|monton|montones|mont|monts|monton de tierra|montones de tierra|monticulo de tierra|monticulos de tierra"},
-    {Sense::surface_plug, 0, en, "surface plug|surface plugs|plug only|only a plug|just a plug|just plug|round plug|only plug"},
-    {Sense::surface_plug, 0, es, "tapon superficial|tapones superficiales|solo tapon|solo el tapon|solo un tapon|tapon redondo"},
+     "monticulo|monticulos|monton|montones|mont|monts|monton de tierra|montones de tierra|monticulo de tierra|monticulos de "
+     "tierra"},
+    {Sense::surface_plug, 0, en,
+     "surface plug|surface plugs|plug only|only a plug|just a plug|just plug|round plug|only plug"},
+    {Sense::surface_plug, 0, es,
+     "tapon superficial|tapones superficiales|solo tapon|solo el tapon|solo un tapon|tapon redondo"},
     {Sense::digging, 0, en,
      "hole|holes|hill|hills|ridge|ridges|burrow|burrows|trail|trails|den|dens|sign|signs|nest|nests|digging|diggings|"
      "dig|work|activity|runs|dug"},
     {Sense::digging, 0, es,
-     "hoyo|hoyos|agujero|agujeros|madriguera|madrigueras|nido|nidos|senda|sendas|senderos|cueva|rastro|rastros|lomo|surco|hueco|huecos"},
+     "hoyo|hoyos|agujero|agujeros|madriguera|madrigueras|nido|nidos|senda|sendas|senderos|cueva|rastro|rastros|lomo|surco|"
+     "hueco|huecos"},
     {Sense::sighted, 0, en, "saw|seen|spotted|watched|sighted|saw a"},
     {Sense::sighted, 0, es, "vi|visto|vimos|se vio|avistado|vi un|vi una"},
     // counts
@@ -201,87 +217,124 @@ constexpr Entry entries[] = {
     {Sense::number, 11, either, "eleven|once"},
     {Sense::number, 12, either, "twelve|doce|dozen|a dozen|docena|una docena de"},
     {Sense::group, 0, either,
-     "cluster of|group of|line of|row of|string of|grupo de|fila de|linea de|hilera de|a cluster of|a group of|a line of|un grupo de|"
+     "cluster of|group of|line of|row of|string of|grupo de|fila de|linea de|hilera de|a cluster of|a group of|a line of|un "
+     "grupo de|"
      "una fila de|una linea de|a row of|bunch of|total of|total|count|conteo|cuenta"},
-    {Sense::more, 0, either, "more|mas|additional|otros|otras|extra|others|another|small|big|large|little|tiny|pequenos|grandes|chicos"},
+    {Sense::more, 0, either,
+     "more|mas|additional|otros|otras|extra|others|another|small|big|large|little|tiny|larger|bigger|smaller|biggest|"
+     "largest|last|first|newest|latest|ultim@|primer@|pequen@|grande|grandes|chic@"},
     {Sense::times, 0, either, "x|times|veces"},
     // denials and doubts
     {Sense::negation, 0, en,
-     "not|without|isn't|isnt|wasn't|wasnt|aren't|didn't|didnt|don't|dont|can't|cant|cannot|couldn't|couldnt|could not|non|never|"
+     "not|without|isn't|isnt|wasn't|wasnt|aren't|didn't|didnt|don't|dont|can't|cant|cannot|couldn't|couldnt|could "
+     "not|non|never|"
      "no longer|w/o|did not|does not|doesn't|is not|neither"},
     {Sense::negation, 0, es, "sin|ningun|ninguna|nunca|ya no|tampoco|ni"},
     {Sense::negation, 0, either, "no"},
     {Sense::none, 0, either, "none|n/a|na|nil|ninguno"},
     {Sense::visible, 0, en,
-     "visible|clear|clearly|readable|legible|obvious|evident|distinct|see|read|tell|find|make out|real|discernible|seen|defined"},
-    {Sense::visible, 0, es, "clar@|se ve|se ven|se distingue|se aprecia|definid@|reconocible|aparente|aparece"},
+     "visible|clear|clearly|readable|legible|obvious|evident|distinct|see|read|tell|find|make "
+     "out|real|discernible|seen|defined"},
+    {Sense::visible, 0, es, "clar@|se distingue|se aprecia|definid@|reconocible|aparente|aparece"},
     {Sense::gone, 0, en,
-     "gone|missing|lost|unclear|unreadable|illegible|invisible|obscured|washed out|washed away|blurred|indistinct|hidden|unknown|"
+     "gone|missing|lost|unclear|unreadable|illegible|invisible|obscured|washed out|washed "
+     "away|blurred|indistinct|hidden|unknown|"
      "unsure|hard to read|hard to tell|not sure|wiped out|can't tell|cannot tell|cant tell"},
     {Sense::gone, 0, es, "borrad@|borros@|perdid@|ilegible|desaparecid@|confus@|dudos@|indefinid@|desconocid@|invisible"},
     {Sense::doubt, 0, either,
-     "?|maybe|perhaps|possibly|probably|prob|poss|likely|quiza|quizas|tal vez|posible|posiblemente|probable|probablemente|puede ser|"
+     "?|maybe|perhaps|possibly|probably|prob|poss|likely|quiza|quizas|tal "
+     "vez|posible|posiblemente|probable|probablemente|puede ser|"
      "might be|could be|i guess|guess|supongo"},
     // the probe
     {Sense::probe, 0, en, "probe|probed|probing|probes|prb|prbd|probe hole|prodded|probe rod|rod|poked|probe result"},
     {Sense::probe, 0, es,
-     "sonda|sonde|sondeo|sondeado|sondeada|sondear|sondado|sondee|sondeamos|varilla|con varilla|pinche|pinchado|pinchamos|tantee|tanteo|tiento"},
-    {Sense::tunnel, 0, en, "tunnel|tunnels|run|main run|main tunnel|runway|lateral|cavity|the run|the tunnel|tunel|tnl|main"},
-    {Sense::tunnel, 0, es, "galeria|galerias|tuneles|corrida|conducto|pasadizo|cavidad|la galeria|el tunel|galeria principal|gal"},
+     "sonda|sonde|sondeo|sondeado|sondeada|sondear|sondado|sondee|sondeamos|varilla|con "
+     "varilla|pinche|pinchado|pinchamos|tantee|tanteo|tiento"},
+    {Sense::tunnel, 0, en,
+     "tunnel|tunnels|run|main run|main tunnel|runway|lateral|cavity|the run|the tunnel|tunel|tnl|main"},
+    {Sense::tunnel, 0, es,
+     "galeria|galerias|tuneles|corrida|conducto|pasadizo|cavidad|la galeria|el tunel|galeria principal|gal"},
     {Sense::hit, 1, en, "hit|hits|dropped|drops|drop in|gave way|broke through|broke in|punched through|fell through|drop"},
-    {Sense::hit, 1, es, "cedio|cede|se hundio|hundio|cayo|acierto|encontre galeria|di con la galeria|di con galeria|di con el tunel"},
+    {Sense::hit, 1, es,
+     "cedio|cede|se hundio|hundio|cayo|acierto|encontre galeria|di con la galeria|di con galeria|di con el tunel"},
     {Sense::hit, 0, en, "found|find|struck|got|got it|located|soft|open|yes|positive|soft spot|connected|reached"},
-    {Sense::hit, 0, es, "encontrad@|encontre|encontramos|encontro|halle|hallad@|hallamos|dio|toque|toco|positiv@|si|blando|di con|localizad@"},
+    {Sense::hit, 0, es,
+     "encontrad@|encontre|encontramos|encontro|halle|hallad@|hallamos|dio|toque|toco|positiv@|si|blando|di con|localizad@"},
     {Sense::miss, 0, en, "nothing|miss|missed|misses|blank|solid|empty|failed|negative|nothing found|no luck|nada|zilch"},
     {Sense::miss, 0, es, "nada|negativ@|fallo|fallad@|vaci@|maciz@|falle|sin resultado|sin suerte|sin exito"},
     {Sense::depth, 0, en, "deep|depth|down|below|d|below surface|below the surface|under"},
-    {Sense::depth, 0, es, "hond@|profund@|profundidad|de profundidad|de hondo|prof|bajo tierra|abajo|de prof|a una profundidad de"},
+    {Sense::depth, 0, es,
+     "hond@|profund@|profundidad|de profundidad|de hondo|prof|bajo tierra|abajo|de prof|a una profundidad de"},
     {Sense::distance, 0, en,
-     "away|distance|dist|out|from plug|from the plug|off plug|off the plug|from mound|from the mound|off the mound|off|behind plug|behind the plug|"
+     "away|distance|dist|out|from plug|from the plug|off plug|off the plug|from mound|from the mound|off the "
+     "mound|off|behind plug|behind the plug|"
      "from edge|beyond plug"},
     {Sense::distance, 0, es,
-     "distancia|de distancia|del tapon|desde el tapon|del monticulo|desde el monticulo|del monton|detras del tapon|a una distancia de"},
+     "distancia|de distancia|del tapon|desde el tapon|del monticulo|desde el monticulo|del monton|detras del tapon|a una "
+     "distancia de"},
     // who and what is about
     {Sense::mention, of(MentionCategory::people), en,
-     "child|children|kid|kids|people|person|neighbor|neighbors|neighbour|neighbours|worker|workers|farmer|farmers|owner|owners|family|school|"
-     "playground|crew|landowner|tenant|tenants|lady|man|woman|boy|boys|girl|girls|toddler|toddlers|hikers|hiker|jogger|joggers|visitors|"
+     "child|children|kid|kids|people|person|neighbor|neighbors|neighbour|neighbours|worker|workers|farmer|farmers|owner|"
+     "owners|family|school|"
+     "playground|crew|landowner|tenant|tenants|lady|man|woman|boy|boys|girl|girls|toddler|toddlers|hikers|hiker|jogger|"
+     "joggers|visitors|"
      "schoolyard|school kids|campers|irrigator|irrigators|picnic area|public|residents|folks|customers|guests"},
     {Sense::mention, of(MentionCategory::people), es,
-     "nin@|gente|persona|personas|vecin@|trabajador|trabajadores|duen@|familia|familias|escuela|senor|senora|hombre|mujer|hij@|obrer@|"
+     "nin@|gente|persona|personas|vecin@|trabajador|trabajadores|duen@|familia|familias|escuela|senor|senora|hombre|mujer|"
+     "hij@|obrer@|"
      "peatones|muchach@|chamac@|parque infantil|visitantes|regador|turistas|alumnos|cuadrilla"},
     {Sense::mention, of(MentionCategory::pets), en,
-     "dog|dogs|puppy|puppies|cat|cats|kitten|kittens|pet|pets|doggy|house cat|barn cat|barn cats|hound|hounds|sheepdog|guard dog"},
+     "dog|dogs|puppy|puppies|cat|cats|kitten|kittens|pet|pets|doggy|house cat|barn cat|barn "
+     "cats|hound|hounds|sheepdog|guard dog"},
     {Sense::mention, of(MentionCategory::pets), es, "perr@|gat@|mascota|mascotas|cachorr@|perrit@|gatit@"},
     {Sense::mention, of(MentionCategory::stock), en,
-     "cow|cows|cattle|calf|calves|horse|horses|sheep|lamb|lambs|ewe|ewes|goat|goats|hen|hens|chicken|chickens|pig|pigs|stock|livestock|llama|"
-     "llamas|alpaca|alpacas|pony|ponies|mare|mares|foal|foals|heifer|heifers|steer|steers|bull|bulls|donkey|donkeys|mule|mules|ducks|geese|hogs|turkeys"},
+     "cow|cows|cattle|calf|calves|horse|horses|sheep|lamb|lambs|ewe|ewes|goat|goats|hen|hens|chicken|chickens|pig|pigs|"
+     "stock|livestock|llama|"
+     "llamas|alpaca|alpacas|pony|ponies|mare|mares|foal|foals|heifer|heifers|steer|steers|bull|bulls|donkey|donkeys|mule|"
+     "mules|ducks|geese|hogs|turkeys"},
     {Sense::mention, of(MentionCategory::stock), es,
-     "vaca|vacas|ganado|caballo|caballos|oveja|ovejas|cabra|cabras|chiv@|gallina|gallinas|pollo|pollos|cerdo|cerdos|becerr@|terner@|borreg@|"
-     "yegua|yeguas|burro|burros|toro|toros|puerco|puercos|marran@|potr@|novill@|mula|mulas|patos|guajolotes|cordero|corderos"},
+     "vaca|vacas|ganado|caballo|caballos|oveja|ovejas|cabra|cabras|chiv@|gallina|gallinas|pollo|pollos|cerdo|cerdos|becerr@|"
+     "terner@|borreg@|"
+     "yegua|yeguas|burro|burros|toro|toros|puerco|puercos|marran@|potr@|novill@|mula|mulas|patos|guajolotes|cordero|"
+     "corderos"},
     {Sense::mention, of(MentionCategory::wildlife), en,
-     "owl|owls|burrowing owl|burrowing owls|hawk|hawks|fox|foxes|kit fox|coyote|coyotes|snake|snakes|rattlesnake|rattlesnakes|rattler|gopher "
-     "snake|deer|tortoise|tortoises|desert tortoise|turtle|turtles|toad|toads|frog|frogs|salamander|salamanders|quail|bird|birds|bird nest|"
-     "bird's nest|raptor|raptors|eagle|eagles|lizard|lizards|bee|bees|wasp|wasps|wasp nest|bobcat|weasel|weasels|wildlife|heron|herons|elk|"
-     "barn owl|barn owls|ferret|killdeer|bull snake|bullsnake|king snake|raccoon|raccoons|opossum|possum|egret|egrets|pheasant|pheasants"},
+     "owl|owls|burrowing owl|burrowing owls|hawk|hawks|fox|foxes|kit "
+     "fox|coyote|coyotes|snake|snakes|rattlesnake|rattlesnakes|rattler|gopher "
+     "snake|deer|tortoise|tortoises|desert "
+     "tortoise|turtle|turtles|toad|toads|frog|frogs|salamander|salamanders|quail|bird|birds|bird nest|"
+     "bird's nest|raptor|raptors|eagle|eagles|lizard|lizards|bee|bees|wasp|wasps|wasp "
+     "nest|bobcat|weasel|weasels|wildlife|heron|herons|elk|"
+     "barn owl|barn owls|ferret|killdeer|bull snake|bullsnake|king "
+     "snake|raccoon|raccoons|opossum|possum|egret|egrets|pheasant|pheasants"},
     {Sense::mention, of(MentionCategory::wildlife), es,
-     "buho|buhos|tecolote|tecolotes|lechuza|lechuzas|zorr@|culebra|culebras|serpiente|serpientes|vibora|viboras|cascabel|vibora de "
-     "cascabel|venado|venados|tortuga|tortugas|sapo|sapos|rana|ranas|lagartija|lagartijas|pajaro|pajaros|ave|aves|halcon|halcones|aguila|"
-     "aguilas|abeja|abejas|avispa|avispas|avispero|codorniz|codornices|comadreja|fauna|gavilan|gavilanes|garza|garzas|mapache|ciervo"},
+     "buho|buhos|tecolote|tecolotes|lechuza|lechuzas|zorr@|culebra|culebras|serpiente|serpientes|vibora|viboras|cascabel|"
+     "vibora de "
+     "cascabel|venado|venados|tortuga|tortugas|sapo|sapos|rana|ranas|lagartija|lagartijas|pajaro|pajaros|ave|aves|halcon|"
+     "halcones|aguila|"
+     "aguilas|abeja|abejas|avispa|avispas|avispero|codorniz|codornices|comadreja|fauna|gavilan|gavilanes|garza|garzas|"
+     "mapache|ciervo"},
     // what says nothing
     {Sense::article, 0, either, "the|a|an|el|la|los|las|un|una|unos|unas|lo|su|its|it's"},
     {Sense::filler, 0, en,
-     "and|with|it|very|quite|-|&|+|here|this|that|there|but|just|only|looks|look|looking|seems|kinda|kind of|bit|a bit|a little|some|i|think|i "
-     "think|pretty|really|has|have|are|were|be|also|too|still|w|then|sort of|all|rather|slightly|half|semi|partly|somewhat|fairly|like|so|or so|ish|twice|few|a few|several|many"},
+     "and|with|it|very|quite|-|&|+|here|this|that|there|but|just|only|looks|look|looking|seems|kinda|kind of|bit|a bit|a "
+     "little|some|i|think|i "
+     "think|pretty|really|has|have|are|were|be|also|too|still|w|then|sort "
+     "of|all|rather|slightly|half|semi|partly|somewhat|fairly|like|so|or so|ish|twice|few|a few|several|many"},
     {Sense::filler, 0, es,
-     "se ven|se ve|se nota|y|con|muy|aqui|hay|es|esto|se|poco|un poco|medio|bastante|algo|creo que|creo|parece|mas o menos|pero|solo|e|ya|tan|todo|toda|"
-     "este|esta|son|estan|tiene|que|tambien|aun|todavia|parecen|varios|varias|algunos|algunas|unos pocos|unas pocas|pocos|pocas|much@|ahi|alli|media|bien|fue|era|u|ser"},
+     "se ven|se ve|se nota|y|con|muy|aqui|hay|es|esto|se|poco|un poco|medio|bastante|algo|creo que|creo|parece|mas o "
+     "menos|pero|solo|e|ya|tan|todo|toda|"
+     "este|esta|son|estan|tiene|que|tambien|aun|todavia|parecen|varios|varias|algunos|algunas|unos pocos|unas "
+     "pocas|pocos|pocas|much@|ahi|alli|media|bien|fue|era|u|ser"},
     // known and plain, so that nothing is taken for them or they for something
     {Sense::plain, 0, en,
-     "house|houses|stone|stones|mouth|flesh|worn|month's|round|sound|bound|castle|kettle|cover|covered|color|plum|plums|plumb|drip|corner|"
-     "grasses|brush|bushes|trash|crust|fence|plant|plants|planted|worth|forth|pint|point|points of|fun|founder|north fence|grass|"
+     "mower|mowers|house|houses|stone|stones|mouth|flesh|worn|month's|round|sound|bound|castle|kettle|cover|covered|color|"
+     "plum|plums|plumb|drip|corner|"
+     "grasses|brush|bushes|trash|crust|fence|plant|plants|planted|worth|forth|pint|point|points of|fun|founder|north "
+     "fence|grass|"
      "train|trees|tree|flag|flagged|weeds|weed|clover|alfalfa|sunny|shade|wire|stick|stack|block|rows|road"},
     {Sense::plain, 0, es,
-     "fresno|fresnos|pesado|pesada|huevo|granado|granada|cabeza|cerca|cerco|camino|canal|zanja|arbol|surco|corte|parte|puerta|casa|"
+     "fresno|fresnos|pesado|pesada|huevo|granado|granada|cabeza|cerca|cerco|camino|canal|zanja|arbol|surco|corte|parte|"
+     "puerta|casa|"
      "cebada|campo|piedra|piedras|roca|sauce|pozo|bomba|riego|borde|poste|alambre|alfalfa|pasto|nogal|manzano|manzana"},
 };
 
@@ -340,8 +393,7 @@ Table made() {
                 continue;
             }
             for (const std::string_view letters : {"o"sv, "a"sv, "os"sv, "as"sv})
-                add(table, entry,
-                    std::string(phrase.substr(0, ending)).append(letters).append(phrase.substr(ending + 1)));
+                add(table, entry, std::string(phrase.substr(0, ending)).append(letters).append(phrase.substr(ending + 1)));
         }
     }
     return table;
@@ -388,15 +440,14 @@ std::optional<Meaning> likely_meaning_of(std::string_view word) {
 }
 
 bool is_thing(std::string_view word) {
-    constexpr std::array things{"gate"sv,      "car"sv,   "truck"sv,  "pickup"sv, "parking"sv, "house"sv,
-                                "home"sv,      "barn"sv,  "shed"sv,   "well"sv,   "pump"sv,    "valve"sv,
-                                "fence"sv,     "post"sv,  "corner"sv, "tree"sv,   "road"sv,    "ditch"sv,
-                                "bridge"sv,    "start"sv, "end"sv,    "camp"sv,   "culvert"sv, "hydrant"sv,
-                                "sprinkler"sv, "pole"sv,  "rock"sv,   "stump"sv,  "water"sv,   "office"sv,
-                                "puerta"sv,    "porton"sv, "casa"sv,  "camioneta"sv, "coche"sv, "carro"sv,
-                                "establo"sv,   "granero"sv, "pozo"sv, "bomba"sv,  "valvula"sv, "cerca"sv,
-                                "poste"sv,     "esquina"sv, "arbol"sv, "camino"sv, "zanja"sv,  "puente"sv,
-                                "inicio"sv,    "fin"sv,   "roca"sv,   "agua"sv,   "oficina"sv, "aspersor"sv};
+    constexpr std::array things{"gate"sv,   "car"sv,     "truck"sv,   "pickup"sv,    "parking"sv, "house"sv,     "home"sv,
+                                "barn"sv,   "shed"sv,    "well"sv,    "pump"sv,      "valve"sv,   "fence"sv,     "post"sv,
+                                "corner"sv, "tree"sv,    "road"sv,    "ditch"sv,     "bridge"sv,  "start"sv,     "end"sv,
+                                "camp"sv,   "culvert"sv, "hydrant"sv, "sprinkler"sv, "pole"sv,    "rock"sv,      "stump"sv,
+                                "water"sv,  "office"sv,  "puerta"sv,  "porton"sv,    "casa"sv,    "camioneta"sv, "coche"sv,
+                                "carro"sv,  "establo"sv, "granero"sv, "pozo"sv,      "bomba"sv,   "valvula"sv,   "cerca"sv,
+                                "poste"sv,  "esquina"sv, "arbol"sv,   "camino"sv,    "zanja"sv,   "puente"sv,    "inicio"sv,
+                                "fin"sv,    "roca"sv,    "agua"sv,    "oficina"sv,   "aspersor"sv};
     return std::find(things.begin(), things.end(), word) != things.end();
 }
 

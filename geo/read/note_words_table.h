@@ -42,7 +42,7 @@ enum class Sense {
     older,
     crushed,
     ago,
-    age,   // value: days
+    age,     // value: days
     animal,  // value: SignKind
     mound,
     surface_plug,

@@ -28,8 +28,7 @@ std::optional<std::size_t> Draft::denial_of(std::size_t i) const {
     for (std::size_t k = i; k > 0 && i - k < 4 && joined(items, k); --k) {
         if (open_as(k - 1, {Sense::negation})) return k - 1;
         const bool between = open_as(k - 1, {Sense::article, Sense::filler}) ||
-                             (open_as(k - 1, {Sense::toward}) && items[k - 1].value == 1.0) ||
-                             (open_as(k - 1, {Sense::of}));
+                             (open_as(k - 1, {Sense::toward}) && items[k - 1].value == 1.0) || (open_as(k - 1, {Sense::of}));
         if (!between) break;
     }
     return std::nullopt;
@@ -60,7 +59,8 @@ void gather_rest(Draft& d) {
         if (item.use == Use::part) continue;
         doubted = doubted || item.sense == Sense::doubt;
         const TextSpan span{item.begin, item.end};
-        const bool told = (item.sense == Sense::doubt && understood) || (item.sense == Sense::sighted && !reading.mentions.empty());
+        const bool told =
+            (item.sense == Sense::doubt && understood) || (item.sense == Sense::sighted && !reading.mentions.empty());
         if (item.use == Use::filler || is_empty_word(item) || told) {
             reading.fillers.push_back(span);
             continue;

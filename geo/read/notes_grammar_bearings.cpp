@@ -59,7 +59,8 @@ private:
         if (linked_as(next, Sense::half_past)) hour += items_[next++].value;
         const bool clock_word = linked_as(next, Sense::clock);
         if (clock_word) ++next;
-        const bool told = clock_word || (spanish_hour && after_word_) || (spanish_hour && next == items_.size() && i == 0) ||
+        const bool told = clock_word || (half && after_word_) || (spanish_hour && after_word_) ||
+                          (spanish_hour && next == items_.size() && i == 0) ||
                           (number.is_clock && (at_word || after_word_) && after_word_);
         if (!told || (linked(next) && items_[next].sense == Sense::unit)) return std::nullopt;
         return at_hour(hour, next - i);
@@ -83,26 +84,33 @@ private:
             found->marked = true;
             ++next;
         }
-        const bool counted = linked_as(next, Sense::unit) || linked_as(next, Sense::times) || linked_as(next, Sense::clock) ||
-                             linked_as(next, Sense::age) || linked_as(next, Sense::mention);
+        const bool counted = linked_as(next, Sense::unit) || linked_as(next, Sense::times) ||
+                             linked_as(next, Sense::clock) || linked_as(next, Sense::age) || linked_as(next, Sense::mention);
         if (counted && !found->from_word) return std::nullopt;
         found->items = next - i;
         return found;
     }
 
     [[nodiscard]] int reference_at(std::size_t i, const Direction& found) const {
+        if (open(i) && items_[i].gap <= Gap::comma && items_[i].sense == Sense::reference)
+            return static_cast<int>(items_[i].value);
         if (!linked(i)) return 0;
-        if (items_[i].sense == Sense::reference) return static_cast<int>(items_[i].value);
         if (items_[i].sense != Sense::reference_letter) return 0;
         // "3 m from the post" is a length: a number of one or two digits needs a fan's word or an end behind the letter
-        const bool place_follows = linked(i + 1) && (items_[i + 1].sense == Sense::of || items_[i + 1].sense == Sense::distance ||
-                                                     items_[i + 1].sense == Sense::depth || items_[i + 1].sense == Sense::toward);
+        const bool place_follows =
+            linked(i + 1) && (items_[i + 1].sense == Sense::of || items_[i + 1].sense == Sense::distance ||
+                              items_[i + 1].sense == Sense::depth || items_[i + 1].sense == Sense::toward);
         if (place_follows && !found.from_word) return 0;
         return static_cast<int>(items_[i].value);
     }
 
+    [[nodiscard]] bool three_digits(std::size_t i) const { return items_[i].folded.size() >= 3; }
+
     [[nodiscard]] std::optional<Direction> number_at(std::size_t i) const {
         if (items_[i].is_range && !after_word_) return std::nullopt;
+        const auto fraction = [&](std::size_t k) { return k < items_.size() && items_[k].slash; };  // 1/4
+        if (fraction(i + 1) && items_[i + 1].sense == Sense::number) return std::nullopt;
+        if (i > 0 && fraction(i) && items_[i - 1].sense == Sense::number && !three_digits(i)) return std::nullopt;
         Direction found;
         found.degrees = items_[i].value;
         found.range = items_[i].is_range;

@@ -1,4 +1,5 @@
-// A direction at a place in a note: degrees, compass point or clock hour, with what belongs to it. For the notes grammar alone.
+// A direction at a place in a note: degrees, compass point or clock hour, with what belongs to it. For the notes grammar
+// alone.
 #pragma once
 
 #include <optional>

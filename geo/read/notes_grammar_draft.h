@@ -1,5 +1,6 @@
-// A note on its way from words to a reading: each step takes the words it understands and writes down what they say. The steps
-// are in notes_grammar_fan.cpp, _probe.cpp and _signs.cpp; notes_grammar.cpp runs them in order. For the notes grammar alone.
+// A note on its way from words to a reading: each step takes the words it understands and writes down what they say. The
+// steps are in notes_grammar_fan.cpp, _probe.cpp and _signs.cpp; notes_grammar.cpp runs them in order. For the notes grammar
+// alone.
 #pragma once
 
 #include <initializer_list>
@@ -21,6 +22,7 @@ struct Draft {
     std::vector<bool> sign;       // items read as a sign
     std::optional<std::size_t> lone_fan;
     bool plural = false;
+    bool denied_kind = false;  // "not a gopher": any other sign that is named goes before
 
     [[nodiscard]] std::size_t size() const { return items.size(); }
     [[nodiscard]] bool open(std::size_t i) const { return i < items.size() && items[i].use == Use::open; }
@@ -35,9 +37,7 @@ struct Draft {
     [[nodiscard]] std::string text(std::size_t from, std::size_t to) const;
     // The word that denies item i: "not", also with "a", "very", ... between.
     [[nodiscard]] std::optional<std::size_t> denial_of(std::size_t i) const;
-    [[nodiscard]] bool says_fan() const {
-        return reading.fan_degrees || reading.magnetic_fan_degrees || reading.clock_hour;
-    }
+    [[nodiscard]] bool says_fan() const { return reading.fan_degrees || reading.magnetic_fan_degrees || reading.clock_hour; }
 
     // Items [from, to) are read as this.
     void take(std::size_t from, std::size_t to, NotePartKind kind, std::string value);

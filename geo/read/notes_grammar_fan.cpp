@@ -41,7 +41,8 @@ public:
             const auto found = direction_at(d_.items, i, d_.lone_fan.has_value());
             if (!found || !stands_as_bearing(i, *found)) continue;
             std::size_t from = i;
-            while (from > 0 && d_.open_as(from - 1, {Sense::toward, Sense::article, Sense::at}) && joined(d_.items, from)) --from;
+            while (from > 0 && d_.open_as(from - 1, {Sense::toward, Sense::article, Sense::at}) && joined(d_.items, from))
+                --from;
             const bool with_word = d_.lone_fan.has_value();
             if (d_.lone_fan) d_.skip(*d_.lone_fan);
             use(from, i + found->items, *found, with_word, false);
@@ -73,7 +74,7 @@ private:
             away = away || d_.is(at, {Sense::away});
             thrown = thrown || d_.is(at, {Sense::throwing});
             if (!d_.is(at, {Sense::toward, Sense::facing, Sense::throwing, Sense::article, Sense::side, Sense::bearing_word,
-                            Sense::filler, Sense::soil, Sense::away, Sense::at, Sense::doubt}))
+                            Sense::filler, Sense::soil, Sense::away, Sense::at, Sense::doubt, Sense::more}))
                 break;
         }
         if (d_.is(i, {Sense::fan, Sense::plug}) && read_before(i, plug)) return;
@@ -133,7 +134,8 @@ private:
         std::string value = "fan " + shown(degrees) + north;
         if (plug) value += ", from the plug at " + shown(written == 360.0 ? 0.0 : written);
         d_.take(from, to, NotePartKind::fan, value);
-        if (found.range) d_.reading.problems.push_back("the fan is noted as a range; its middle, " + shown(degrees) + ", is used");
+        if (found.range)
+            d_.reading.problems.push_back("the fan is noted as a range; its middle, " + shown(degrees) + ", is used");
         keep(degrees, found.reference, with_word, plug);
     }
 
@@ -146,7 +148,8 @@ private:
             const bool same_north = magnetic == reading.magnetic_fan_degrees.has_value();
             if (plug || reading.from_plug) {
                 if (apart > agrees_within_degrees)
-                    reading.problems.push_back("the fan and the plug do not lie opposite each other; the first noted is used");
+                    reading.problems.push_back(
+                        "the fan and the plug do not lie opposite each other; the first noted is used");
             } else if (apart > 0.0 || !same_north) {
                 reading.problems.push_back("a second fan, " + shown(degrees) + ", is noted; the first is used");
             }

@@ -136,19 +136,20 @@ private:
         for (std::size_t back = 1; back <= furthest_back && back <= i; ++back) {
             if (!joined(items_, i - back + 1)) return false;
             const Item& item = items_[i - back];
-            const bool directs = is_one_of(item.sense, {Sense::fan, Sense::plug, Sense::facing, Sense::throwing,
-                                                        Sense::bearing_word, Sense::side, Sense::away, Sense::soil,
-                                                        Sense::fan_letter, Sense::by}) ||
-                                 (item.sense == Sense::toward && item.value == 0.0);
-            if (directs && (item.language & languages) != 0 && (languages == either || item.language == languages)) return true;
+            const bool directs =
+                is_one_of(item.sense, {Sense::fan, Sense::plug, Sense::facing, Sense::throwing, Sense::bearing_word,
+                                       Sense::side, Sense::away, Sense::soil, Sense::fan_letter, Sense::by}) ||
+                (item.sense == Sense::toward && item.value == 0.0);
+            if (directs && (item.language & languages) != 0 && (languages == either || item.language == languages))
+                return true;
             if (!directs && !is_one_of(item.sense, {Sense::toward, Sense::article, Sense::filler, Sense::of})) return false;
         }
         return false;
     }
 
     [[nodiscard]] bool can_be_denied(std::size_t i) const {
-        return !is_one_of(items_[i].sense, {Sense::reference, Sense::reference_letter, Sense::of, Sense::number, Sense::plain,
-                                            Sense::by, Sense::degree, Sense::doubt, Sense::at});
+        return !is_one_of(items_[i].sense, {Sense::reference, Sense::reference_letter, Sense::of, Sense::number,
+                                            Sense::plain, Sense::by, Sense::degree, Sense::doubt, Sense::at});
     }
 
     void settle_no(std::size_t i) {
@@ -181,15 +182,17 @@ private:
     }
 
     void settle_this(std::size_t i) {
-        const bool thing = next_joined(i) && is_one_of(next(i), {Sense::mound, Sense::fan, Sense::plug, Sense::animal, Sense::plain,
-                                                                 Sense::digging, Sense::mention, Sense::surface_plug});
+        const bool thing =
+            next_joined(i) && is_one_of(next(i), {Sense::mound, Sense::fan, Sense::plug, Sense::animal, Sense::plain,
+                                                  Sense::digging, Sense::mention, Sense::surface_plug});
         if (thing && !after_direction(i)) items_[i].sense = Sense::article;
     }
 
     void settle_so(std::size_t i) {
         if (after_direction(i) || !next_joined(i)) return;
         const bool english_next = (items_[i + 1].language & spanish) == 0;
-        if (english_next || is_one_of(next(i), {Sense::plain, Sense::filler, Sense::negation})) items_[i].sense = Sense::filler;
+        if (english_next || is_one_of(next(i), {Sense::plain, Sense::filler, Sense::negation}))
+            items_[i].sense = Sense::filler;
     }
 
     void settle_se(std::size_t i) {

@@ -1,5 +1,5 @@
-// A note's words with their senses, before anything is made of them: phrases are joined, slips of a letter forgiven, and words
-// of two meanings settled by their neighbours (the rules stand in notes_grammar.h). For the notes grammar alone.
+// A note's words with their senses, before anything is made of them: phrases are joined, slips of a letter forgiven, and
+// words of two meanings settled by their neighbours (the rules stand in notes_grammar.h). For the notes grammar alone.
 //
 // Items keep the text's order; with rules several items may share a span. Linear.
 #pragma once

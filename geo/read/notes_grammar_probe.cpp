@@ -28,7 +28,8 @@ public:
 
 private:
     [[nodiscard]] bool is_length(std::size_t i) const {
-        if (!d_.open_as(i, {Sense::number}) || d_.items[i].is_clock || !(d_.items[i].value >= 0.0 && d_.items[i].value < 1e5))
+        if (!d_.open_as(i, {Sense::number}) || d_.items[i].is_clock ||
+            !(d_.items[i].value >= 0.0 && d_.items[i].value < 1e5))
             return false;
         if (d_.linked_as(i + 1, {Sense::unit})) return d_.items[i + 1].value > 0.0;
         return d_.linked_as(i + 1, {Sense::reference_letter}) && d_.items[i + 1].folded == "m";
@@ -51,8 +52,9 @@ private:
         if (is_length(i)) return 2;
         if (d_.open_as(i, {Sense::number}) && d_.linked_as(i + 1, {Sense::times})) return 2;  // how often
         if (const std::size_t words = from_plug_at(i); words > 0) return words;
-        return d_.is(i, {Sense::probe, Sense::tunnel, Sense::hit, Sense::miss, Sense::negation, Sense::none, Sense::depth,
-                         Sense::distance, Sense::article, Sense::filler, Sense::of, Sense::at, Sense::at_hour, Sense::toward})
+        return d_.is(i,
+                     {Sense::probe, Sense::tunnel, Sense::hit, Sense::miss, Sense::negation, Sense::none, Sense::depth,
+                      Sense::distance, Sense::article, Sense::filler, Sense::of, Sense::at, Sense::at_hour, Sense::toward})
                    ? 1
                    : 0;
     }
@@ -65,7 +67,8 @@ private:
         std::size_t end = i;
         bool probed = false;
         while (const std::size_t words = member_at(end)) {
-            if (end > i && d_.items[end].gap == Gap::stop && !(probed && d_.is(end, {Sense::hit, Sense::miss, Sense::negation})))
+            if (end > i && d_.items[end].gap == Gap::stop &&
+                !(probed && d_.is(end, {Sense::hit, Sense::miss, Sense::negation})))
                 break;
             probed = probed || d_.is(end, {Sense::probe});
             end += words;
@@ -92,8 +95,9 @@ private:
                !d_.is(from, {Sense::negation, Sense::depth, Sense::distance}))
             ++from;
         while (from < end && d_.is(from, {Sense::negation, Sense::distance}) && !leads_to_core(from, end)) ++from;
-        while (end > from && !is_core(end - 1) && !d_.is(end - 1, {Sense::depth, Sense::distance, Sense::unit, Sense::plug,
-                                                                   Sense::mound, Sense::reference_letter, Sense::none}))
+        while (end > from && !is_core(end - 1) &&
+               !d_.is(end - 1, {Sense::depth, Sense::distance, Sense::unit, Sense::plug, Sense::mound,
+                                Sense::reference_letter, Sense::none}))
             --end;
         if (from >= end) return;
         const Told told = told_in(from, end);

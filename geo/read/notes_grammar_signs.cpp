@@ -8,7 +8,7 @@ namespace {
 
 bool is_count(const Item& item) {
     return item.sense == Sense::number && item.use == Use::open && !item.is_clock && !item.is_range && item.value >= 1.0 &&
-           item.value < 1000.0 && item.value == std::floor(item.value);
+           item.value < 500.0 && item.value == std::floor(item.value);
 }
 
 void use_count(Draft& d, std::size_t from, std::size_t to, double value) {
@@ -28,6 +28,19 @@ bool is_heap(const Item& item) {
             item.folded.starts_with("topera") || item.folded.starts_with("hormiguero"));
 }
 
+// "2 fresh and 1 old mound": the number before the "and"; 0 without one.
+double before_and(Draft& d, std::size_t number) {
+    std::size_t k = number;
+    if (k == 0 || !d.open_as(k - 1, {Sense::filler}) || !joined(d.items, k)) return 0.0;
+    const std::string& word = d.items[k - 1].folded;
+    if (word != "and" && word != "+" && word != "&" && word != "y") return 0.0;
+    for (--k; k > 0 && joined(d.items, k) && d.open_as(k - 1, {Sense::fresh, Sense::older, Sense::crushed, Sense::more});)
+        --k;
+    if (k == 0 || !joined(d.items, k) || !is_count(d.items[k - 1])) return 0.0;
+    d.skip(k - 1);
+    return d.items[k - 1].value;
+}
+
 // "3 fresh mounds", "mounds x3", "mounds: 3".
 void count_heap(Draft& d, std::size_t i) {
     const bool plural = d.items[i].plural;
@@ -35,13 +48,13 @@ void count_heap(Draft& d, std::size_t i) {
         const std::size_t k = back - 1;
         if (is_count(d.items[k])) {
             const bool grouped = k > 0 && joined(d.items, k) && d.open_as(k - 1, {Sense::group, Sense::times});
-            if (plural || d.items[k].value <= 12.0) return use_count(d, grouped ? k - 1 : k, k + 1, d.items[k].value);
-            return;
+            if (!plural && d.items[k].value > 12.0) return;
+            return use_count(d, grouped ? k - 1 : k, k + 1, d.items[k].value + before_and(d, k));
         }
         if (d.open_as(k, {Sense::times}) && k > 0 && is_count(d.items[k - 1]) && joined(d.items, k))
             return use_count(d, k - 1, k + 1, d.items[k - 1].value);
-        if (!d.open_as(k, {Sense::fresh, Sense::older, Sense::crushed, Sense::animal, Sense::more, Sense::article, Sense::filler,
-                           Sense::of, Sense::group}))
+        if (!d.open_as(k, {Sense::fresh, Sense::older, Sense::crushed, Sense::animal, Sense::more, Sense::article,
+                           Sense::filler, Sense::of, Sense::group}))
             break;
     }
     std::size_t next = i + 1;
@@ -52,11 +65,19 @@ void count_heap(Draft& d, std::size_t i) {
     if (times || (plural && d.starts_clause(behind))) use_count(d, times ? i + 1 : next, behind, d.items[next].value);
 }
 
-void use_kind(NoteReading& reading, SignKind kind) {
-    if (reading.kind && *reading.kind != kind)
-        reading.problems.push_back("both " + to_text(*reading.kind) + " and " + to_text(kind) + " are noted; the first is taken");
+void use_kind(Draft& d, SignKind kind, bool by_denial = false) {
+    NoteReading& reading = d.reading;
+    if (d.denied_kind && !by_denial) {
+        reading.kind = kind;
+        d.denied_kind = false;
+    } else if (by_denial && reading.kind) {
+        return;
+    } else if (reading.kind && *reading.kind != kind)
+        reading.problems.push_back("both " + to_text(*reading.kind) + " and " + to_text(kind) +
+                                   " are noted; the first is taken");
     else
         reading.kind = kind;
+    d.denied_kind = d.denied_kind || by_denial;
 }
 
 void take_sign(Draft& d, std::size_t from, std::size_t to, SignKind kind) {
@@ -68,7 +89,7 @@ void read_animal(Draft& d, std::size_t i) {
     const auto kind = static_cast<SignKind>(static_cast<int>(d.items[i].value));
     if (const auto denial = d.denial_of(i)) {
         if (kind != SignKind::gopher_mound) return;
-        use_kind(d.reading, SignKind::other);
+        use_kind(d, SignKind::other, true);
         return take_sign(d, *denial, i + 1, SignKind::other);
     }
     std::size_t from = i;
@@ -77,7 +98,7 @@ void read_animal(Draft& d, std::size_t i) {
         d.open_as(i - 2, {Sense::mound, Sense::digging, Sense::tunnel}))
         from = i - 2;
     while (d.linked_as(to, {Sense::digging, Sense::mound, Sense::tunnel}) && to < i + 3) ++to;
-    use_kind(d.reading, kind);
+    use_kind(d, kind);
     take_sign(d, from, to, kind);
 }
 
@@ -122,8 +143,8 @@ void use_freshness(NoteReading& reading, Freshness freshness) {
         return;
     }
     const bool crushed = freshness == Freshness::crushed;  // it outweighs an age: nothing can be read from the fan
-    reading.problems.push_back("both " + to_text(*reading.freshness) + " and " + to_text(freshness) + " are noted; taken as " +
-                               to_text(crushed ? freshness : *reading.freshness));
+    reading.problems.push_back("both " + to_text(*reading.freshness) + " and " + to_text(freshness) +
+                               " are noted; taken as " + to_text(crushed ? freshness : *reading.freshness));
     if (crushed) reading.freshness = freshness;
 }
 
@@ -137,14 +158,14 @@ bool any_bearing(const Draft& d) {
 
 void read_mentions(Draft& d) {
     for (std::size_t i = 0; i < d.size(); ++i) {
-        const bool digger_seen = d.open_as(i, {Sense::animal}) && static_cast<SignKind>(static_cast<int>(d.items[i].value)) ==
-                                                                      SignKind::other &&
-                                 i > 0 && joined(d.items, i) &&
-                                 (d.open_as(i - 1, {Sense::sighted}) || (i > 1 && d.open_as(i - 1, {Sense::article}) &&
-                                                                         d.open_as(i - 2, {Sense::sighted})));
+        const bool digger_seen = d.open_as(i, {Sense::animal}) &&
+                                 static_cast<SignKind>(static_cast<int>(d.items[i].value)) == SignKind::other && i > 0 &&
+                                 joined(d.items, i) &&
+                                 (d.open_as(i - 1, {Sense::sighted}) ||
+                                  (i > 1 && d.open_as(i - 1, {Sense::article}) && d.open_as(i - 2, {Sense::sighted})));
         if (!digger_seen && !d.open_as(i, {Sense::mention})) continue;
-        const auto category = digger_seen ? MentionCategory::wildlife
-                                          : static_cast<MentionCategory>(static_cast<int>(d.items[i].value));
+        const auto category =
+            digger_seen ? MentionCategory::wildlife : static_cast<MentionCategory>(static_cast<int>(d.items[i].value));
         std::size_t from = i;
         if (const auto denial = d.denial_of(i))
             from = *denial;
@@ -156,10 +177,11 @@ void read_mentions(Draft& d) {
         // "fox den", "madriguera de zorro": the digging is theirs
         std::size_t digging = d.size();
         if (d.linked_as(i + 1, {Sense::digging})) digging = i + 1;
-        if (from >= 2 && d.linked_as(from - 1, {Sense::of}) && joined(d.items, from) && d.open_as(from - 2, {Sense::digging}))
+        if (from >= 2 && d.linked_as(from - 1, {Sense::of}) && joined(d.items, from) &&
+            d.open_as(from - 2, {Sense::digging}))
             digging = from - 2;
         if (digging == d.size()) continue;
-        use_kind(d.reading, SignKind::other);
+        use_kind(d, SignKind::other);
         take_sign(d, digging, digging + 1, SignKind::other);
     }
 }
@@ -180,7 +202,7 @@ void read_counts(Draft& d) {
 void read_signs(Draft& d) {
     for (std::size_t i = 0; i < d.size(); ++i) {
         if (d.open_as(i, {Sense::surface_plug}) && !d.denial_of(i)) {
-            use_kind(d.reading, SignKind::surface_plug);
+            use_kind(d, SignKind::surface_plug);
             take_sign(d, i, i + 1, SignKind::surface_plug);
         } else if (d.open_as(i, {Sense::animal})) {
             read_animal(d, i);
@@ -190,7 +212,7 @@ void read_signs(Draft& d) {
     for (std::size_t i = 0; i < d.size(); ++i) {
         if (!d.open_as(i, {Sense::mound})) continue;
         if (const auto denial = d.denial_of(i)) {
-            use_kind(d.reading, SignKind::other);
+            use_kind(d, SignKind::other, true);
             take_sign(d, *denial, i + 1, SignKind::other);
             continue;
         }
