@@ -2,9 +2,9 @@
 
 #include <algorithm>
 
-#include "geo/read/north_of_walk.h"
 #include "geo/read/notes_grammar.h"
 #include "geo/read/numbers.h"
+#include "geo/read/true_fan.h"
 #include "geo/read/walking_direction.h"
 
 namespace plugside {

@@ -1,25 +1,15 @@
 #include "geo/read/north_of_walk.h"
 
 #include <algorithm>
-#include <array>
 #include <cassert>
-#include <cmath>
-#include <cstdio>
 
 #include "geo/frame/declination.h"
 #include "geo/read/notes_grammar.h"
+#include "geo/read/true_fan.h"
 
 namespace plugside {
 
 namespace {
-
-constexpr double middle_year = 2027.5;
-
-std::string in_degrees(double declination) {
-    std::array<char, 48> text{};
-    std::snprintf(text.data(), text.size(), "%.1f degrees %s", std::abs(declination), declination < 0.0 ? "west" : "east");
-    return text.data();
-}
 
 bool was_corrected(const Survey& survey, const std::string& mark) {
     return std::any_of(survey.answers.begin(), survey.answers.end(), [&](const MendAnswer& answer) {
@@ -36,17 +26,6 @@ bool is_bare(const Mound& mound) {
 }
 
 }  // namespace
-
-TrueFan true_fan_from_magnetic(double magnetic_degrees, GeographicPoint at, std::optional<UtcTime> time) {
-    const auto field = magnetic_field(at, time ? decimal_year(*time) : middle_year);
-    if (!field)
-        return {std::nullopt, "the fan bearing is magnetic and the declination cannot be told: " + sentence(field.error())};
-    const Bearing fan = true_from_magnetic(Bearing::degrees(magnetic_degrees), field->declination_degrees);
-    std::string said =
-        "magnetic bearings are turned to true ones by the declination, " + in_degrees(field->declination_degrees);
-    if (!time) said += ", as in the middle of 2027 since the mark has no time";
-    return {fan.degrees(), said};
-}
 
 tl::expected<std::optional<NorthTurn>, Refusal> turn_of_magnetic_walk(const Survey& survey, std::size_t walk,
                                                                       const LocalFrame& frame) {
@@ -69,7 +48,7 @@ tl::expected<std::optional<NorthTurn>, Refusal> turn_of_magnetic_walk(const Surv
     if (turn.mend.marks.empty()) return std::optional<NorthTurn>();
     const auto marks = static_cast<double>(turn.mend.marks.size());
     const GeographicPoint middle = frame.to_geographic(LocalPoint{} + sum * (1.0 / marks));
-    const auto field = magnetic_field(middle, timed > 0 ? years / static_cast<double>(timed) : middle_year);
+    const auto field = magnetic_field(middle, timed > 0 ? years / static_cast<double>(timed) : year_without_time);
     if (!field) {
         Refusal refusal = field.error();
         refusal.file = survey.walks[walk].id;
@@ -78,7 +57,8 @@ tl::expected<std::optional<NorthTurn>, Refusal> turn_of_magnetic_walk(const Surv
     turn.declination_degrees = field->declination_degrees;
     turn.mend.turn_degrees = field->declination_degrees;
     turn.sentence = "The fans of " + std::to_string(turn.mend.marks.size()) + (marks > 1.0 ? " marks are" : " mark is") +
-                    " turned by " + in_degrees(field->declination_degrees) + ", the declination at the walk's place and " +
+                    " turned by " + spoken_declination(field->declination_degrees) +
+                    ", the declination at the walk's place and " +
                     (timed > 0 ? "time." : "in the middle of 2027, since its marks have no times.");
     return std::optional<NorthTurn>(std::move(turn));
 }

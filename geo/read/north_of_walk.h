@@ -1,9 +1,9 @@
-// From magnetic to true north where bearings come in, and a walk whose bare bearings turn out to be magnetic.
+// A walk whose bare bearings turn out to be magnetic. (One note that says so itself: true_fan.h.)
 //
-// Place and time: a mark's own. Without a time the middle of the magnetic model's years is taken (mid 2027; our assumption:
-// the
+// Place and time: the middle of the walk's marks. Without times the middle of the magnetic model's years is taken (mid 2027;
+// our assumption: the
 //          declination changes by 5 to 15 minutes a year, trade facts, section 6) and the sentence says so.
-// Errors:  a time outside the model's years gives no bearing, and a sentence.
+// Errors:  a time outside the model's years gives a Refusal and changes nothing.
 #pragma once
 
 #include <optional>
@@ -15,14 +15,6 @@
 #include "geo/frame/local_frame.h"
 
 namespace plugside {
-
-struct TrueFan {
-    std::optional<double> degrees;  // 0 <= degrees < 360
-    std::string sentence;           // what was done, or why not
-};
-
-// `magnetic_degrees`: clockwise from magnetic north.
-[[nodiscard]] TrueFan true_fan_from_magnetic(double magnetic_degrees, GeographicPoint at, std::optional<UtcTime> time);
 
 struct NorthTurn {
     Mend mend;  // turn_fans of every mark of the walk whose bearing was bare

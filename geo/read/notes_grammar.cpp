@@ -121,9 +121,9 @@ std::string to_text(NotePartKind kind) {
     return "mention";
 }
 
-std::string to_text(ProbeResult result) {
-    if (result == ProbeResult::hit) return "hit";
-    return result == ProbeResult::nothing ? "nothing" : "untold";
+std::string to_text(NotedProbe result) {
+    if (result == NotedProbe::hit) return "hit";
+    return result == NotedProbe::nothing ? "nothing" : "untold";
 }
 
 std::string to_text(MentionCategory category) {

@@ -66,10 +66,10 @@ struct NotePart {
     std::string value;  // "fan 135", "fan 315 magnetic", "fan at 3 o'clock", "fresh", "mole", "3 mounds", "pets: dog", ...
 };
 
-enum class ProbeResult { untold, hit, nothing };
+enum class NotedProbe { untold, hit, nothing };
 
 struct ProbeNote {
-    ProbeResult result = ProbeResult::untold;
+    NotedProbe result = NotedProbe::untold;
     std::optional<Metres> depth;
     std::optional<Metres> distance;  // from the plug or mound
 };
@@ -111,8 +111,8 @@ struct NoteReading {
 // The named edge from the clock to a bearing: 12 is the walking direction, 3 to its right.
 [[nodiscard]] Bearing fan_from_clock(double clock_hour, Bearing walking);
 
-[[nodiscard]] std::string to_text(NotePartKind kind);   // "fan", "no fan", "freshness", "sign", "count", "probe", "mention"
-[[nodiscard]] std::string to_text(ProbeResult result);  // "untold", "hit", "nothing"
+[[nodiscard]] std::string to_text(NotePartKind kind);  // "fan", "no fan", "freshness", "sign", "count", "probe", "mention"
+[[nodiscard]] std::string to_text(NotedProbe result);  // "untold", "hit", "nothing"
 [[nodiscard]] std::string to_text(MentionCategory value);  // "people", "pets", "stock", "wildlife"
 
 // Whether a text is only a date and a time, as receivers write into a comment by themselves ("12-JUL-24 9:14:33AM").

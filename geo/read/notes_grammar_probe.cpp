@@ -103,7 +103,7 @@ private:
         const Told told = told_in(from, end);
         if (!is_about_probing(told, from, end)) return;
         ProbeNote probe;
-        probe.result = told.positive ? ProbeResult::hit : told.negative ? ProbeResult::nothing : ProbeResult::untold;
+        probe.result = told.positive ? NotedProbe::hit : told.negative ? NotedProbe::nothing : NotedProbe::untold;
         if (denied_probe(from)) return;
         probe.depth = told.depth;
         probe.distance = told.distance;
@@ -112,13 +112,13 @@ private:
             d_.reading.problems.emplace_back("the note tells of a hit and of none; it is taken as a hit");
         if (!d_.reading.probe) {
             d_.reading.probe = probe;
-        } else if (d_.reading.probe->result == ProbeResult::untold) {
+        } else if (d_.reading.probe->result == NotedProbe::untold) {
             d_.reading.probe->result = probe.result;
             if (probe.depth) d_.reading.probe->depth = probe.depth;
             if (probe.distance) d_.reading.probe->distance = probe.distance;
-        } else if (probe.result != d_.reading.probe->result && probe.result != ProbeResult::untold) {
+        } else if (probe.result != d_.reading.probe->result && probe.result != NotedProbe::untold) {
             d_.reading.problems.emplace_back("the note tells of a hit and of none; it is taken as a hit");
-            d_.reading.probe = probe.result == ProbeResult::hit ? probe : *d_.reading.probe;
+            d_.reading.probe = probe.result == NotedProbe::hit ? probe : *d_.reading.probe;
         }
     }
 
@@ -210,7 +210,7 @@ private:
     }
 
     [[nodiscard]] static std::string words_of(const ProbeNote& probe) {
-        std::string words = probe.result == ProbeResult::untold ? "probed" : to_text(probe.result);
+        std::string words = probe.result == NotedProbe::untold ? "probed" : to_text(probe.result);
         if (probe.depth) words += ", " + in_centimetres(*probe.depth) + " deep";
         if (probe.distance) words += ", " + in_centimetres(*probe.distance) + " from the plug";
         return words;

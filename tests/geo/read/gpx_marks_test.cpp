@@ -2,6 +2,8 @@
 
 #include <gtest/gtest.h>
 
+#include "geo/frame/declination.h"
+#include "geo/read/numbers.h"
 #include "tests/geo/read/gpx_text.h"
 
 namespace plugside {
