@@ -275,6 +275,10 @@ private:
             return cut_hyphen(i);
         } else if (c == '.') {
             widen(ends_sentence(i) ? Gap::stop : Gap::space);
+        } else if (c == '#' && digit_at(i + 1)) {
+            const std::size_t end = number_end(i + 1);  // a number of a list, no bearing
+            add(text_of({i, end, false}), i, end);
+            return end;
         } else if (c == ';' || c == '\n' || c == '|') {
             widen(Gap::stop);
         } else if (std::string_view(",()[]{}/!\\<>").find(c) != std::string_view::npos) {

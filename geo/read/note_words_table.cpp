@@ -152,13 +152,14 @@ constexpr Entry entries[] = {
      "mower|mower got it|"
      "tractor went over|kicked over|stomped|stomped on|rolled over|tire track|tyre track|tire tracks|tyre tracks|wheel "
      "track|"
-     "hit by a mower|hit by tractor|destroyed|squashed flat|trampled down|trampled on|packed down"},
+     "hit by a mower|hit by tractor|destroyed|squashed flat|trampled down|trampled on|packed down|freshly plowed|freshly "
+     "ploughed|freshly mown|freshly mowed|freshly cut|just mowed|just mown|recently mowed"},
     {Sense::crushed, 0, es,
      "aplastad@|pisad@|pisotead@|segad@|podad@|aplanad@|achatad@|chafad@|atropellad@|tumbad@|deshech@|destruid@|plan@|"
      "cortad@|"
      "apisonad@|paso el tractor|paso la maquina|paso la segadora|lo piso el tractor|pasado por el "
      "tractor|arrasad@|rastread@|"
-     "nivelad@|rodad@|desbaratad@|aplast"},
+     "nivelad@|rodad@|desbaratad@|aplast|recien segad@|recien cortad@|recien arad@|arad@|recien podad@"},
     {Sense::ago, 0, es, "hace|de hace|desde hace"},
     {Sense::age, 1, either, "day|days|dia|dias|day old|days old|day ago|days ago"},
     {Sense::age, 7, either, "week|weeks|wk|wks|semana|semanas|week old|weeks old|week ago|weeks ago"},
@@ -168,7 +169,8 @@ constexpr Entry entries[] = {
     {Sense::animal, of(SignKind::mole), en, "mole|moles|molehill|molehills"},
     {Sense::animal, of(SignKind::mole), es, "topo|topos|topera|toperas"},
     {Sense::animal, of(SignKind::ground_squirrel), en,
-     "squirrel|squirrels|ground squirrel|ground squirrels|groundsquirrel|groundsquirrels|squirel|grnd squirrel|gsq|gr "
+     "squirrel|squirrels|ground squirrel|ground squirrels|groundsquirrel|groundsquirrels|squirel|grnd squirrel|gsq|gs "
+     "hole|gs holes|gs burrow|gr "
      "squirrel"},
     {Sense::animal, of(SignKind::ground_squirrel), es,
      "ardilla|ardillas|ardilla de tierra|ardillas de tierra|ardilla terrestre|ardillas terrestres|ardillon|ardillones"},
@@ -187,7 +189,7 @@ constexpr Entry entries[] = {
      "hormiga|hormigas|hormiguero|hormigueros|tejon|tejones|conejo|conejos|liebre|rata|ratas|raton|ratones|perrito de la "
      "pradera|perritos de la pradera|lombriz|lombrices|escarabajo|zorrillo|otro animal|marmota|musarana|grillo"},
     {Sense::mound, 0, en,
-     "mound|mounds|mnd|mnds|heap|heaps|pile|piles|dirt pile|soil pile|dirt mound|dirt mounds|mounds of dirt|mnd."},
+     "mound|mounds|mnd|mnds|heap|heaps|pile|piles|dirt pile|soil pile|dirt mound|dirt mounds|mounds of dirt|ones"},
     {Sense::mound, 0, es,
      "monticulo|monticulos|monton|montones|mont|monts|monton de tierra|montones de tierra|monticulo de tierra|monticulos de "
      "tierra"},
@@ -200,7 +202,7 @@ constexpr Entry entries[] = {
      "dig|work|activity|runs|dug"},
     {Sense::digging, 0, es,
      "hoyo|hoyos|agujero|agujeros|madriguera|madrigueras|nido|nidos|senda|sendas|senderos|cueva|rastro|rastros|lomo|surco|"
-     "hueco|huecos"},
+     "cuevas"},
     {Sense::sighted, 0, en, "saw|seen|spotted|watched|sighted|saw a"},
     {Sense::sighted, 0, es, "vi|visto|vimos|se vio|avistado|vi un|vi una"},
     // counts
@@ -253,7 +255,7 @@ constexpr Entry entries[] = {
     {Sense::tunnel, 0, en,
      "tunnel|tunnels|run|main run|main tunnel|runway|lateral|cavity|the run|the tunnel|tunel|tnl|main"},
     {Sense::tunnel, 0, es,
-     "galeria|galerias|tuneles|corrida|conducto|pasadizo|cavidad|la galeria|el tunel|galeria principal|gal"},
+     "hueco|galeria|galerias|tuneles|corrida|conducto|pasadizo|cavidad|la galeria|el tunel|galeria principal|gal"},
     {Sense::hit, 1, en, "hit|hits|dropped|drops|drop in|gave way|broke through|broke in|punched through|fell through|drop"},
     {Sense::hit, 1, es,
      "cedio|cede|se hundio|hundio|cayo|acierto|encontre galeria|di con la galeria|di con galeria|di con el tunel"},

@@ -59,8 +59,8 @@ void gather_rest(Draft& d) {
         if (item.use == Use::part) continue;
         doubted = doubted || item.sense == Sense::doubt;
         const TextSpan span{item.begin, item.end};
-        const bool told =
-            (item.sense == Sense::doubt && understood) || (item.sense == Sense::sighted && !reading.mentions.empty());
+        const bool told = (item.sense == Sense::soil && reading.freshness) || (item.sense == Sense::doubt && understood) ||
+                          (item.sense == Sense::sighted && !reading.mentions.empty());
         if (item.use == Use::filler || is_empty_word(item) || told) {
             reading.fillers.push_back(span);
             continue;
@@ -80,9 +80,9 @@ NoteReading reading_of(std::string_view note, const std::vector<NoteRule>& rules
     draft.items = items_of(note, rules);
     draft.freshness.assign(draft.size(), false);
     draft.sign.assign(draft.size(), false);
+    read_no_fan(draft);
     read_probe(draft);
     read_mentions(draft);
-    read_no_fan(draft);
     read_fans(draft);
     read_counts(draft);
     read_signs(draft);

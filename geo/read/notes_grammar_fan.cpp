@@ -9,6 +9,7 @@ namespace {
 
 constexpr std::size_t furthest = 6;  // words between a fan's word and its bearing
 constexpr double agrees_within_degrees = 45.0;
+constexpr double most_declination_degrees = 30.0;  // where people farm; one fan told from both norths is no second fan
 
 std::string spoken_hour(double hour) {
     const int whole = static_cast<int>(std::floor(hour));
@@ -67,7 +68,8 @@ private:
                 if (!end_as_place(at, *found)) return;
                 return use(i, place_end_, *found, d_.is(i, {Sense::fan, Sense::plug}), plug != away, plug);
             }
-            if (d_.is(at, {Sense::of}) && d_.linked_as(at + 1, {Sense::plug}) && !plug) {
+            if (d_.is(at, {Sense::of}) && !plug &&
+                d_.linked_as(at + 1, {Sense::plug, Sense::mound, Sense::more, Sense::article})) {
                 ++at;
                 continue;
             }
@@ -102,6 +104,11 @@ private:
     bool end_as_place(std::size_t at, const Direction& found) {
         place_end_ = at + found.items;
         if (found.hour) return true;
+        if (d_.open_as(place_end_, {Sense::number}) && found.from_word && d_.items[place_end_].gap == Gap::comma &&
+            std::abs(std::remainder(d_.items[place_end_].value - *found.degrees, 360.0)) <= 11.25) {
+            ++place_end_;  // "SW (225)" says it twice
+            return true;
+        }
         std::size_t next = place_end_;
         while (d_.linked_as(next, {Sense::side})) ++next;
         if (!d_.linked_as(next, {Sense::of})) {
@@ -150,7 +157,7 @@ private:
                 if (apart > agrees_within_degrees)
                     reading.problems.push_back(
                         "the fan and the plug do not lie opposite each other; the first noted is used");
-            } else if (apart > 0.0 || !same_north) {
+            } else if (apart > (same_north ? 0.0 : most_declination_degrees)) {
                 reading.problems.push_back("a second fan, " + shown(degrees) + ", is noted; the first is used");
             }
             return;
@@ -225,7 +232,7 @@ void read_no_fan(Draft& d) {
         } else if (d.linked_as(next, {Sense::negation})) {
             std::size_t seen = next + 1;
             while (seen < next + 4 && d.linked_as(seen, {Sense::filler, Sense::article})) ++seen;
-            if (d.linked_as(seen, {Sense::visible, Sense::sighted})) {
+            if (d.linked_as(seen, {Sense::visible, Sense::sighted, Sense::hit})) {
                 none = true;
                 to = seen + 1;
             } else if (seen > next + 1 && d.starts_clause(seen)) {
@@ -235,7 +242,7 @@ void read_no_fan(Draft& d) {
                 none = true;
                 to = next + 1;
             }
-        } else if (none && d.linked_as(to, {Sense::visible, Sense::sighted})) {
+        } else if (none && d.linked_as(to, {Sense::visible, Sense::sighted, Sense::hit})) {
             ++to;
         } else if (!none && d.open(next) && d.items[next].folded == "?" && next + 1 == d.size()) {
             none = true;

@@ -196,7 +196,13 @@ private:
     }
 
     void settle_se(std::size_t i) {
-        if (next_joined(i) && next(i) == Sense::plain && !after_direction(i) && spanish_) items_[i].sense = Sense::filler;
+        if (!next_joined(i)) return;
+        const bool verb =
+            items_[i + 1].language == spanish &&
+            is_one_of(next(i), {Sense::hit, Sense::miss, Sense::facing, Sense::throwing, Sense::visible, Sense::probe});
+        const bool denied = i > 0 && joined(items_, i) && items_[i - 1].sense == Sense::negation;
+        const bool plain = next(i) == Sense::plain && spanish_ && !after_direction(i);
+        if (verb || denied || plain) items_[i].sense = Sense::filler;
     }
 
     void settle_in(std::size_t i) {

@@ -83,6 +83,7 @@ private:
         bool sure_hit = false;
         bool length = false;
         bool placed = false;  // "at", "deep", ...
+        bool missed = false;
         bool negative = false;
         bool positive = false;
         std::optional<Metres> depth;
@@ -136,7 +137,7 @@ private:
         if (told.probe) return true;
         if (told.tunnel && (told.negative || told.hit || (told.length && told.placed))) return true;
         if (told.hit && told.length && (told.placed || told.sure_hit)) return true;
-        if (told.sure_hit && told.negative) return true;
+        if ((told.sure_hit && told.negative) || (told.hit && told.missed)) return true;
         return told.sure_hit && d_.starts_clause(from) && d_.starts_clause(end);
     }
 
@@ -162,7 +163,7 @@ private:
                     told.hit = hit_here = true;
                     told.sure_hit = told.sure_hit || item.value == 1.0;
                     break;
-                case Sense::miss:
+                case Sense::miss: told.missed = denied = true; break;
                 case Sense::none:
                 case Sense::negation: denied = true; break;
                 case Sense::at:

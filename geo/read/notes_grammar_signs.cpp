@@ -21,6 +21,13 @@ void use_count(Draft& d, std::size_t from, std::size_t to, double value) {
     d.plural = d.plural || count > 1;
 }
 
+// What an animal leaves, not what it does ("cats dig here").
+bool is_den(const Draft& d, std::size_t i) {
+    const std::string& word = d.items[i].folded;
+    return d.is(i, {Sense::digging}) && !word.starts_with("d") && !word.starts_with("sign") && !word.starts_with("trail") &&
+           word != "work" && word != "activity" && word != "runs" && !word.starts_with("rastro");
+}
+
 bool is_heap(const Item& item) {
     if (item.sense == Sense::mound) return true;
     return item.sense == Sense::animal &&
@@ -92,8 +99,13 @@ void read_animal(Draft& d, std::size_t i) {
         use_kind(d, SignKind::other, true);
         return take_sign(d, *denial, i + 1, SignKind::other);
     }
+    // "other" alone is a kind; "the other fan" is not
+    if (d.items[i].folded == "other" && !(d.starts_clause(i) && d.starts_clause(i + 1))) return;
     std::size_t from = i;
     std::size_t to = i + 1;
+    if (i > 0 && d.open(i - 1) && joined(d.items, i) &&
+        (d.items[i - 1].folded == "ground" || d.items[i - 1].folded == "pocket" || d.items[i - 1].folded == "field"))
+        from = i - 1;
     if (i >= 2 && d.linked_as(i - 1, {Sense::of}) && joined(d.items, i) &&
         d.open_as(i - 2, {Sense::mound, Sense::digging, Sense::tunnel}))
         from = i - 2;
@@ -176,9 +188,10 @@ void read_mentions(Draft& d) {
         if (category != MentionCategory::wildlife && category != MentionCategory::pets) continue;
         // "fox den", "madriguera de zorro": the digging is theirs
         std::size_t digging = d.size();
-        if (d.linked_as(i + 1, {Sense::digging})) digging = i + 1;
+        if (d.linked_as(i + 1, {Sense::digging}) && (is_den(d, i + 1) || d.items[i + 1].folded.starts_with("den")))
+            digging = i + 1;
         if (from >= 2 && d.linked_as(from - 1, {Sense::of}) && joined(d.items, from) &&
-            d.open_as(from - 2, {Sense::digging}))
+            d.open_as(from - 2, {Sense::digging}) && is_den(d, from - 2))
             digging = from - 2;
         if (digging == d.size()) continue;
         use_kind(d, SignKind::other);
