@@ -104,7 +104,7 @@ public:
 private:
     void add_walk(GeographicWalk& walk, std::unordered_map<std::string, std::string>& renamed, FindingList& findings) {
         Survey& survey = field_.survey;
-        Walk local{"walk " + std::to_string(survey.walks.size() + 1), walk.source, {}};
+        Walk local{"walk " + std::to_string(survey.walks.size() + 1), walk.source, {}, walk.bearings_from};
         for (const auto& segment : walk.segments) {
             TrackSegment points;
             points.reserve(segment.size());

@@ -37,6 +37,7 @@ struct GeographicWalk {
     std::string source;
     std::vector<std::vector<GeographicTrackPoint>> segments;
     std::vector<GeographicMark> marks;
+    North bearings_from = North::not_told;
 };
 
 struct GeographicBarrier {

@@ -4,6 +4,8 @@
 
 #include "geo/read/notes_grammar.h"
 #include "geo/read/numbers.h"
+#include "geo/read/true_fan.h"
+#include "geo/read/walking_direction.h"
 
 namespace plugside {
 
@@ -45,8 +47,8 @@ std::string note_of(const GpxWaypoint& waypoint, const std::string& place, Findi
 
 class MarkReader {
 public:
-    MarkReader(const GpxWaypoint& waypoint, FindingList& findings)
-        : waypoint_(waypoint), findings_(findings), place_(place_of(waypoint)) {}
+    MarkReader(const GpxWaypoint& waypoint, const TrackTimes& track, FindingList& findings)
+        : waypoint_(waypoint), track_(track), findings_(findings), place_(place_of(waypoint)) {}
 
     GeographicMark mark() {
         mark_.at = waypoint_.at;
@@ -80,13 +82,35 @@ private:
     void read_the_note() {
         mark_.mound.note = note_of(waypoint_, place_, findings_);
         const NoteReading note = read_note(mark_.mound.note);
-        mark_.fan_degrees = note.fan_degrees;
-        fan_is_settled_ = note.fan_degrees || note.magnetic_fan_degrees;
+        fan_is_settled_ = note.fan_degrees || note.magnetic_fan_degrees || note.clock_hour;
+        if (fan_is_settled_) mark_.fan_degrees = true_fan(note);
+        if (note.count.value_or(1) > 1)
+            find("the note counts " + std::to_string(*note.count) + " mounds; the mark is taken as one, where it stands");
         mark_.mound.freshness = note.freshness.value_or(Freshness::unknown);
         if (note.kind) take_kind(*note.kind, "note");
         note_says_a_sign_ = fan_is_settled_ || note.freshness || note.kind;
         for (const std::string& problem : note.problems) find(problem);
         if (!note.rest.empty()) find("in the note, " + quoted_for_display(note.rest, 120) + " was not understood");
+    }
+
+    // The named edge: whatever way the note tells the fan, from here on it is degrees from true north.
+    std::optional<double> true_fan(const NoteReading& note) {
+        if (note.magnetic_fan_degrees) {
+            const TrueFan fan = true_fan_from_magnetic(*note.magnetic_fan_degrees, waypoint_.at, waypoint_.time);
+            find(fan.degrees ? fan.sentence : fan.sentence + " The mound is used without a fan");
+            return fan.degrees;
+        }
+        if (!note.clock_hour) return note.fan_degrees;
+        const auto walking = track_.walking_direction(waypoint_.at, waypoint_.time);
+        if (!walking) {
+            find(
+                "the fan is told by the clock and the track does not tell the walking direction here; the mound is used "
+                "without "
+                "a fan");
+            return std::nullopt;
+        }
+        find("fans told by the clock are turned into bearings by the walking direction at the mark");
+        return fan_from_clock(*note.clock_hour, *walking).degrees();
     }
 
     void take_kind(SignKind kind, const char* where) {
@@ -121,7 +145,7 @@ private:
         if (reading.kind) take_kind(*reading.kind, "name");
         if (reading.freshness && mark_.mound.freshness == Freshness::unknown) mark_.mound.freshness = *reading.freshness;
         if (!fan_is_settled_ && reading.fan_word) {
-            mark_.fan_degrees = reading.fan_degrees;
+            mark_.fan_degrees = true_fan(reading);
             fan_is_settled_ = true;
             for (const std::string& problem : reading.problems) find(problem);
         }
@@ -140,6 +164,7 @@ private:
     }
 
     const GpxWaypoint& waypoint_;
+    const TrackTimes& track_;
     FindingList& findings_;
     std::string place_;
     GeographicMark mark_;
@@ -168,8 +193,9 @@ std::optional<double> hdop_from_position_sd(Metres sd) {
 std::vector<GeographicMark> marks_of(const GpxFile& file, const std::string& file_name, FindingList& findings) {
     std::vector<GeographicMark> marks;
     marks.reserve(file.waypoints.size());
+    const TrackTimes track(file.segments);
     for (const GpxWaypoint& waypoint : file.waypoints) {
-        marks.push_back(MarkReader(waypoint, findings).mark());
+        marks.push_back(MarkReader(waypoint, track, findings).mark());
         marks.back().file = file_name;
     }
     return marks;

@@ -3,6 +3,10 @@
 // Texts:   cmt and desc are the note (one of them where they are equal) and are read by the note grammar; name, type and sym
 //          may say the kind of sign, the name also "fan 135" in so many words. Later ones only fill what earlier ones left
 //          open: note, type, name, symbol. A type that is exactly a word of the mounds layer ("mole") goes first.
+// Fan:     degrees from true north; a magnetic one is turned by the declination at the mark's place and time, one told by
+// the
+//          clock by the walking direction there, each with a finding; where that cannot be, the finding says why there is
+//          none.
 // Kind:    a pocket gopher's mound unless something says otherwise; a name or type that is a thing on the way ("gate") is
 //          "other", unless the note says a fan, a freshness or a sign.
 // Not understood: listed as findings, the same words once with the number of marks. A name that is just a name is none.

@@ -1,44 +1,44 @@
-// The words of the note grammar, as tables, and the cutting of a note into words. For geo/read/notes_grammar.cpp alone.
+// A note cut into words, with what carries no meaning taken off: case, accents however they are written, quotation marks.
+//
+// Folding: letters in lower case without accents (composed, with combining marks, or as single bytes of Latin-1 where the
+//          text is not UTF-8), typographic quotes and dashes as plain ones, "º" as "°"; other letters stay as they are.
+// Words:   runs of letters, numbers (a comma between digits is a decimal one), and the signs that mean something (° ' " ?
+// ~).
+//          A number glued to letters is cut off where both are known that way ("135M", "fan135", "3x", "N45E"); otherwise
+//          the whole is one word ("M031").
+// Spans:   bytes of the text, [begin, end), in their order, not overlapping.
+// Total:   any bytes give words; nothing throws. Linear.
 #pragma once
 
-#include <optional>
+#include <cstddef>
 #include <string>
 #include <string_view>
 #include <vector>
 
-#include "core/survey/mound.h"
-
 namespace plugside::note_words {
 
-struct Word {
-    std::string written;  // as it stands in the note
-    std::string lower;    // in lower case, hyphens kept
+enum class Gap {
+    none,
+    space,
+    comma,
+    stop
+};  // what stands before a word; comma: , : / ( ) and the like; stop: ; . and a new line
+
+struct Token {
+    std::string folded;
+    std::size_t begin = 0;
+    std::size_t end = 0;
+    bool is_number = false;
+    double value = 0.0;     // of a number; may be infinite; 3:30 is 3.5
+    bool is_clock = false;  // 3:30
+    Gap gap = Gap::none;
+    bool hyphen = false;  // a hyphen stands before it, without spaces
+    bool slash = false;
 };
 
-[[nodiscard]] std::vector<Word> words_of(std::string_view note);
+[[nodiscard]] std::vector<Token> tokens_of(std::string_view text);
 
-enum class Reference { unsaid, true_north, magnetic };
-
-struct Angle {
-    double degrees = 0.0;  // may be out of range, or infinite for a number that nothing can hold
-    Reference reference = Reference::unsaid;
-};
-
-// "135", "135.5", "-5", "135°", "135deg", "135M", "135°T"; nothing for anything else.
-[[nodiscard]] std::optional<Angle> angle_in(std::string_view lower_word);
-// "se", "s-e", "southeast", "south-east": degrees; nothing for anything else.
-[[nodiscard]] std::optional<double> compass_point_in(std::string_view lower_word);
-[[nodiscard]] std::optional<Reference> reference_in(std::string_view lower_word);
-[[nodiscard]] std::optional<Freshness> freshness_in(std::string_view lower_word);
-[[nodiscard]] std::optional<SignKind> animal_in(std::string_view lower_word);
-
-[[nodiscard]] bool is_length_unit(std::string_view lower_word);
-[[nodiscard]] bool is_filler(std::string_view lower_word);      // "the", "and", ...
-[[nodiscard]] bool is_fan_filler(std::string_view lower_word);  // between "fan" and its bearing: "towards", "points", ...
-[[nodiscard]] bool is_negation(std::string_view lower_word);
-[[nodiscard]] bool is_doubt(std::string_view lower_word);    // "?", "maybe", ...
-[[nodiscard]] bool is_digging(std::string_view lower_word);  // what follows an animal's name: "hole", "hill", ...
-[[nodiscard]] bool is_thing(std::string_view lower_word);    // "gate", "truck", ...
-[[nodiscard]] bool is_month(std::string_view lower_word);
+// "montículo" and "MONTICULO" give "monticulo".
+[[nodiscard]] std::string folded(std::string_view text);
 
 }  // namespace plugside::note_words

@@ -106,6 +106,15 @@ tl::expected<GeographicMark, Refusal> mark_of(const ReadLayer& layer, const Read
     return mark;
 }
 
+void read_north(const ReadLayer& layer, const ReadRow& row, GeographicWalk& walk, FindingList& findings) {
+    const std::string told = text_of(layer.value(row, "bearings_from"));
+    if (told.empty()) return;
+    if (const auto north = north_from_text(told))
+        walk.bearings_from = *north;
+    else
+        findings.add(row.place, "the north " + quoted_for_display(told) + " is not known; the bearings are taken as true");
+}
+
 std::optional<ProbeKey> probe_key(const ReadLayer& layer, const ReadRow& row) {
     const auto kind = probe_kind_from_text(text_of(layer.value(row, "probe_kind")));
     const std::string from = text_of(layer.value(row, "from_mound"));
@@ -155,6 +164,7 @@ NamedWalks walks_from(const ReadLayer& layer, const std::string& file_name, Find
         const std::string source = text_of(layer.value(row, "source"));
         const std::size_t walk =
             walk_named(walks, text_of(layer.value(row, "walk_id")), source.empty() ? file_name : source);
+        read_north(layer, row, walks.walks[walk], findings);
         const std::string times = text_of(layer.value(row, "times"));
         if (row.shape.lines.empty() && !times.empty()) walks.walks[walk].segments.emplace_back();
         const bool one_line = row.shape.lines.size() == 1;

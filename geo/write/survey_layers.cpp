@@ -91,13 +91,15 @@ LayerContent walk_track_layer(const Survey& survey, const LocalFrame& frame) {
                        {{"walk_id", ColumnKind::text},
                         {"source", ColumnKind::text},
                         {"segment", ColumnKind::whole_number},
-                        {"times", ColumnKind::text}},
+                        {"times", ColumnKind::text},
+                        {"bearings_from", ColumnKind::text}},
                        {}};
     for (const Walk& walk : survey.walks) {
-        if (walk.segments.empty()) layer.rows.push_back({{}, {walk.id, walk.source, {}, {}}});
+        const Value north = walk.bearings_from == North::not_told ? Value() : Value(to_text(walk.bearings_from));
+        if (walk.segments.empty()) layer.rows.push_back({{}, {walk.id, walk.source, {}, {}, north}});
         for (std::size_t i = 0; i < walk.segments.size(); ++i)
             layer.rows.push_back(
-                {track_shape(walk.segments[i], frame), {walk.id, walk.source, id_of(i), times_of(walk.segments[i])}});
+                {track_shape(walk.segments[i], frame), {walk.id, walk.source, id_of(i), times_of(walk.segments[i]), north}});
     }
     return layer;
 }

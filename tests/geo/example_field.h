@@ -58,6 +58,7 @@ inline std::vector<Walk> example_walks() {
     first.segments.push_back({{{0.0, 0.0}, morning(0)}, {{5.0, -20.0}, morning(7, 250)}, {{12.0, -41.0}, std::nullopt}});
     first.segments.push_back({{{30.0, 1.0}, morning(90)}});  // a segment of one place
     first.segments.push_back({{{30.0, 1.0}, std::nullopt}, {{30.0, 1.0}, std::nullopt}, {{60.0, 20.0}, std::nullopt}});
+    first.bearings_from = North::magnetic_north;
     return {first, Walk{"walk 2", "afternoon.gpx", {}}};
 }
 

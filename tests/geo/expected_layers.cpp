@@ -193,12 +193,14 @@ void expect_walks(Expected& expected, const FieldSurvey& field) {
         expected.value("source", "morning.gpx");
         expected.value("segment", i + 1);
         expected.value("times", times[i]);
+        expected.value("bearings_from", "magnetic");
     }
     expected.null("geom");
     expected.value("walk_id", "walk 2");
     expected.value("source", "afternoon.gpx");
     expected.null("segment");
     expected.null("times");
+    expected.null("bearings_from");
 }
 
 void expect_ground(Expected& expected, const FieldSurvey& field, const Plan& plan) {

@@ -2,6 +2,8 @@
 
 #include <gtest/gtest.h>
 
+#include "geo/frame/declination.h"
+#include "geo/read/numbers.h"
 #include "tests/geo/read/gpx_text.h"
 
 namespace plugside {
@@ -37,12 +39,52 @@ TEST(GpxMarks, take_the_note_from_comment_and_description) {
 
 TEST(GpxMarks, have_names_of_one_line) { EXPECT_EQ(one("<name> M1\n\t  b </name>").mound.name, "M1 b"); }
 
-TEST(GpxMarks, keep_a_magnetic_note_and_list_why_there_is_no_fan) {
-    const Read result = read(wpt("<name>a</name><cmt>fan 135M</cmt>"));
-    EXPECT_FALSE(result.marks[0].fan_degrees.has_value());
+// The declination at 38.25 N, 120.5 W is 12.8 degrees east in 2026 by the World Magnetic Model 2025, which
+// tests/geo/frame/declination_test.cpp holds against its published values.
+TEST(GpxMarks, turn_a_magnetic_note_by_the_declination_at_their_place_and_time) {
+    const Read result = read(wpt("<time>2026-03-01T09:30:00Z</time><name>a</name><cmt>fan 135M</cmt>"));
+    ASSERT_TRUE(result.marks[0].fan_degrees.has_value());
+    const auto declination = declination_degrees({-120.5, 38.25}, *parse_utc_time("2026-03-01T09:30:00Z"));
+    EXPECT_NEAR(*result.marks[0].fan_degrees, 135.0 + *declination, 1e-9);
+    EXPECT_NEAR(*declination, 12.8, 0.3);
     EXPECT_EQ(result.marks[0].mound.note, "fan 135M");
     ASSERT_EQ(result.findings.size(), 1U);
-    EXPECT_NE(result.findings[0].sentence.find("declination is not known"), std::string::npos);
+    EXPECT_NE(result.findings[0].sentence.find("magnetic bearings are turned to true ones"), std::string::npos);
+}
+
+TEST(GpxMarks, take_a_stated_date_for_a_magnetic_note_without_a_time) {
+    const Read result = read(wpt("<name>fan 135 mag</name>"));
+    EXPECT_NEAR(*result.marks[0].fan_degrees, 147.7, 0.3);
+    ASSERT_EQ(result.findings.size(), 1U);
+    EXPECT_NE(result.findings[0].sentence.find("middle of 2027 since the mark has no time"), std::string::npos);
+}
+
+TEST(GpxMarks, have_no_fan_from_a_magnetic_note_of_years_that_the_model_does_not_know) {
+    const Read result = read(wpt("<time>2019-03-01T09:30:00Z</time><name>a</name><cmt>fan 135M</cmt>"));
+    EXPECT_FALSE(result.marks[0].fan_degrees.has_value());
+    ASSERT_EQ(result.findings.size(), 1U);
+    EXPECT_NE(result.findings[0].sentence.find("expected 2025.0 to 2030.0"), std::string::npos);
+}
+
+TEST(GpxMarks, turn_a_fan_told_by_the_clock_by_the_walking_direction) {
+    const std::string mark = wpt("<time>2026-03-01T09:00:10Z</time><name>a</name><cmt>fan at 3 o'clock</cmt>");
+    const auto point = [](const char* lon, const char* second) {
+        return "<trkpt lat=\"38.25\" lon=\"" + std::string(lon) + "\"><time>2026-03-01T09:00:" + second + "Z</time></trkpt>";
+    };
+    const std::string east = "<trk><trkseg>" + point("-120.5002", "00") + point("-120.4998", "20") + "</trkseg></trk>";
+    const Read walked = read(mark + east);
+    ASSERT_TRUE(walked.marks[0].fan_degrees.has_value());
+    EXPECT_NEAR(*walked.marks[0].fan_degrees, 180.0, 0.01);
+    const Read trackless = read(mark);
+    EXPECT_FALSE(trackless.marks[0].fan_degrees.has_value());
+    ASSERT_EQ(trackless.findings.size(), 1U);
+    EXPECT_NE(trackless.findings[0].sentence.find("walking direction"), std::string::npos);
+}
+
+TEST(GpxMarks, say_when_a_note_counts_more_than_one_mound) {
+    const Read result = read(wpt("<name>a</name><cmt>3 fresh mounds</cmt>"));
+    ASSERT_EQ(result.findings.size(), 1U);
+    EXPECT_EQ(result.findings[0].sentence, "the note counts 3 mounds; the mark is taken as one, where it stands");
 }
 
 TEST(GpxMarks, are_gophers_mounds_unless_something_says_otherwise) {

@@ -3,6 +3,7 @@
 #include <gtest/gtest.h>
 
 #include <algorithm>
+#include <cmath>
 #include <random>
 
 namespace plugside {
@@ -75,17 +76,94 @@ TEST(NotesGrammar, knows_the_sixteen_points) {
     }
 }
 
-TEST(NotesGrammar, takes_no_fan_from_a_magnetic_bearing_and_says_why) {
+TEST(NotesGrammar, keeps_a_magnetic_bearing_apart_from_a_true_one) {
     for (const char* note : {"fan 135M", "fan 135 M", "fan 135 mag", "fan 135\xC2\xB0 magnetic", "F135M", "fan SE magnetic",
-                             "135M fresh", "135 mag"}) {
+                             "135M fresh", "135 mag", "fan 135, magnetic", "abanico 135 magn\xC3\xA9tico"}) {
         const NoteReading reading = read_note(note);
         EXPECT_FALSE(reading.fan_degrees.has_value()) << note;
         EXPECT_EQ(reading.magnetic_fan_degrees, 135.0) << note;
+        EXPECT_TRUE(reading.says_north) << note;
         EXPECT_EQ(reading.rest, "") << note;
-        ASSERT_EQ(reading.problems.size(), 1U) << note;
-        EXPECT_EQ(reading.problems[0],
-                  "the fan bearing 135 is magnetic and the declination is not known; the mound is used without a fan");
+        EXPECT_TRUE(reading.problems.empty()) << note;
     }
+    EXPECT_TRUE(read_note("fan 135T").says_north);
+    EXPECT_FALSE(read_note("fan 135").says_north);
+}
+
+TEST(NotesGrammar, knows_the_thirty_two_points_in_letters_and_words) {
+    const char* const letters[] = {"N",    "NbE", "NNE",  "NEbN", "NE",  "NEbE", "ENE", "EbN",  "E",    "EbS", "ESE",
+                                   "SEbE", "SE",  "SEbS", "SSE",  "SbE", "S",    "SbW", "SSW",  "SWbS", "SW",  "SWbW",
+                                   "WSW",  "WbS", "W",    "WbN",  "WNW", "NWbW", "NW",  "NWbN", "NNW",  "NbW"};
+    const char* const words[] = {"north",      "north by east",      "north-northeast",  "northeast by north",
+                                 "northeast",  "northeast by east",  "east northeast",   "east by north",
+                                 "east",       "east by south",      "east-southeast",   "southeast by east",
+                                 "south east", "southeast by south", "south south east", "south by east",
+                                 "south",      "south by west",      "southsouthwest",   "southwest by south",
+                                 "southwest",  "southwest by west",  "west southwest",   "west by south",
+                                 "west",       "west by north",      "westnorthwest",    "northwest by west",
+                                 "northwest",  "northwest by north", "north northwest",  "north by west"};
+    for (int i = 0; i < 32; ++i) {
+        EXPECT_EQ(read_note(std::string("fan ") + letters[i]).fan_degrees, 11.25 * i) << letters[i];
+        EXPECT_EQ(read_note(std::string("fan ") + words[i]).fan_degrees, 11.25 * i) << words[i];
+        EXPECT_EQ(read_note(std::string("plug ") + words[i]).fan_degrees, std::fmod(11.25 * i + 180.0, 360.0)) << words[i];
+    }
+}
+
+TEST(NotesGrammar, knows_the_spanish_points_in_letters_and_words) {
+    const char* const letters[] = {"N", "NNE", "NE", "ENE", "E", "ESE", "SE", "SSE",
+                                   "S", "SSO", "SO", "OSO", "O", "ONO", "NO", "NNO"};
+    const char* const words[] = {"norte",   "nornoreste",     "noreste",  "estenoreste",  "este",     "este sureste",
+                                 "sudeste", "sursureste",     "sur",      "sur suroeste", "sudoeste", "oestesuroeste",
+                                 "oeste",   "oeste noroeste", "noroeste", "nornoroeste"};
+    for (int i = 0; i < 16; ++i) {
+        EXPECT_EQ(read_note(std::string("abanico ") + letters[i]).fan_degrees, 22.5 * i) << letters[i];
+        EXPECT_EQ(read_note(std::string("abanico al ") + words[i]).fan_degrees, 22.5 * i) << words[i];
+        EXPECT_EQ(read_note(std::string("tap\xC3\xB3n al ") + letters[i]).fan_degrees, std::fmod(22.5 * i + 180.0, 360.0))
+            << letters[i];
+    }
+}
+
+TEST(NotesGrammar, turns_the_clock_into_a_bearing_by_the_walking_direction) {
+    EXPECT_EQ(fan_from_clock(3.0, Bearing::degrees(45.0)).degrees(), 135.0);
+    EXPECT_EQ(fan_from_clock(0.0, Bearing::degrees(300.0)).degrees(), 300.0);
+    EXPECT_EQ(fan_from_clock(10.5, Bearing::degrees(90.0)).degrees(), 45.0);
+}
+
+TEST(NotesGrammar, says_where_in_the_note_each_part_was_read) {
+    const std::string note =
+        "Fresco, 3 mont\xC3\xAD"
+        "culos; abanico al SE";
+    const NoteReading reading = read_note(note);
+    ASSERT_EQ(reading.parts.size(), 4U);
+    const char* const texts[] = {"Fresco", "3",
+                                 "mont\xC3\xAD"
+                                 "culos",
+                                 "abanico al SE"};
+    const char* const values[] = {"fresh", "3 mounds", "gopher mound", "fan 135"};
+    for (std::size_t i = 0; i < 4; ++i) {
+        const TextSpan span = reading.parts[i].span;
+        EXPECT_EQ(note.substr(span.begin, span.end - span.begin), texts[i]);
+        EXPECT_EQ(reading.parts[i].value, values[i]);
+    }
+}
+
+TEST(NotesGrammar, rereads_a_note_with_a_walks_own_rules) {
+    const std::vector<NoteRule> rules = {{"walk 1", "gr", "fresh"}, {"walk 1", "GR 2", "old"},
+                                         {"walk 2", "gr", "mole"},  {"", "patio", "fan 90, crushed"},
+                                         {"walk 1", "zz", ""},      {"walk 1", "fresh", "old"}};
+    EXPECT_EQ(reread_note("fan 10 gr", "walk 1", rules).freshness, Freshness::fresh);  // no rule on what a rule put in
+    EXPECT_EQ(reread_note("fan 10 gr 2", "walk 1", rules).freshness, Freshness::older);
+    EXPECT_EQ(reread_note("gr", "walk 2", rules).kind, SignKind::mole);
+    EXPECT_EQ(reread_note("great", "walk 1", rules).rest, "great");
+    EXPECT_EQ(reread_note("zz, fan 20", "walk 1", rules).rest, "");
+    const NoteReading two = reread_note("Patio zz", "walk 9", rules);
+    EXPECT_EQ(two.fan_degrees, 90.0);
+    EXPECT_EQ(two.freshness, Freshness::crushed);
+    EXPECT_EQ(two.rest, "zz");
+    ASSERT_EQ(two.parts.size(), 2U);
+    EXPECT_EQ(two.parts[0].span, (TextSpan{0, 5}));
+    EXPECT_EQ(two.parts[1].span, (TextSpan{0, 5}));
+    EXPECT_EQ(reread_note("fan 10", "walk 1", {{"", "", "mole"}}).kind, std::nullopt);
 }
 
 TEST(NotesGrammar, reads_freshness_and_kinds) {
@@ -120,15 +198,16 @@ TEST(NotesGrammar, leaves_what_it_does_not_understand_as_rest) {
     for (const Example& example :
          std::vector<Example>{{"fan 135 by the willow", 135.0, none, none, "by willow"},
                               {"fan 12 in wide", none, none, none, "fan 12 in wide"},
-                              {"3 fresh mounds", none, Freshness::fresh, SignKind::gopher_mound, "3"},
+                              {"3 fresh mounds", none, Freshness::fresh, SignKind::gopher_mound, ""},
                               {"fresh, N side of the ditch", none, Freshness::fresh, none, "N side ditch"},
-                              {"not fresh", none, none, none, "not fresh"},
+                              {"not fresh", none, Freshness::older, none, ""},
+                              {"not old", none, none, none, "not old"},
                               {"not a mole", none, none, none, "not mole"},
                               {"12", 12.0, none, none, ""},
                               {"12 paces from the post", none, none, none, "12 paces from post"},
                               {"130-140", none, none, none, "130-140"},
                               {"fan", none, none, none, "fan"},
-                              {"fan unclear", none, none, none, "fan unclear"},
+                              {"fan unclear", none, none, none, ""},
                               {"F", none, none, none, "F"},
                               {"135 willow", none, none, none, "135 willow"},
                               {"Zaun \xC3\xBC"

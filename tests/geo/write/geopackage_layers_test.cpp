@@ -34,6 +34,7 @@ void expect_same_survey(const FieldSurvey& a, const FieldSurvey& b) {
     for (std::size_t i = 0; i < a.survey.walks.size(); ++i) {
         EXPECT_EQ(a.survey.walks[i].id, b.survey.walks[i].id);
         EXPECT_EQ(a.survey.walks[i].source, b.survey.walks[i].source);
+        EXPECT_EQ(a.survey.walks[i].bearings_from, b.survey.walks[i].bearings_from);
         expect_same_segments(a, a.survey.walks[i].segments, b, b.survey.walks[i].segments);
     }
     expect_same_ground(a, b);
