@@ -23,7 +23,7 @@ struct WaitBetweenMarks {
     double median_s = 20.0;
     double log_sd = 0.4;
     [[nodiscard]] double density(double seconds) const {
-        constexpr double of_anything = 0.001;  // per second: hurry, a mark taken in passing
+        constexpr double of_anything = 0.0001;  // per second: hurry, a mark taken in passing
         return normal_density(std::log(std::max(seconds, 0.1) / median_s), log_sd) / std::max(seconds, 0.1) + of_anything;
     }
 };
@@ -87,7 +87,7 @@ public:
 private:
     // Mounds keep room about them: 1 - exp(-r^2 / 2 room^2), seen through the error of the two places.
     [[nodiscard]] double room_left(double apart_m, double sd) const {
-        const double room_m2 = std::pow(0.4 * walk_.spacing_m, 2.0);
+        const double room_m2 = std::pow(0.5 * walk_.spacing_m, 2.0);
         const double wide_m2 = room_m2 + sd * sd;
         return 1.0 - room_m2 / wide_m2 * std::exp(-0.5 * apart_m * apart_m / wide_m2);
     }
@@ -102,7 +102,7 @@ private:
         if (b != a + 1) return again;
         constexpr double pressing_s = 5.0;  // our assumption: a second press follows within seconds
         const double ratio = std::exp(-*wait / pressing_s) / pressing_s / waits_[first.walk].density(*wait);
-        return again + options_.pressed_twice * std::min(ratio, 1000.0);
+        return again + options_.pressed_twice * std::min(ratio, 1e5);
     }
 
     [[nodiscard]] double note_ratio(const Mound& one, const Mound& other) const {

@@ -21,9 +21,9 @@
 namespace plugside {
 
 struct DoubleMarkOptions {
-    double least_chance = 0.5;
-    double pressed_twice = 0.01;          // share of marks that are pressed twice within seconds
-    double met_again = 0.01;              // share that is met and marked once more minutes later
+    double least_chance = 0.3;           // a person is asked; few are asked in vain (under 1 of 100 mounds)
+    double pressed_twice = 0.04;          // share of marks that are pressed twice within seconds
+    double met_again = 0.04;              // share that is met and marked once more minutes later
     double fan_sd_degrees = 15.0;         // of one reading by eye: PlanOptions::fan_sd_degrees
     std::size_t most_neighbours = 24;
 };

@@ -113,18 +113,24 @@ private:
         return std::nullopt;
     }
 
-    // The jitter of a walk's receiver, from how the errors of marks made one after another differ.
-    double own_sd_m(std::size_t walk) {
-        std::vector<double> differences;
-        for (std::size_t k = 1; k < seen_[walk].size(); ++k) {
-            const auto &a = seen_[walk][k - 1], &b = seen_[walk][k];
+    // The mean square difference of errors, in each direction, of marks `steps` apart in the order of the clock; how long apart.
+    std::pair<double, double> error_change(std::size_t walk, std::size_t steps) {
+        double squares = 0.0, seconds = 0.0, count = 0.0;
+        for (std::size_t k = steps; k < seen_[walk].size(); ++k) {
+            const auto &a = seen_[walk][k - steps], &b = seen_[walk][k];
             if (used_.contains(a.mark) || used_.contains(b.mark)) continue;
-            if (seconds_between(*mound(a).time, *mound(b).time) < 40.0) differences.push_back((error_of(b) - error_of(a)).length_m());
+            squares += 0.5 * std::pow((error_of(b) - error_of(a)).length_m(), 2.0);
+            seconds += seconds_between(*mound(a).time, *mound(b).time);
+            count += 1.0;
         }
-        if (differences.empty()) return 0.3;
-        std::nth_element(differences.begin(), differences.begin() + static_cast<std::ptrdiff_t>(differences.size() / 2),
-                         differences.end());
-        return differences[differences.size() / 2] / (1.17741 * std::numbers::sqrt2);  // a Rayleigh's median
+        return count > 0.0 ? std::pair(squares / count, seconds / count) : std::pair(0.0, 0.0);
+    }
+    // The jitter of a walk's receiver: how errors differ from mark to mark, carried back to no time between.
+    double own_sd_m(std::size_t walk) {
+        const auto [next_m2, next_s] = error_change(walk, 1);
+        const auto [third_m2, third_s] = error_change(walk, 3);
+        if (third_s <= next_s) return 0.3;
+        return std::sqrt(std::max(next_m2 - (third_m2 - next_m2) * next_s / (third_s - next_s), 0.005) / 2.0);
     }
 
     std::string new_name() {
