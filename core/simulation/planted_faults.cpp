@@ -127,6 +127,11 @@ private:
     }
     // The jitter of a walk's receiver: how errors differ from mark to mark, carried back to no time between.
     double own_sd_m(std::size_t walk) {
+        const auto [found, fresh] = own_sd_m_.emplace(walk, 0.0);
+        if (fresh) found->second = measured_own_sd_m(walk);
+        return found->second;
+    }
+    double measured_own_sd_m(std::size_t walk) {
         const auto [next_m2, next_s] = error_change(walk, 1);
         const auto [third_m2, third_s] = error_change(walk, 3);
         if (third_s <= next_s) return 0.3;
@@ -246,7 +251,7 @@ private:
         for (const SeenMound& other : seen_[walk]) {
             const double wait_s = seconds_between(*mound(seen).time, *mound(other).time);
             const double far_m = distance_m(field_.truth.mounds[other.truth].plug, field_.truth.mounds[seen.truth].plug);
-            if (wait_s > 100.0 && wait_s < 1200.0 && far_m < 10.0 && !used_.contains(other.mark)) near.push_back(other);
+            if (wait_s > 100.0 && wait_s < 1200.0 && far_m < 5.0 && !used_.contains(other.mark)) near.push_back(other);
         }
         if (near.empty()) return std::nullopt;
         return near[random_.below(near.size())];
@@ -283,7 +288,7 @@ private:
                 mark.name = new_name();
                 mark.plug = place;
                 mark.time = field_.survey.mounds.front().time;
-                if (mark.time) mark.time = later_by(*mark.time, -120.0 - 30.0 * static_cast<double>(n));
+                if (mark.time) mark.time = later_by(*mark.time, -200.0 - 200.0 * static_cast<double>(n));
                 planted_.outside.push_back(mark.name);
                 field_.survey.mounds.push_back(std::move(mark));
                 break;
@@ -317,6 +322,7 @@ private:
     Random& random_;
     std::vector<std::vector<SeenMound>> seen_;
     std::set<std::size_t> used_;  // marks that have a fault
+    std::map<std::size_t, double> own_sd_m_;
     std::size_t new_marks_ = 0;
     PlantedFaults planted_;
 };
