@@ -27,8 +27,16 @@ using Profile = std::array<double, grid_size>;  // log likelihood at each turn o
 // A turn between lines, -90 .. 90.
 double as_axis(double degrees) { return degrees - 180.0 * std::round(degrees / 180.0); }
 
+// Density of a fan so far off the right angle to a run.
+double across(double off_degrees, double sd_degrees) {
+    const double off = as_axis(off_degrees) / sd_degrees;
+    return std::exp(-0.5 * off * off) / (sd_degrees * std::sqrt(2.0 * pi));
+}
+
 struct NearLine {
     double off_degrees = 0.0;  // fan as read, from the right angle to the line
+    std::optional<double> other_off_degrees;  // the same of the fan at the line's other end
+    bool other_turns = false;                 // and whether it is of the same walk
     double weight = 0.0;
     double sd_degrees = across_sd_degrees;
 };
@@ -66,6 +74,10 @@ public:
             const double place_sd = relative_sd_m(walk_.marks[mark].place, walk_.marks[other].place);
             line.sd_degrees = std::hypot(across_sd_degrees, std::atan2(place_sd, way_m) * 180.0 / pi);
             line.weight = std::exp(-way_m / walk_.spacing_m);
+            if (const auto& other_fan = fan_of(other)) {
+                line.other_off_degrees = as_axis(turn_degrees(*Bearing::along(turned_right(way)), *other_fan));
+                line.other_turns = walk_.marks[other].place.walk == walk_.marks[mark].place.walk;
+            }
             total += line.weight;
             lines.push_back(line);
         }
@@ -74,8 +86,10 @@ public:
             const double turn = grid_step * (static_cast<double>(g) - grid_half);
             double likely = 0.5 / 180.0;  // about half of what stands near is no run's line
             for (const NearLine& line : lines) {
-                const double off = as_axis(line.off_degrees - turn) / line.sd_degrees;
-                likely += 0.5 * line.weight / total * std::exp(-0.5 * off * off) / (line.sd_degrees * std::sqrt(2.0 * pi));
+                double here = across(line.off_degrees - turn, line.sd_degrees);
+                if (line.other_off_degrees)
+                    here *= 180.0 * across(*line.other_off_degrees - (line.other_turns ? turn : 0.0), line.sd_degrees);
+                likely += 0.5 * line.weight / total * here;
             }
             profile.at(g) += std::log(likely);
         }

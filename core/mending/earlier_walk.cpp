@@ -2,189 +2,80 @@
 
 #include <algorithm>
 #include <cmath>
-#include <numbers>
 #include <set>
 
 #include "core/geometry/near_places.h"
 #include "core/mending/double_marks.h"
+#include "core/mending/drift_filter.h"
 
 namespace plugside {
 
 namespace {
 
-constexpr std::size_t step_of_stretches = 8;  // marks that share one shift
-constexpr std::size_t margin = 8;             // marks before and after that help to find it
+constexpr double farthest_m = 9.5;
+constexpr std::size_t most_candidates = 80;
 
-struct Candidate {
-    std::size_t earlier = 0;  // into WalkMarks::marks
-    LocalVector off;          // later - earlier
-    double fans = 1.0;
-};
-
-struct Stretch {
-    std::vector<std::size_t> own;                    // marks that are matched by it
-    std::vector<std::vector<Candidate>> candidates;  // of own and margin marks
-    std::vector<std::size_t> marks;                  // the same marks
-    std::optional<LocalVector> shift;
-};
-
-class Overlay {
+class LaterWalk {
 public:
-    Overlay(const Survey& survey, const WalkMarks& walk, const EarlierWalkOptions& options)
-        : survey_(survey), walk_(walk), options_(options) {}
-
-    [[nodiscard]] double sd_m(std::size_t later, std::size_t earlier) const {
-        const double one = walk_.marks[later].place.error.own_m, other = walk_.marks[earlier].place.error.own_m;
-        return std::sqrt(one * one + other * other + options_.drift_left_m * options_.drift_left_m);
-    }
-    // Likeness of resting on this earlier mark over resting anywhere among mounds.
-    [[nodiscard]] double likeness(std::size_t later, const Candidate& candidate, LocalVector shift) const {
-        const double sd = sd_m(later, candidate.earlier), off_m = (candidate.off - shift).length_m();
-        const double same = std::exp(-0.5 * off_m * off_m / (sd * sd)) / (2.0 * std::numbers::pi * sd * sd);
-        return same / walk_.marks[candidate.earlier].density_m2 * candidate.fans;
-    }
-    // How much better the marks of the stretch rest with this shift than by chance, as a log.
-    [[nodiscard]] double gain(const Stretch& stretch, LocalVector shift, double share) const {
-        double sum = 0.0;
-        for (std::size_t k = 0; k < stretch.marks.size(); ++k) {
-            double rests = 0.0;
-            for (const Candidate& candidate : stretch.candidates[k]) rests += likeness(stretch.marks[k], candidate, shift);
-            sum += std::log(1.0 - share + share * rests);
-        }
-        return sum;
+    LaterWalk(const Survey& survey, const WalkMarks& walk, const EarlierWalkOptions& options, const std::vector<std::size_t>& later,
+              const std::vector<std::size_t>& earlier)
+        : survey_(survey), walk_(walk), options_(options), later_(later) {
+        std::vector<LocalPoint> places;
+        for (const std::size_t i : earlier) places.push_back(walk.marks[i].place.at);
+        const NearPlaces near(places);
+        for (std::size_t k = 0; k < later.size(); ++k) steps_.push_back(step(k, near, earlier));
     }
 
-    [[nodiscard]] Stretch stretch_of(const std::vector<std::size_t>& marks, std::size_t begin, const NearPlaces& near,
-                                     const std::vector<std::size_t>& earlier) const {
-        Stretch stretch;
-        const std::size_t end = std::min(begin + step_of_stretches, marks.size());
-        for (std::size_t k = begin > margin ? begin - margin : 0; k < std::min(end + margin, marks.size()); ++k) {
-            const std::size_t mark = marks[k];
-            if (k >= begin && k < end) stretch.own.push_back(mark);
-            stretch.marks.push_back(mark);
-            stretch.candidates.emplace_back();
-            const Mound& mound = survey_.mounds[walk_.marks[mark].mound];
-            for (const NearPlaces::Found& found : near.nearest(mound.plug, 60)) {
-                if (found.distance_m > options_.farthest_shift_m) break;
-                const std::size_t other = earlier[found.index];
-                const Mound& before = survey_.mounds[walk_.marks[other].mound];
-                stretch.candidates.back().push_back(
-                    {other, mound.plug - before.plug, same_fan_ratio(mound.fan, before.fan, options_.fan_sd_degrees)});
-            }
+    bool match(const Progress& progress, std::vector<MarkedBefore>& matches) {
+        if (later_.empty()) return true;
+        const PlaceError& error = walk_.marks[later_.front()].place.error;
+        DriftScales scales{error.shared_m, error.memory_s, 0.4};
+        // the share from the walk's first stretch: enough to tell it to a few in a hundred
+        const std::vector<DriftStep> first(steps_.begin(), steps_.begin() + static_cast<std::ptrdiff_t>(std::min<std::size_t>(steps_.size(), 600)));
+        for (int round = 0; round < 3; ++round) {
+            if (progress.stopped()) return false;
+            double expected = 0.0;
+            for (const auto& step : follow_drift(first, scales))
+                for (const Resting& resting : step) expected += resting.chance;
+            scales.share = std::clamp(expected / static_cast<double>(first.size()), 0.02, 0.95);
         }
-        return stretch;
-    }
-
-    void find_shift(Stretch& stretch, double share) const {
-        stretch.shift.reset();
-        double best = 0.0;
-        for (const LocalVector start : fullest_cells(stretch)) {
-            LocalVector shift = start;
-            for (int round = 0; round < 4; ++round) shift = mean_rest(stretch, shift, share);
-            const double found = gain(stretch, shift, share);
-            if (found <= best) continue;
-            best = found;
-            stretch.shift = shift;
-        }
-        // the best of all the places that a stretch could be laid on is a few of these better than chance by chance alone
-        const double tried = std::log(std::pow(2.0 * options_.farthest_shift_m / 0.8, 2.0)) + 2.0;
-        if (best < tried) stretch.shift.reset();
+        const auto rests = follow_drift(steps_, scales, progress);
+        if (rests.empty()) return false;
+        for (std::size_t k = 0; k < steps_.size(); ++k)
+            for (std::size_t c = 0; c < rests[k].size(); ++c)
+                if (rests[k][c].chance >= options_.least_chance)
+                    matches.push_back({later_[k], steps_[k].candidates[c].mark, rests[k][c].chance, rests[k][c].offset});
+        return true;
     }
 
 private:
-    // Where the steps from earlier marks to later ones gather, on a grid of 0.6 m: the five fullest cells.
-    [[nodiscard]] std::vector<LocalVector> fullest_cells(const Stretch& stretch) const {
-        constexpr double cell_m = 0.6;
-        const int half = static_cast<int>(options_.farthest_shift_m / cell_m) + 2;
-        const std::size_t side = static_cast<std::size_t>(2 * half + 1);
-        std::vector<double> votes(side * side, 0.0);
-        for (const auto& candidates : stretch.candidates)
-            for (const Candidate& candidate : candidates) {
-                const int east = static_cast<int>(std::lround(candidate.off.east_m / cell_m)) + half;
-                const int north = static_cast<int>(std::lround(candidate.off.north_m / cell_m)) + half;
-                for (int de = -1; de <= 1; ++de)
-                    for (int dn = -1; dn <= 1; ++dn)
-                        votes[static_cast<std::size_t>(std::clamp(north + dn, 0, 2 * half)) * side +
-                              static_cast<std::size_t>(std::clamp(east + de, 0, 2 * half))] +=
-                            candidate.fans * (de == 0 ? 1.0 : 0.6) * (dn == 0 ? 1.0 : 0.6);
-            }
-        std::vector<std::size_t> order(votes.size());
-        for (std::size_t i = 0; i < order.size(); ++i) order[i] = i;
-        const std::size_t most = std::min<std::size_t>(6, order.size());
-        std::partial_sort(order.begin(), order.begin() + static_cast<std::ptrdiff_t>(most), order.end(),
-                          [&](std::size_t a, std::size_t b) { return votes[a] != votes[b] ? votes[a] > votes[b] : a < b; });
-        std::vector<LocalVector> cells;
-        for (std::size_t k = 0; k < most; ++k)
-            cells.push_back({(static_cast<double>(order[k] % side) - half) * cell_m,
-                             (static_cast<double>(order[k] / side) - half) * cell_m});
-        return cells;
-    }
-
-    [[nodiscard]] LocalVector mean_rest(const Stretch& stretch, LocalVector shift, double share) const {
-        LocalVector sum;
-        double total = 0.0;
-        for (std::size_t k = 0; k < stretch.marks.size(); ++k) {
-            double rests = 0.0;
-            for (const Candidate& candidate : stretch.candidates[k]) rests += likeness(stretch.marks[k], candidate, shift);
-            for (const Candidate& candidate : stretch.candidates[k]) {
-                const double weight = share * likeness(stretch.marks[k], candidate, shift) / (1.0 - share + share * rests);
-                sum = sum + candidate.off * weight;
-                total += weight;
-            }
+    [[nodiscard]] DriftStep step(std::size_t k, const NearPlaces& near, const std::vector<std::size_t>& earlier) const {
+        DriftStep result;
+        const WalkMark& here = walk_.marks[later_[k]];
+        const Mound& mound = survey_.mounds[here.mound];
+        if (k > 0) {
+            const PlacedMark& last = walk_.marks[later_[k - 1]].place;
+            // another walker's marks are shifted by another receiver
+            result.seconds_since_last = last.walk == here.place.walk ? seconds_between(last, here.place).value_or(30.0) : 1e9;
         }
-        return total > 0.0 ? sum * (1.0 / total) : shift;
+        constexpr double other_drift_m = 0.25;  // of the earlier walk's marks from one to the next: our assumption
+        result.sd_m = std::sqrt(2.0 * here.place.error.own_m * here.place.error.own_m + other_drift_m * other_drift_m);
+        for (const NearPlaces::Found& found : near.nearest(mound.plug, most_candidates)) {
+            if (found.distance_m > farthest_m) break;
+            const WalkMark& there = walk_.marks[earlier[found.index]];
+            const Mound& before = survey_.mounds[there.mound];
+            result.candidates.push_back({earlier[found.index], mound.plug - before.plug,
+                                         same_fan_ratio(mound.fan, before.fan, options_.fan_sd_degrees) / there.density_m2});
+        }
+        return result;
     }
 
     const Survey& survey_;
     const WalkMarks& walk_;
     const EarlierWalkOptions& options_;
+    const std::vector<std::size_t>& later_;
+    std::vector<DriftStep> steps_;
 };
-
-// Every match of a stretch's own marks with its chance; returns how many matches are expected among them.
-double match(const Overlay& overlay, const Stretch& stretch, double share, double least, std::vector<MarkedBefore>* matches) {
-    double expected = 0.0;
-    if (!stretch.shift) return expected;
-    for (std::size_t k = 0; k < stretch.marks.size(); ++k) {
-        if (std::find(stretch.own.begin(), stretch.own.end(), stretch.marks[k]) == stretch.own.end()) continue;
-        double rests = 0.0;
-        for (const Candidate& c : stretch.candidates[k]) rests += overlay.likeness(stretch.marks[k], c, *stretch.shift);
-        const double all = 1.0 - share + share * rests;
-        expected += share * rests / all;
-        if (matches == nullptr) continue;
-        for (const Candidate& c : stretch.candidates[k]) {
-            const double chance = share * overlay.likeness(stretch.marks[k], c, *stretch.shift) / all;
-            if (chance >= least) matches->push_back({stretch.marks[k], c.earlier, chance, *stretch.shift});
-        }
-    }
-    return expected;
-}
-
-// Of one visit against all earlier marks.
-bool match_visit(const Survey& survey, const WalkMarks& walk, const std::vector<std::size_t>& later,
-                 const std::vector<std::size_t>& earlier, const EarlierWalkOptions& options, const Progress& progress,
-                 std::vector<MarkedBefore>& matches) {
-    std::vector<LocalPoint> places;
-    for (const std::size_t i : earlier) places.push_back(walk.marks[i].place.at);
-    const NearPlaces near(places);
-    const Overlay overlay(survey, walk, options);
-    std::vector<Stretch> stretches;
-    for (std::size_t begin = 0; begin < later.size(); begin += step_of_stretches) {
-        if (progress.stopped()) return false;
-        stretches.push_back(overlay.stretch_of(later, begin, near, earlier));
-    }
-    double share = 0.5;
-    for (int round = 0; round < 3; ++round) {
-        double expected = 0.0;
-        for (Stretch& stretch : stretches) {
-            if (progress.stopped()) return false;
-            overlay.find_shift(stretch, share);
-            expected += match(overlay, stretch, share, 1.0, nullptr);
-        }
-        share = std::clamp(expected / static_cast<double>(later.size()), 0.05, 0.95);
-    }
-    for (const Stretch& stretch : stretches) match(overlay, stretch, share, options.least_chance, &matches);
-    return true;
-}
 
 }  // namespace
 
@@ -193,28 +84,29 @@ std::vector<MarkedBefore> marked_before(const Survey& survey, const WalkMarks& w
     const std::vector<std::size_t> visit = visits_of(survey, walk);
     std::size_t visits = 0;
     for (const std::size_t v : visit) visits = std::max(visits, v + 1);
-    std::vector<std::vector<std::size_t>> of_visit(visits);
+    std::vector<std::vector<std::size_t>> of_visit(visits);  // in each, walk after walk, by the clock
     for (std::size_t i = 0; i < walk.marks.size(); ++i)
         if (is_gopher_sign(survey.mounds[walk.marks[i].mound].kind)) of_visit[visit[walk.marks[i].place.walk]].push_back(i);
     std::vector<MarkedBefore> matches;
     std::vector<std::size_t> earlier;
-    for (std::size_t v = 0; v < visits; ++v) {
-        if (!earlier.empty() && !of_visit[v].empty() &&
-            !match_visit(survey, walk, of_visit[v], earlier, options, progress, matches))
-            return {};
-        earlier.insert(earlier.end(), of_visit[v].begin(), of_visit[v].end());
+    for (const std::vector<std::size_t>& later : of_visit) {
+        if (!earlier.empty() && !LaterWalk(survey, walk, options, later, earlier).match(progress, matches)) return {};
+        earlier.insert(earlier.end(), later.begin(), later.end());
     }
     std::sort(matches.begin(), matches.end(), [](const MarkedBefore& a, const MarkedBefore& b) {
         return a.chance != b.chance ? a.chance > b.chance : std::pair(a.later, a.earlier) < std::pair(b.later, b.earlier);
     });
-    std::set<std::size_t> taken, matched;
-    std::erase_if(matches, [&](const MarkedBefore& m) {
-        if (taken.contains(m.earlier) || matched.contains(m.later)) return true;
-        taken.insert(m.earlier);
-        matched.insert(m.later);
-        return false;
-    });
-    return matches;
+    std::set<std::size_t> matched;
+    std::set<std::pair<std::size_t, std::size_t>> taken;  // an earlier mark, once a visit
+    std::vector<MarkedBefore> kept;
+    for (const MarkedBefore& match : matches) {
+        const std::pair earlier_of_visit(match.earlier, visit[walk.marks[match.later].place.walk]);
+        if (matched.contains(match.later) || taken.contains(earlier_of_visit)) continue;
+        matched.insert(match.later);
+        taken.insert(earlier_of_visit);
+        kept.push_back(match);
+    }
+    return kept;
 }
 
 }  // namespace plugside
