@@ -16,10 +16,11 @@ constexpr double pi = std::numbers::pi;
 constexpr std::size_t neighbours = 7;
 constexpr std::size_t tenths = 10;
 constexpr std::size_t most_marks = 3000;  // of a walk: so many give the turn to a degree
-constexpr int grid_half = 45;  // steps to either side
+constexpr int grid_half = 45;             // steps to either side
 constexpr double grid_step = 2.0;
 constexpr std::size_t grid_size = 2 * grid_half + 1;
-constexpr double across_sd_degrees = 22.0;  // a lateral's lean, the fan about it, the eye: 17, 8 and 13 degrees; our assumption
+constexpr double across_sd_degrees =
+    22.0;  // a lateral's lean, the fan about it, the eye: 17, 8 and 13 degrees; our assumption
 constexpr double least_step_m = 0.15;
 
 using Profile = std::array<double, grid_size>;  // log likelihood at each turn of the grid
@@ -34,7 +35,7 @@ double across(double off_degrees, double sd_degrees) {
 }
 
 struct NearLine {
-    double off_degrees = 0.0;  // fan as read, from the right angle to the line
+    double off_degrees = 0.0;                 // fan as read, from the right angle to the line
     std::optional<double> other_off_degrees;  // the same of the fan at the line's other end
     bool other_turns = false;                 // and whether it is of the same walk
     double weight = 0.0;
@@ -43,7 +44,8 @@ struct NearLine {
 
 class FanProfiles {
 public:
-    FanProfiles(const Survey& survey, const WalkMarks& walk, double lateral_m) : survey_(survey), walk_(walk), lateral_m_(lateral_m) {
+    FanProfiles(const Survey& survey, const WalkMarks& walk, double lateral_m)
+        : survey_(survey), walk_(walk), lateral_m_(lateral_m) {
         std::vector<LocalPoint> places;
         for (const WalkMark& mark : walk.marks) places.push_back(mark.place.at);
         for (const std::uint32_t i : order_along_curve(places)) {
@@ -97,7 +99,9 @@ public:
     }
 
 private:
-    [[nodiscard]] const std::optional<Bearing>& fan_of(std::size_t mark) const { return survey_.mounds[walk_.marks[mark].mound].fan; }
+    [[nodiscard]] const std::optional<Bearing>& fan_of(std::size_t mark) const {
+        return survey_.mounds[walk_.marks[mark].mound].fan;
+    }
     [[nodiscard]] LocalPoint take_off(std::size_t mark, const std::vector<double>& turned) const {
         const PlacedMark& place = walk_.marks[mark].place;
         const auto& fan = fan_of(mark);
@@ -122,8 +126,8 @@ double top_of(const Profile& profile) {
 }
 
 // One walk's profiles, a tenth of its fans each, in the order of the clock; how many fans they hold.
-std::size_t profiles_of(const FanProfiles& fans, const WalkMarks& walk, std::size_t number, const std::vector<double>& turned,
-                        std::array<Profile, tenths>& profiles) {
+std::size_t profiles_of(const FanProfiles& fans, const WalkMarks& walk, std::size_t number,
+                        const std::vector<double>& turned, std::array<Profile, tenths>& profiles) {
     for (Profile& profile : profiles) profile.fill(0.0);
     std::size_t counted = 0;
     const std::size_t begin = walk.walk_begin[number], end = walk.walk_begin[number + 1];

@@ -37,14 +37,15 @@ constexpr std::array<DiggerAnswer, 3> hole_answers{{
 constexpr std::array<DiggerAnswer, 3> shape_answers{{
     {"Like a fan, a crescent or a kidney: soil thrown to one side", Picture::fan_to_one_side, fan_hole, std::nullopt,
      "A gopher pushes soil out to one side.", uc_ipm},
-    {"Round, the same on all sides", Picture::round_hill, round_heap, std::nullopt, "A mole's hill is round, like a volcano.", dalquest},
+    {"Round, the same on all sides", Picture::round_hill, round_heap, std::nullopt,
+     "A mole's hill is round, like a volcano.", dalquest},
     {"Crushed, mown or washed out: no shape is left", Picture::flattened, crushed_heap, std::nullopt,
      "A crushed mound has lost its fan.", practice},
 }};
 
 constexpr std::array<DiggerAnswer, 3> round_answers{{
-    {"Others like it stand about a stride apart, in a line or along a ridge", Picture::string_of_hills, std::nullopt, SignKind::mole,
-     "A mole's hills stand about a stride apart along a raised ridge.", dalquest},
+    {"Others like it stand about a stride apart, in a line or along a ridge", Picture::string_of_hills, std::nullopt,
+     SignKind::mole, "A mole's hills stand about a stride apart along a raised ridge.", dalquest},
     {"The hole, open or filled, is in the very middle", Picture::hole_in_middle, std::nullopt, SignKind::mole,
      "A mole's hill is pushed up from its middle.", dalquest},
     {"Small, about a hand across, flat, closed, on its own", Picture::small_round_plug, std::nullopt, SignKind::surface_plug,

@@ -8,7 +8,6 @@
 
 #include "core/geometry/near_places.h"
 #include "core/geometry/space_curve.h"
-#include "core/systems/disjoint_sets.h"
 
 namespace plugside {
 
@@ -121,7 +120,8 @@ private:
 };
 
 // The likeliest pairs first; a pair joins two groups only if all their marks lie within each other's reach.
-std::vector<std::vector<std::size_t>> join_pairs(const WalkMarks& walk, std::vector<Pair>& pairs, std::vector<double>& chance) {
+std::vector<std::vector<std::size_t>> join_pairs(const WalkMarks& walk, std::vector<Pair>& pairs,
+                                                 std::vector<double>& chance) {
     std::sort(pairs.begin(), pairs.end(), [](const Pair& x, const Pair& y) {
         return x.chance != y.chance ? x.chance > y.chance : std::pair(x.a, x.b) < std::pair(y.a, y.b);
     });
@@ -163,7 +163,8 @@ double same_fan_ratio(const std::optional<Bearing>& a, const std::optional<Beari
     const double same = 0.95 * normal_density(turn, std::numbers::sqrt2 * fan_sd_degrees) + 0.05 * even;
     // neighbours along a run throw to the same side or to the other, else anyhow
     constexpr double neighbours_sd = 35.0;
-    const double two = 0.5 * even + 0.25 * normal_density(turn, neighbours_sd) + 0.25 * normal_density(180.0 - std::abs(turn), neighbours_sd);
+    const double two = 0.5 * even + 0.25 * normal_density(turn, neighbours_sd) +
+                       0.25 * normal_density(180.0 - std::abs(turn), neighbours_sd);
     return same / two;
 }
 
@@ -197,7 +198,8 @@ std::vector<std::size_t> visits_of(const Survey& survey, const WalkMarks& walk) 
                 for (const TrackPoint& point : segment) take(point.time);
         if (span) spans.push_back(*span);
     }
-    std::sort(spans.begin(), spans.end(), [](const Span& a, const Span& b) { return std::tie(a.from, a.walk) < std::tie(b.from, b.walk); });
+    std::sort(spans.begin(), spans.end(),
+              [](const Span& a, const Span& b) { return std::tie(a.from, a.walk) < std::tie(b.from, b.walk); });
     std::vector<std::size_t> visit(walks, 0);
     std::size_t number = 0;
     for (std::size_t k = 0; k < spans.size(); ++k) {

@@ -1,13 +1,18 @@
 // Marks that are probably one and the same mound, marked twice or more within one visit of the field.
 //
-// Evidence: the distance against how well the two marks are placed relative to each other (position_quality.h), against the density
-//          of other mounds hereabouts and the room that mounds leave one another; the time between marks that follow one another,
-//          against this walk's own times; how the fans differ; the same note at mounds without a fan.
-// Chance:  that the pair is one mound: odds = expected second marks of a mark * density of the displacement if the same, over
+// Evidence: the distance against how well the two marks are placed relative to each other (position_quality.h), against the
+// density
+//          of other mounds hereabouts and the room that mounds leave one another; the time between marks that follow one
+//          another, against this walk's own times; how the fans differ; the same note at mounds without a fan.
+// Chance:  that the pair is one mound: odds = expected second marks of a mark * density of the displacement if the same,
+// over
 //          density of other mounds there; times the ratios for time, fan, note.
-// Result:  groups of two and more, no two marks of a group further apart than four relative standard deviations. `first` stands for
-//          all: one with a fan before one without, then the earliest. `chance` is the least of the pairs that make up the group.
-// Limits:  a mound met again minutes later cannot be told from a neighbour where the receiver has drifted by about the mounds'
+// Result:  groups of two and more, no two marks of a group further apart than four relative standard deviations. `first`
+// stands for
+//          all: one with a fan before one without, then the earliest. `chance` is the least of the pairs that make up the
+//          group.
+// Limits:  a mound met again minutes later cannot be told from a neighbour where the receiver has drifted by about the
+// mounds'
 //          spacing in the meantime; then its chance is low and nothing is said.
 // Numbers: shares of second marks, room between mounds: our assumption.
 // Not looked at: other diggers' signs; walks of different visits (earlier_walk.h).
@@ -21,10 +26,10 @@
 namespace plugside {
 
 struct DoubleMarkOptions {
-    double least_chance = 0.3;           // a person is asked; few are asked in vain (under 1 of 100 mounds)
-    double pressed_twice = 0.04;          // share of marks that are pressed twice within seconds
-    double met_again = 0.04;              // share that is met and marked once more minutes later
-    double fan_sd_degrees = 15.0;         // of one reading by eye: PlanOptions::fan_sd_degrees
+    double least_chance = 0.3;     // a person is asked; few are asked in vain (under 1 of 100 mounds)
+    double pressed_twice = 0.04;   // share of marks that are pressed twice within seconds
+    double met_again = 0.04;       // share that is met and marked once more minutes later
+    double fan_sd_degrees = 15.0;  // of one reading by eye: PlanOptions::fan_sd_degrees
     std::size_t most_neighbours = 24;
 };
 
@@ -34,8 +39,8 @@ struct MarkGroup {
     MeanPlace mean;
 };
 
-// Which walks belong to one visit: walks whose times overlap or are less than half an hour apart; walks without times are one
-// visit with the first. Numbers 0.. in the order of the clock.
+// Which walks belong to one visit: walks whose times overlap or are less than half an hour apart; walks without times are
+// one visit with the first. Numbers 0.. in the order of the clock.
 [[nodiscard]] std::vector<std::size_t> visits_of(const Survey& survey, const WalkMarks& walk);
 
 [[nodiscard]] std::vector<MarkGroup> double_marks(const Survey& survey, const WalkMarks& walk,

@@ -43,7 +43,8 @@ class Wander {
 public:
     Wander(const DriftScales& scales, double seconds) {
         const double kept = std::exp(-std::max(seconds, 0.0) / std::max(scales.memory_s, 1.0));
-        // both receivers drift: this one since its last mark, the other one between its own marks here, made about as quickly
+        // both receivers drift: this one since its last mark, the other one between its own marks here, made about as
+        // quickly
         const double variance = 4.0 * scales.shared_sd_m * scales.shared_sd_m * (1.0 - kept) / (cell_m * cell_m);
         anew_ = 0.01 + 0.99 * (1.0 - std::pow(kept, 0.2));
         if (variance < 0.5) {
@@ -146,8 +147,8 @@ std::vector<Resting> rest(const DriftStep& step, const DriftScales& scales, cons
     return result;
 }
 
-void follow_block(const std::vector<DriftStep>& steps, const DriftScales& scales, const Grid& prior, std::size_t begin, std::size_t end,
-                  std::vector<std::vector<Resting>>& result) {
+void follow_block(const std::vector<DriftStep>& steps, const DriftScales& scales, const Grid& prior, std::size_t begin,
+                  std::size_t end, std::vector<std::vector<Resting>>& result) {
     const std::size_t from = begin > margin ? begin - margin : 0, to = std::min(end + margin, steps.size());
     std::vector<Grid> before;  // what the marks before say, at each step
     Grid grid = prior;

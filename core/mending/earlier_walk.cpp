@@ -17,8 +17,8 @@ constexpr std::size_t most_candidates = 80;
 
 class LaterWalk {
 public:
-    LaterWalk(const Survey& survey, const WalkMarks& walk, const EarlierWalkOptions& options, const std::vector<std::size_t>& later,
-              const std::vector<std::size_t>& earlier)
+    LaterWalk(const Survey& survey, const WalkMarks& walk, const EarlierWalkOptions& options,
+              const std::vector<std::size_t>& later, const std::vector<std::size_t>& earlier)
         : survey_(survey), walk_(walk), options_(options), later_(later) {
         std::vector<LocalPoint> places;
         for (const std::size_t i : earlier) places.push_back(walk.marks[i].place.at);
@@ -31,7 +31,8 @@ public:
         const PlaceError& error = walk_.marks[later_.front()].place.error;
         DriftScales scales{error.shared_m, error.memory_s, 0.4};
         // the share from the walk's first stretch: enough to tell it to a few in a hundred
-        const std::vector<DriftStep> first(steps_.begin(), steps_.begin() + static_cast<std::ptrdiff_t>(std::min<std::size_t>(steps_.size(), 600)));
+        const std::vector<DriftStep> first(
+            steps_.begin(), steps_.begin() + static_cast<std::ptrdiff_t>(std::min<std::size_t>(steps_.size(), 600)));
         for (int round = 0; round < 3; ++round) {
             if (progress.stopped()) return false;
             double expected = 0.0;
@@ -56,7 +57,8 @@ private:
         if (k > 0) {
             const PlacedMark& last = walk_.marks[later_[k - 1]].place;
             // another walker's marks are shifted by another receiver
-            result.seconds_since_last = last.walk == here.place.walk ? seconds_between(last, here.place).value_or(30.0) : 1e9;
+            result.seconds_since_last =
+                last.walk == here.place.walk ? seconds_between(last, here.place).value_or(30.0) : 1e9;
         }
         constexpr double other_drift_m = 0.25;  // of the earlier walk's marks from one to the next: our assumption
         result.sd_m = std::sqrt(2.0 * here.place.error.own_m * here.place.error.own_m + other_drift_m * other_drift_m);

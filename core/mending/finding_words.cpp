@@ -27,7 +27,9 @@ Mend mend_of(MendKind kind, std::vector<std::string> marks, std::string because 
     return mend;
 }
 
-std::string digger_in_words(SignKind kind) { return kind == SignKind::mole ? "a mole" : kind == SignKind::vole ? "a vole" : "a ground squirrel"; }
+std::string digger_in_words(SignKind kind) {
+    return kind == SignKind::mole ? "a mole" : kind == SignKind::vole ? "a vole" : "a ground squirrel";
+}
 
 }  // namespace
 
@@ -87,9 +89,10 @@ WeighedFinding FindingWords::of(const MarkGroup& group) const {
         finding.found = listed(finding.marks) + " lie within " + in_metres(std::max(widest_m, 0.1)) + " of one another.";
     }
     const double sd_m = relative_sd_m(walk_.marks[first].place, walk_.marks[stands].place);
-    finding.why = fans_in_words(group.marks) + " Two marks of one mound, made so, often lie up to " + in_metres(2.0 * sd_m) + " apart.";
-    finding.proposed = "Take " + std::string(group.marks.size() == 2 ? "both" : "them all") + " as one mound, between the places, under the name " +
-                       name(stands) + ".";
+    finding.why = fans_in_words(group.marks) + " Two marks of one mound, made so, often lie up to " + in_metres(2.0 * sd_m) +
+                  " apart.";
+    finding.proposed = "Take " + std::string(group.marks.size() == 2 ? "both" : "them all") +
+                       " as one mound, between the places, under the name " + name(stands) + ".";
     finding.mend = mend_of(MendKind::one_mound, names(group.marks));
     finding.mend->to = {group.mean.at};
     return {std::move(finding), static_cast<double>(in_question.size())};
@@ -100,7 +103,8 @@ WeighedFinding FindingWords::of(const MarkedBefore& match) const {
     put_standing_mark_first(survey_, walk_, pair);
     const LocalPoint later = walk_.marks[match.later].place.at, earlier = walk_.marks[match.earlier].place.at;
     // the standing mark keeps its own walk's shift, so that it stays in line with the marks made beside it
-    const LocalPoint place = pair.front() == match.earlier ? midpoint(earlier, later - match.shift) : midpoint(later, earlier + match.shift);
+    const LocalPoint place =
+        pair.front() == match.earlier ? midpoint(earlier, later - match.shift) : midpoint(later, earlier + match.shift);
     Finding finding = about(FindingKind::earlier_walk, {name(match.later), name(match.earlier)}, later, match.chance);
     finding.found = name(match.later) + " lies " + in_metres(distance_m(later, earlier)) + " from " + name(match.earlier) +
                     " of " + walk_name(survey_, walk_.marks[match.earlier].place.walk) + ".";
@@ -115,10 +119,10 @@ WeighedFinding FindingWords::of(const MarkedBefore& match) const {
 WeighedFinding FindingWords::of(const ReversedFan& fan) const {
     const Mound& mark = mound(fan.mark);
     Finding finding = about(FindingKind::reversed_bearing, {mark.name}, mark.plug, fan.chance);
-    finding.found = "The fan of " + mark.name + " points " + direction_in_words(*mark.fan) + ", which puts its run " + in_metres(fan.out_m) +
-                    " off the line of its neighbours' runs.";
-    finding.why = "Read from the other end, the run would lie " + in_metres(fan.out_turned_m) + " off the line between " + name(fan.one) +
-                  " and " + name(fan.other) + ".";
+    finding.found = "The fan of " + mark.name + " points " + direction_in_words(*mark.fan) + ", which puts its run " +
+                    in_metres(fan.out_m) + " off the line of its neighbours' runs.";
+    finding.why = "Read from the other end, the run would lie " + in_metres(fan.out_turned_m) + " off the line between " +
+                  name(fan.one) + " and " + name(fan.other) + ".";
     finding.proposed = "Turn the fan round, to " + direction_in_words(mark.fan->reversed()) + ".";
     finding.mend = mend_of(MendKind::fan, {mark.name});
     finding.mend->fan = mark.fan->reversed();
@@ -126,7 +130,8 @@ WeighedFinding FindingWords::of(const ReversedFan& fan) const {
 }
 
 WeighedFinding FindingWords::of(const WrongEndWalk& walk) const {
-    // simulated walks: agreement about +2.5 read rightly, -2.5 from the wrong end, sd 1.2; one walk in twenty is: our assumption
+    // simulated walks: agreement about +2.5 read rightly, -2.5 from the wrong end, sd 1.2; one walk in twenty is: our
+    // assumption
     const double log_odds = -3.5 * walk.agreement - 2.9;
     Finding finding = about(FindingKind::reversed_bearing, {walk_name(survey_, walk.walk)}, middle_of_walk(walk.walk),
                             1.0 / (1.0 + std::exp(-log_odds)));
@@ -146,12 +151,15 @@ WeighedFinding FindingWords::of(const CompassOffset& offset) const {
                             1.0 - std::exp(-0.5 * sds * sds) / (std::exp(-0.5 * sds * sds) + 0.05));
     finding.marks = fans_of_walk(offset.walk);
     const std::string way = offset.turn_degrees > 0.0 ? "clockwise" : "anticlockwise";
-    finding.found = "The fans of " + walk_name(survey_, offset.walk) + " lie turned by about " + in_degrees(std::abs(offset.turn_degrees)) +
-                    " " + way + ", give or take " + in_degrees(std::max(std::ceil(2.0 * offset.sd_degrees), 1.0)) + ".";
-    finding.why = "Fans stand across the runs, and the " + std::to_string(offset.fans) +
-                  " fans of this walk that have neighbours stand across best when turned back. A compass beside iron does this, or "
-                  "magnetic bearings taken for true ones.";
-    finding.proposed = "Ask how the bearings were taken; turn all fans of this walk by " + in_degrees(std::abs(offset.turn_degrees)) +
+    finding.found = "The fans of " + walk_name(survey_, offset.walk) + " lie turned by about " +
+                    in_degrees(std::abs(offset.turn_degrees)) + " " + way + ", give or take " +
+                    in_degrees(std::max(std::ceil(2.0 * offset.sd_degrees), 1.0)) + ".";
+    finding.why =
+        "Fans stand across the runs, and the " + std::to_string(offset.fans) +
+        " fans of this walk that have neighbours stand across best when turned back. A compass beside iron does this, or "
+        "magnetic bearings taken for true ones.";
+    finding.proposed = "Ask how the bearings were taken; turn all fans of this walk by " +
+                       in_degrees(std::abs(offset.turn_degrees)) +
                        (offset.turn_degrees > 0.0 ? " anticlockwise." : " clockwise.");
     finding.mend = mend_of(MendKind::turn_fans, finding.marks);
     finding.mend->turn_degrees = -std::round(10.0 * offset.turn_degrees) / 10.0;
@@ -163,7 +171,8 @@ WeighedFinding FindingWords::of(const TrackJump& jump) const {
     const std::string when = point.time ? time_of_day(*point.time) : "point " + std::to_string(jump.begin + 1);
     Finding finding = about(FindingKind::jump, {}, jump.at, 0.95);
     finding.id = to_text(FindingKind::jump) + ": " + walk_name(survey_, jump.walk) + ", " + when;
-    finding.found = "The track of " + walk_name(survey_, jump.walk) + " springs " + in_metres(jump.out_m) + " away and back at " + when + ".";
+    finding.found = "The track of " + walk_name(survey_, jump.walk) + " springs " + in_metres(jump.out_m) +
+                    " away and back at " + when + ".";
     finding.why = "Nobody walks so fast; the receiver lost itself for a moment.";
     finding.proposed = "Nothing is to be done: no mark hangs on it.";
     return {std::move(finding), 0.05};
@@ -174,7 +183,8 @@ WeighedFinding FindingWords::of(const JumpedMark& jump) const {
     Finding finding = about(FindingKind::jump, {mark.name}, mark.plug, jump.should_be ? 0.9 : 0.75);
     if (jump.should_be) {
         finding.found = mark.name + " lies " + in_metres(jump.out_m) + " from where the track was when it was made.";
-        finding.why = "Nine in ten marks of this walk lie within " + in_metres(std::max(jump.usual_m, 0.1)) + " of the track.";
+        finding.why =
+            "Nine in ten marks of this walk lie within " + in_metres(std::max(jump.usual_m, 0.1)) + " of the track.";
         finding.proposed = "Put it where the track was at that time.";
         finding.mend = mend_of(MendKind::move, {mark.name});
         finding.mend->to = {*jump.should_be};
@@ -200,7 +210,8 @@ WeighedFinding FindingWords::of(const FarMark& far) const {
 
 WeighedFinding FindingWords::of(const FrozenRun& frozen) const {
     std::vector<std::size_t> rest(frozen.marks.begin() + 1, frozen.marks.end());
-    Finding finding = about(FindingKind::frozen_receiver, names(rest), mound(frozen.marks.front()).plug, frozen.should_be.empty() ? 0.85 : 0.95);
+    Finding finding = about(FindingKind::frozen_receiver, names(rest), mound(frozen.marks.front()).plug,
+                            frozen.should_be.empty() ? 0.85 : 0.95);
     finding.found = listed(names(frozen.marks)) + " are all marked at one place, over " + in_time(frozen.seconds) + ".";
     if (!frozen.should_be.empty()) {
         finding.why = "The track went on in the meantime; the receiver gave the marks an old place.";
@@ -209,7 +220,8 @@ WeighedFinding FindingWords::of(const FrozenRun& frozen) const {
         finding.mend->to = frozen.should_be;
     } else {
         finding.why = "The clock went on and the place did not: the receiver stood still.";
-        finding.proposed = "Keep " + name(frozen.marks.front()) + " and set the others aside; where they stood is not known.";
+        finding.proposed =
+            "Keep " + name(frozen.marks.front()) + " and set the others aside; where they stood is not known.";
         finding.mend = mend_of(MendKind::set_aside, names(rest), "the receiver stood still when it was marked");
     }
     return {std::move(finding), static_cast<double>(rest.size())};
@@ -218,13 +230,16 @@ WeighedFinding FindingWords::of(const FrozenRun& frozen) const {
 WeighedFinding FindingWords::of(const OutsideMark& outside) const {
     const Mound& mark = mound(outside.mark);
     const bool near = outside.edge && outside.inside_chance >= 0.3;
-    Finding finding = about(FindingKind::outside_field, {mark.name}, mark.plug, near ? outside.inside_chance : 1.0 - outside.inside_chance);
-    finding.found = mark.name + " lies " + (outside.out_m ? in_metres(std::max(*outside.out_m, 0.1)) : "far") + " outside the field.";
+    Finding finding = about(FindingKind::outside_field, {mark.name}, mark.plug,
+                            near ? outside.inside_chance : 1.0 - outside.inside_chance);
+    finding.found =
+        mark.name + " lies " + (outside.out_m ? in_metres(std::max(*outside.out_m, 0.1)) : "far") + " outside the field.";
     const PlaceError& error = walk_.marks[outside.mark].place.error;
     if (near) {
         const LocalVector way = *outside.edge - mark.plug;
         const double way_m = way.length_m();
-        finding.why = "The receiver is often out by " + in_metres(std::hypot(error.own_m, error.shared_m)) + ", so it may stand inside.";
+        finding.why = "The receiver is often out by " + in_metres(std::hypot(error.own_m, error.shared_m)) +
+                      ", so it may stand inside.";
         finding.proposed = "Put it at the edge, just inside, so that it takes part.";
         finding.mend = mend_of(MendKind::move, {mark.name});
         finding.mend->to = {*outside.edge + (way_m > 1e-6 ? way * (0.1 / way_m) : LocalVector{})};
@@ -240,14 +255,16 @@ WeighedFinding FindingWords::of(const OtherDigger& digger) const {
     Finding finding = about(FindingKind::other_digger, names(digger.marks), mound(digger.marks.front()).plug, digger.chance);
     const std::string who = digger_in_words(digger.kind);
     if (digger.word.empty()) {
-        finding.found = listed(finding.marks) + " stand in a line, " + in_metres(digger.stride_m) + " from one to the next, none with a fan.";
+        finding.found = listed(finding.marks) + " stand in a line, " + in_metres(digger.stride_m) +
+                        " from one to the next, none with a fan.";
         finding.why = "A mole's round hills stand about a stride apart along its ridge; a gopher's mounds seldom do.";
     } else {
         const Mound& mark = mound(digger.marks.front());
         finding.found = "The note of " + mark.name + " says \"" + digger.word + "\".";
         finding.why = "That speaks for " + who + (mark.fan ? ", although a fan was read." : ".");
     }
-    finding.proposed = "Look with the key of questions; take " + std::string(digger.marks.size() == 1 ? "it" : "them") + " as " + who + "'s.";
+    finding.proposed = "Look with the key of questions; take " + std::string(digger.marks.size() == 1 ? "it" : "them") +
+                       " as " + who + "'s.";
     finding.mend = mend_of(MendKind::sign, finding.marks);
     finding.mend->sign = digger.kind;
     return {std::move(finding), static_cast<double>(digger.marks.size())};

@@ -12,7 +12,11 @@ namespace {
 class FindingList {
 public:
     FindingList(const Survey& survey, const FindingOptions& options, const Progress& progress)
-        : survey_(survey), options_(options), progress_(progress), walk_(walk_marks(survey, options.usual)), words_(survey, walk_) {}
+        : survey_(survey),
+          options_(options),
+          progress_(progress),
+          walk_(walk_marks(survey, options.usual)),
+          words_(survey, walk_) {}
 
     std::optional<std::vector<Finding>> all() {
         progress_.say(0.05, "following the track");
@@ -64,7 +68,8 @@ private:
             keep(words_.of(walk));
         }
         for (const ReversedFan& fan : reversed_fans(survey_, walk_, options_.reversed, progress_))
-            if (!spoilt_.contains(fan.mark) && !turned_round.contains(walk_.marks[fan.mark].place.walk)) keep(words_.of(fan));
+            if (!spoilt_.contains(fan.mark) && !turned_round.contains(walk_.marks[fan.mark].place.walk))
+                keep(words_.of(fan));
         for (const CompassOffset& offset : compass_offsets(survey_, walk_, options_.compass, progress_))
             if (stands_out(offset, options_.compass)) keep(words_.of(offset));
     }
@@ -100,7 +105,8 @@ private:
 
 }  // namespace
 
-std::optional<std::vector<Finding>> findings_of(const Survey& survey, const FindingOptions& options, const Progress& progress) {
+std::optional<std::vector<Finding>> findings_of(const Survey& survey, const FindingOptions& options,
+                                                const Progress& progress) {
     return FindingList(survey, options, progress).all();
 }
 

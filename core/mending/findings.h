@@ -1,10 +1,13 @@
 // Everything that looks wrong with a survey's walks, in one list, most worth a person's eye first.
 //
-// What:    double marks, fans read from the wrong end (one or a whole walk's), a compass that is off, jumps, frozen stretches, marks
-//          far from the track, outside the field, of an earlier walk, of other diggers: each from its own header of core/mending.
-// Left out: marks that are set aside; findings whose own id was accepted before (a person's word is not asked for twice); refused
-//          ones stay, with their answer in Survey::answers. A mark that jumped or froze is not also called a double; in a walk that
-//          is to be turned round as a whole, no single fan is.
+// What:    double marks, fans read from the wrong end (one or a whole walk's), a compass that is off, jumps, frozen
+// stretches, marks
+//          far from the track, outside the field, of an earlier walk, of other diggers: each from its own header of
+//          core/mending.
+// Left out: marks that are set aside; findings whose own id was accepted before (a person's word is not asked for twice);
+// refused
+//          ones stay, with their answer in Survey::answers. A mark that jumped or froze is not also called a double; in a
+//          walk that is to be turned round as a whole, no single fan is.
 // Order:   by worth, the chance that the proposal is right times how many marks hang on it; then by id.
 // Ids:     kind and marks' names; of a walk as a whole its name; of a jump of the track the walk and the time. Unique.
 // Guarantee: the same survey with its mounds in another order gives the same list.

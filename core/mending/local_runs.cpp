@@ -16,7 +16,10 @@ constexpr double least_step_m = 0.3;  // nearer marks say nothing of a direction
 class TripleFinder {
 public:
     TripleFinder(const Survey& survey, const WalkMarks& walk, const TripleRule& rule)
-        : survey_(survey), walk_(walk), least_cosine_(std::cos((180.0 - rule.least_angle_degrees) * std::numbers::pi / 180.0)), rule_(rule) {}
+        : survey_(survey),
+          walk_(walk),
+          least_cosine_(std::cos((180.0 - rule.least_angle_degrees) * std::numbers::pi / 180.0)),
+          rule_(rule) {}
 
     [[nodiscard]] std::optional<Triple> best_about(std::size_t mark, const std::vector<std::size_t>& near) const {
         std::optional<Triple> best;
@@ -64,11 +67,15 @@ private:
     }
 
     // Of the first less a mean of the other two.
-    [[nodiscard]] static double place_sd_m(const PlacedMark& mark, const PlacedMark& one, const PlacedMark& other, double share) {
-        const auto whole = [](const PlacedMark& m) { return m.error.own_m * m.error.own_m + m.error.shared_m * m.error.shared_m; };
+    [[nodiscard]] static double place_sd_m(const PlacedMark& mark, const PlacedMark& one, const PlacedMark& other,
+                                           double share) {
+        const auto whole = [](const PlacedMark& m) {
+            return m.error.own_m * m.error.own_m + m.error.shared_m * m.error.shared_m;
+        };
         const double rest = 1.0 - share;
         const double variance = whole(mark) + rest * rest * whole(one) + share * share * whole(other) -
-                                2.0 * rest * shared_covariance_m2(mark, one) - 2.0 * share * shared_covariance_m2(mark, other) +
+                                2.0 * rest * shared_covariance_m2(mark, one) -
+                                2.0 * share * shared_covariance_m2(mark, other) +
                                 2.0 * rest * share * shared_covariance_m2(one, other);
         return std::sqrt(std::max(variance, 1e-6));
     }

@@ -58,7 +58,13 @@ std::string plain(std::string_view note) {
         const auto byte = static_cast<unsigned char>(note[i]);
         if (byte == 0xC3 && i + 1 < note.size()) {
             const auto next = static_cast<unsigned char>(static_cast<unsigned char>(note[++i]) | 0x20U);
-            text += next == 0xA1 ? 'a' : next == 0xA9 ? 'e' : next == 0xAD ? 'i' : next == 0xB1 ? 'n' : next == 0xB3 ? 'o' : next == 0xBA ? 'u' : ' ';
+            text += next == 0xA1   ? 'a'
+                    : next == 0xA9 ? 'e'
+                    : next == 0xAD ? 'i'
+                    : next == 0xB1 ? 'n'
+                    : next == 0xB3 ? 'o'
+                    : next == 0xBA ? 'u'
+                                   : ' ';
         } else {
             text += std::isalpha(byte) != 0 && byte < 0x80 ? static_cast<char>(std::tolower(byte)) : ' ';
         }

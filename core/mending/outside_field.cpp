@@ -31,7 +31,8 @@ public:
         height_m_ = edges_.empty() ? 1.0 : std::max((north - south_) / static_cast<double>(bands), 1e-6);
         bands_.resize(bands);
         for (const Edge& edge : edges_)
-            for (std::size_t b = band(std::min(edge.a.north_m, edge.b.north_m)); b <= band(std::max(edge.a.north_m, edge.b.north_m)); ++b)
+            for (std::size_t b = band(std::min(edge.a.north_m, edge.b.north_m));
+                 b <= band(std::max(edge.a.north_m, edge.b.north_m)); ++b)
                 bands_[b].push_back(edge);
     }
 

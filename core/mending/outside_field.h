@@ -1,7 +1,8 @@
 // Marks outside the field's boundary, and whether the receiver's error may have put them there.
 //
 // out_m, edge: how far outside and the nearest place of the boundary; absent beyond `reach_m`.
-// inside_chance: that the mound stands inside after all: the tail of the receiver's whole error beyond out_m, against a share of
+// inside_chance: that the mound stands inside after all: the tail of the receiver's whole error beyond out_m, against a
+// share of
 //          marks that are made outside (one in six of those at the edge: our assumption). 0 beyond the reach.
 // Degenerate input: no boundary, no mark outside.
 // Cost:    O((marks + vertices) * edges in a band), near-linear for boundaries of ordinary shape.

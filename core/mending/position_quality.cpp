@@ -28,8 +28,8 @@ double shared_covariance_m2(const PlacedMark& a, const PlacedMark& b) {
 }
 
 double relative_sd_m(const PlacedMark& a, const PlacedMark& b) {
-    const double separate = a.error.own_m * a.error.own_m + b.error.own_m * b.error.own_m + a.error.shared_m * a.error.shared_m +
-                            b.error.shared_m * b.error.shared_m;
+    const double separate = a.error.own_m * a.error.own_m + b.error.own_m * b.error.own_m +
+                            a.error.shared_m * a.error.shared_m + b.error.shared_m * b.error.shared_m;
     return std::sqrt(std::max(separate - 2.0 * shared_covariance_m2(a, b), 0.0));
 }
 
@@ -49,7 +49,8 @@ MeanPlace mean_place(const std::vector<PlacedMark>& marks) {
         offset = offset + (marks[i].at - marks.front().at) * weight[i];
         const double own = marks[i].error.own_m, shared = marks[i].error.shared_m;
         variance_m2 += weight[i] * weight[i] * (own * own + shared * shared);
-        for (std::size_t j = 0; j < i; ++j) variance_m2 += 2.0 * weight[i] * weight[j] * shared_covariance_m2(marks[i], marks[j]);
+        for (std::size_t j = 0; j < i; ++j)
+            variance_m2 += 2.0 * weight[i] * weight[j] * shared_covariance_m2(marks[i], marks[j]);
     }
     return {marks.front().at + offset, std::sqrt(variance_m2)};
 }

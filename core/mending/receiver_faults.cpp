@@ -28,7 +28,8 @@ double pace(const TrackPoint& a, const TrackPoint& b) {
 
 class TrackJumps {
 public:
-    TrackJumps(const Walk& walk, std::size_t number, const ReceiverFaultOptions& options) : walk_(walk), number_(number), options_(options) {
+    TrackJumps(const Walk& walk, std::size_t number, const ReceiverFaultOptions& options)
+        : walk_(walk), number_(number), options_(options) {
         std::vector<double> paces;
         for (const TrackSegment& segment : walk.segments)
             for (std::size_t i = 1; i < segment.size(); ++i) paces.push_back(pace(segment[i - 1], segment[i]));
@@ -74,11 +75,13 @@ private:
 class TimedTrack {
 public:
     TimedTrack(const Walk& walk, std::size_t number, const std::vector<TrackJump>& jumps) {
-        auto jump = std::lower_bound(jumps.begin(), jumps.end(), number, [](const TrackJump& j, std::size_t n) { return j.walk < n; });
+        auto jump = std::lower_bound(jumps.begin(), jumps.end(), number,
+                                     [](const TrackJump& j, std::size_t n) { return j.walk < n; });
         bool in_order = true;
         for (std::size_t s = 0; s < walk.segments.size(); ++s)
             for (std::size_t i = 0; i < walk.segments[s].size(); ++i) {
-                while (jump != jumps.end() && jump->walk == number && std::pair(jump->segment, jump->end) <= std::pair(s, i)) ++jump;
+                while (jump != jumps.end() && jump->walk == number && std::pair(jump->segment, jump->end) <= std::pair(s, i))
+                    ++jump;
                 if (jump != jumps.end() && jump->walk == number && jump->segment == s && i >= jump->begin) continue;
                 const TrackPoint& point = walk.segments[s][i];
                 if (!point.time) continue;
@@ -86,12 +89,14 @@ public:
                 points_.push_back(point);
             }
         if (!in_order)
-            std::stable_sort(points_.begin(), points_.end(), [](const TrackPoint& a, const TrackPoint& b) { return a.time < b.time; });
+            std::stable_sort(points_.begin(), points_.end(),
+                             [](const TrackPoint& a, const TrackPoint& b) { return a.time < b.time; });
     }
 
     [[nodiscard]] std::optional<LocalPoint> at(UtcTime time) const {
         constexpr double most_gap_s = 60.0;
-        const auto after = std::lower_bound(points_.begin(), points_.end(), time, [](const TrackPoint& p, UtcTime t) { return *p.time < t; });
+        const auto after = std::lower_bound(points_.begin(), points_.end(), time,
+                                            [](const TrackPoint& p, UtcTime t) { return *p.time < t; });
         if (after == points_.end()) {
             if (points_.empty() || seconds(*points_.back().time, time) > 0.5 * most_gap_s) return std::nullopt;
             return points_.back().at;
@@ -113,9 +118,15 @@ private:
 
 class WalkFaults {
 public:
-    WalkFaults(const Survey& survey, const WalkMarks& walk, std::size_t number, const ReceiverFaultOptions& options, ReceiverFaults& faults)
-        : survey_(survey), walk_(walk), number_(number), options_(options), faults_(faults),
-          begin_(walk.walk_begin[number]), end_(walk.walk_begin[number + 1]) {}
+    WalkFaults(const Survey& survey, const WalkMarks& walk, std::size_t number, const ReceiverFaultOptions& options,
+               ReceiverFaults& faults)
+        : survey_(survey),
+          walk_(walk),
+          number_(number),
+          options_(options),
+          faults_(faults),
+          begin_(walk.walk_begin[number]),
+          end_(walk.walk_begin[number + 1]) {}
 
     void find() {
         const Walk none;
@@ -193,7 +204,8 @@ private:
             if (was_at_[i - begin_] || is_frozen(i)) continue;
             const auto in = speed(i - 1, i), out = speed(i, i + 1);
             const double limit = std::max(options_.times_usual * usual, 2.0);  // m/s: faster than a walk
-            const double out_m = std::min(distance_m(place(i - 1).at, place(i).at), distance_m(place(i).at, place(i + 1).at));
+            const double out_m =
+                std::min(distance_m(place(i - 1).at, place(i).at), distance_m(place(i).at, place(i + 1).at));
             const bool goes_on = 2.0 * distance_m(place(i - 1).at, place(i + 1).at) < 2.0 * out_m + options_.least_jump_m;
             if (in && out && *in > limit && *out > limit && out_m > options_.least_jump_m && goes_on)
                 faults_.jumped.push_back({i, out_m, usual, std::nullopt});

@@ -1,12 +1,14 @@
-// Where the receiver failed: points of the track that spring away and back, marks that lie off the way the walker was on, marks in
-// one place while the clock went on.
+// Where the receiver failed: points of the track that spring away and back, marks that lie off the way the walker was on,
+// marks in one place while the clock went on.
 //
-// TrackJump:  points of a track that are left and reached by steps far beyond this walk's own, with the track going on where it was.
-// JumpedMark: a mark that lies much farther from where the track was at its time than this walk's marks do; without a track, one
-//             that can be reached from the mark before and left to the next only at many times this walk's speed. `should_be`: the
-//             track's place at that time.
+// TrackJump:  points of a track that are left and reached by steps far beyond this walk's own, with the track going on where
+// it was. JumpedMark: a mark that lies much farther from where the track was at its time than this walk's marks do; without
+// a track, one
+//             that can be reached from the mark before and left to the next only at many times this walk's speed.
+//             `should_be`: the track's place at that time.
 // FarMark:    a mark without a time, far from every point of its walk's track.
-// FrozenRun:  three or more marks that follow one another within 0.1 m, each at least 5 s after the last. `should_be`: where the
+// FrozenRun:  three or more marks that follow one another within 0.1 m, each at least 5 s after the last. `should_be`: where
+// the
 //             track was, if the track went on.
 // Limits:     at least 8 m, and several times what this walk itself has at nine of ten points or marks: our assumption.
 // Degenerate input: walks without a track, without times, of one point give what can be told, mostly nothing.
@@ -56,7 +58,7 @@ struct ReceiverFaultOptions {
     double frozen_within_m = 0.1;
 };
 
-[[nodiscard]] ReceiverFaults receiver_faults(const Survey& survey, const WalkMarks& walk, const ReceiverFaultOptions& options = {},
-                                             const Progress& progress = {});
+[[nodiscard]] ReceiverFaults receiver_faults(const Survey& survey, const WalkMarks& walk,
+                                             const ReceiverFaultOptions& options = {}, const Progress& progress = {});
 
 }  // namespace plugside

@@ -18,7 +18,8 @@ double normal_density(double x, double sd) {
     return std::exp(-0.5 * x * x / (sd * sd)) / (sd * std::sqrt(2.0 * std::numbers::pi));
 }
 
-// How well a mark's take-off lies in line with neighbouring ones, with its own walk's fans as read (+1) or turned round (-1).
+// How well a mark's take-off lies in line with neighbouring ones, with its own walk's fans as read (+1) or turned round
+// (-1).
 class LineUp {
 public:
     LineUp(const Survey& survey, const WalkMarks& walk, double lateral_m) : walk_(walk), near_(walk.marks.size()) {
@@ -63,7 +64,7 @@ private:
 
 // What the offsets of triples look like on this walk: a run, bent by so much, or no run at all.
 struct OffsetSpread {
-    double bend_m = 0.3;       // sd of a run about the straight line between two neighbours
+    double bend_m = 0.3;  // sd of a run about the straight line between two neighbours
     double no_run_share = 0.5;
     [[nodiscard]] double density(double off_m, double place_sd_m) const {
         constexpr double no_run_sd_m = 1.0;
@@ -84,7 +85,8 @@ OffsetSpread fit_spread(const std::vector<Triple>& triples, double lateral_m) {
             const OffsetSpread spread{bend, share};
             double sum = 0.0;
             for (std::size_t i = 0; i < triples.size(); i += step)
-                sum += std::log(spread.density(triples[i].offset_m - lateral_m * triples[i].fan_off(), triples[i].place_sd_m));
+                sum +=
+                    std::log(spread.density(triples[i].offset_m - lateral_m * triples[i].fan_off(), triples[i].place_sd_m));
             if (!first && sum <= best_log) continue;
             first = false;
             best_log = sum;

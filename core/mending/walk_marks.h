@@ -1,7 +1,8 @@
 // The marks that are looked at for faults, in an order of their own: by walk, time and name, whatever the survey's order.
 //
 // Left out: marks that are set aside.
-// surroundings: spacing_m, the median distance from a gopher's mark to the nearest other; density_m2 of each gopher's mark, from the
+// surroundings: spacing_m, the median distance from a gopher's mark to the nearest other; density_m2 of each gopher's mark,
+// from the
 //          distance to its sixth nearest (0 for others' signs). Both without marks in one spot (under 5 cm apart).
 // Degenerate input: no mark gives an empty list; a lonely mark has the density of one mark in 100 m2 and spacing 2 m.
 // Cost:    O(n log n).

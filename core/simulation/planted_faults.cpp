@@ -113,7 +113,8 @@ private:
         return std::nullopt;
     }
 
-    // The mean square difference of errors, in each direction, of marks `steps` apart in the order of the clock; how long apart.
+    // The mean square difference of errors, in each direction, of marks `steps` apart in the order of the clock; how long
+    // apart.
     std::pair<double, double> error_change(std::size_t walk, std::size_t steps) {
         double squares = 0.0, seconds = 0.0, count = 0.0;
         for (std::size_t k = steps; k < seen_[walk].size(); ++k) {
@@ -185,7 +186,8 @@ private:
             if (start->second + length > walk.size()) continue;
             const auto stretch = std::vector(walk.begin() + static_cast<std::ptrdiff_t>(start->second),
                                              walk.begin() + static_cast<std::ptrdiff_t>(start->second + length));
-            if (std::any_of(stretch.begin(), stretch.end(), [&](const SeenMound& s) { return used_.contains(s.mark); })) continue;
+            if (std::any_of(stretch.begin(), stretch.end(), [&](const SeenMound& s) { return used_.contains(s.mark); }))
+                continue;
             // what was marked in between froze with the rest
             const auto from = mound(stretch.front()).time, to = mound(stretch.back()).time;
             const LocalPoint stood = mound(stretch.front()).plug;
@@ -364,7 +366,8 @@ void record_with(SimulatedField& field, const Receiver& receiver, Random& random
         }
         for (std::size_t i = 0; i < field.survey.mounds.size(); ++i) {
             Mound& mark = field.survey.mounds[i];
-            if (mark.walk == walk && mark.time && !placed.contains(i)) mark.plug = mark.plug + change_at(changes, *mark.time);
+            if (mark.walk == walk && mark.time && !placed.contains(i))
+                mark.plug = mark.plug + change_at(changes, *mark.time);
         }
         for (TrackSegment& segment : field.survey.walks[walk].segments)
             for (TrackPoint& point : segment)

@@ -1,16 +1,19 @@
 // What goes wrong on real walks, planted into a made-up one, with a list of what was planted: the yardstick of core/mending.
 //
-// Doubles:   `pressed_twice`: a second mark some seconds after the first; `met_again`: the mound is met from a later line of the
-//            same walk and marked once more. Both with a new reading of the fan and new jitter; the later one with the error that
-//            the receiver had by then.
+// Doubles:   `pressed_twice`: a second mark some seconds after the first; `met_again`: the mound is met from a later line of
+// the
+//            same walk and marked once more. Both with a new reading of the fan and new jitter; the later one with the error
+//            that the receiver had by then.
 // Fans:      single ones read from the wrong end; a whole walk read so; a walk whose compass is off.
-// Receiver:  single marks and track points that jump 15-60 m; stretches of three to six marks in one place while the clock goes
+// Receiver:  single marks and track points that jump 15-60 m; stretches of three to six marks in one place while the clock
+// goes
 //            on.
 // Outside:   marks pressed 12-50 m beyond the boundary; none where there is no boundary.
 // Later:     the field walked once more two weeks later with an error of its own; part of the mounds is marked again.
 // Diggers:   other diggers' signs marked as a gopher's, every other one with a word of what was seen.
 // Shares are of marks of true mounds. How often each happens: our assumption, no published figure.
-// Guarantee: marks of the first walks keep their index, so TrueMound::seen_as stays valid; new marks are appended. No mark gets two
+// Guarantee: marks of the first walks keep their index, so TrueMound::seen_as stays valid; new marks are appended. No mark
+// gets two
 //            faults of its own (a walk's compass and wrong end hold for all its fans, before single ones are turned).
 // Degenerate input: a walk too small for a fault gets fewer of it.
 // Cost:      O(n log n).
@@ -67,8 +70,8 @@ struct PlantedFaults {
 
 PlantedFaults plant_faults(SimulatedField& field, const FaultsToPlant& wanted, Random& random);
 
-// The same walk as this receiver would have recorded it: marks of true mounds stand at the plug plus its error; other marks and
-// the track are moved along. Each walk has its own.
+// The same walk as this receiver would have recorded it: marks of true mounds stand at the plug plus its error; other marks
+// and the track are moved along. Each walk has its own.
 void record_with(SimulatedField& field, const Receiver& receiver, Random& random);
 
 }  // namespace plugside

@@ -8,7 +8,9 @@
 namespace plugside {
 namespace {
 
-UtcTime at_second(double seconds) { return UtcTime{std::chrono::milliseconds{1744290000000 + std::llround(seconds * 1000.0)}}; }
+UtcTime at_second(double seconds) {
+    return UtcTime{std::chrono::milliseconds{1744290000000 + std::llround(seconds * 1000.0)}};
+}
 
 // Mounds 2 m apart, one every 20 s.
 Survey timed_run(std::size_t mounds) {

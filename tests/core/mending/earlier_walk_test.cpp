@@ -32,7 +32,8 @@ Tally fourteen_fields(const Receiver& receiver, double marked_later) {
         for (const MarkedBefore& match : marked_before(field.survey, walk)) {
             const std::string& later = field.survey.mounds[walk.marks[match.later].mound].name;
             const std::string& earlier = field.survey.mounds[walk.marks[match.earlier].mound].name;
-            const bool same = mound_of.contains(later) && mound_of[later] == (mound_of.contains(earlier) ? mound_of[earlier] : earlier);
+            const bool same =
+                mound_of.contains(later) && mound_of[later] == (mound_of.contains(earlier) ? mound_of[earlier] : earlier);
             (same ? tally.found : tally.wrong) += 1.0;
         }
         tally.planted += static_cast<double>(planted.marked_later.size());

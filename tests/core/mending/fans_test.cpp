@@ -69,8 +69,8 @@ OffsetTally forty_walks(const std::optional<Receiver>& receiver) {
             tally.ceiling_within += std::abs(as_axis(turn_against_true_runs(field) - wanted.turned_degrees)) <= 4.0;
         }
     }
-    std::printf("compass: %d walks, within 4 degrees %d, stand out %d (within 4: %d), runs known: within 4 %d\n", tally.walks, tally.within,
-                tally.stand_out, tally.stand_out_within, tally.ceiling_within);
+    std::printf("compass: %d walks, within 4 degrees %d, stand out %d (within 4: %d), runs known: within 4 %d\n",
+                tally.walks, tally.within, tally.stand_out, tally.stand_out_within, tally.ceiling_within);
     return tally;
 }
 

@@ -17,13 +17,14 @@ std::vector<Finding> all_findings(const Survey& survey) { return findings_of(sur
 double share(std::size_t found, std::size_t planted) { return static_cast<double>(found) / static_cast<double>(planted); }
 
 std::size_t common(const std::set<std::string>& named, const std::vector<std::string>& planted) {
-    return static_cast<std::size_t>(std::count_if(planted.begin(), planted.end(), [&](const std::string& m) { return named.contains(m); }));
+    return static_cast<std::size_t>(
+        std::count_if(planted.begin(), planted.end(), [&](const std::string& m) { return named.contains(m); }));
 }
 
 TEST(Findings, InFortyWalksPlantedFaultsAreFoundAndHardlyAnyMoundIsFalselyAccused) {
-    std::size_t mounds = 0, pressed = 0, pressed_found = 0, doubles_false = 0, frozen = 0, frozen_found = 0, frozen_false = 0, jumped = 0,
-                jumped_found = 0, outside = 0, outside_found = 0, springs = 0, springs_found = 0, springs_false = 0, diggers_false = 0,
-                diggers = 0, diggers_found = 0, turned_false = 0;
+    std::size_t mounds = 0, pressed = 0, pressed_found = 0, doubles_false = 0, frozen = 0, frozen_found = 0,
+                frozen_false = 0, jumped = 0, jumped_found = 0, outside = 0, outside_found = 0, springs = 0,
+                springs_found = 0, springs_false = 0, diggers_false = 0, diggers = 0, diggers_found = 0, turned_false = 0;
     for (std::size_t number = 0; number < 40; ++number) {
         const test::PlantedWalk walk = test::planted_walk(number);
         const auto findings = *findings_of(walk.field.survey);
@@ -44,7 +45,9 @@ TEST(Findings, InFortyWalksPlantedFaultsAreFoundAndHardlyAnyMoundIsFalselyAccuse
             frozen_found += common(stuck, stretch);
         }
         frozen += stuck_planted;
-        frozen_false += stuck.size() > stuck_planted + walk.planted.frozen.size() ? stuck.size() - stuck_planted - walk.planted.frozen.size() : 0;
+        frozen_false += stuck.size() > stuck_planted + walk.planted.frozen.size()
+                            ? stuck.size() - stuck_planted - walk.planted.frozen.size()
+                            : 0;
         jumped += walk.planted.jumped.size();
         jumped_found += common(test::marks_named(findings, FindingKind::jump), walk.planted.jumped);
         outside += walk.planted.outside.size();
@@ -58,8 +61,9 @@ TEST(Findings, InFortyWalksPlantedFaultsAreFoundAndHardlyAnyMoundIsFalselyAccuse
         springs += walk.planted.jumped_track_points.size();
         for (const Finding& finding : findings) {
             if (finding.kind != FindingKind::jump || !finding.marks.empty()) continue;
-            const bool planted = std::any_of(walk.planted.jumped_track_points.begin(), walk.planted.jumped_track_points.end(),
-                                             [&](LocalPoint at) { return distance_m(at, finding.at) < 0.01; });
+            const bool planted =
+                std::any_of(walk.planted.jumped_track_points.begin(), walk.planted.jumped_track_points.end(),
+                            [&](LocalPoint at) { return distance_m(at, finding.at) < 0.01; });
             ++(planted ? springs_found : springs_false);
         }
     }
@@ -102,7 +106,8 @@ TEST(Findings, AMarkThatWasSetAsideIsNotSpokenOf) {
     for (Mound& mound : walk.field.survey.mounds)
         if (mound.name == name) mound.set_aside_because = "by hand";
     const auto findings = *findings_of(walk.field.survey);
-    for (const Finding& finding : findings) EXPECT_EQ(std::count(finding.marks.begin(), finding.marks.end(), name), 0) << finding.id;
+    for (const Finding& finding : findings)
+        EXPECT_EQ(std::count(finding.marks.begin(), finding.marks.end(), name), 0) << finding.id;
 }
 
 TEST(Findings, IdsAreUniqueAndSentencesEndWithAStop) {
@@ -152,7 +157,8 @@ RC_GTEST_PROP(Findings, AcceptingAllAndTakingAllBackRestoresTheSurvey, ()) {
         if (finding.mend) answer_finding(survey, {finding.id, Answer::accepted, *finding.mend});
     RC_ASSERT(survey.mounds != before.mounds);
     std::size_t left = survey.answers.size();
-    while (left-- > 0) take_answer_back(survey, survey.answers[*rc::gen::inRange<std::size_t>(0, survey.answers.size())].finding);
+    while (left-- > 0)
+        take_answer_back(survey, survey.answers[*rc::gen::inRange<std::size_t>(0, survey.answers.size())].finding);
     RC_ASSERT(survey.mounds == before.mounds);
     RC_ASSERT(survey.answers.empty());
 }
@@ -210,8 +216,8 @@ TEST(DiggerKey, EveryChainOfAnswersEndsAndEveryQuestionIsReached) {
     };
     follow(follow, 0, 1);
     EXPECT_TRUE(std::all_of(reached.begin(), reached.end(), [](bool r) { return r; }));
-    EXPECT_EQ(diggers, (std::set<SignKind>{SignKind::gopher_mound, SignKind::surface_plug, SignKind::mole, SignKind::ground_squirrel,
-                                           SignKind::vole}));
+    EXPECT_EQ(diggers, (std::set<SignKind>{SignKind::gopher_mound, SignKind::surface_plug, SignKind::mole,
+                                           SignKind::ground_squirrel, SignKind::vole}));
 }
 
 }  // namespace

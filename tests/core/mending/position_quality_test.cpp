@@ -14,7 +14,8 @@ PlacedMark mark_at(double east_m, double seconds, std::size_t walk = 0, PlaceErr
 TEST(PositionQuality, RelativeErrorGrowsFromTheOwnPartsToTheWholeWithTime) {
     const PlacedMark first = mark_at(0.0, 0.0);
     EXPECT_NEAR(relative_sd_m(first, mark_at(3.0, 0.0)), std::sqrt(2.0 * 0.16), 1e-12);
-    EXPECT_NEAR(relative_sd_m(first, mark_at(3.0, 600.0)), std::sqrt(2.0 * 0.16 + 2.0 * 2.25 * (1.0 - std::exp(-1.0))), 1e-12);
+    EXPECT_NEAR(relative_sd_m(first, mark_at(3.0, 600.0)), std::sqrt(2.0 * 0.16 + 2.0 * 2.25 * (1.0 - std::exp(-1.0))),
+                1e-12);
     EXPECT_NEAR(relative_sd_m(first, mark_at(3.0, 1e6)), std::sqrt(2.0 * 0.16 + 2.0 * 2.25), 1e-9);
     EXPECT_NEAR(relative_sd_m(first, mark_at(3.0, -600.0)), relative_sd_m(first, mark_at(3.0, 600.0)), 1e-12);
 }
@@ -29,7 +30,8 @@ TEST(PositionQuality, WithoutATimeOneMemoryIsTakenToHavePassed) {
     EXPECT_NEAR(relative_sd_m(timeless, mark_at(0.0, 5.0)), relative_sd_m(mark_at(0.0, 0.0), mark_at(0.0, 600.0)), 1e-12);
 }
 
-// 60 averaged fixes brought 7.3 m to 4.4 m (RMSE95) under Douglas firs: 0.60, far from 1 / sqrt(60) = 0.13 (trade facts, section 6).
+// 60 averaged fixes brought 7.3 m to 4.4 m (RMSE95) under Douglas firs: 0.60, far from 1 / sqrt(60) = 0.13 (trade facts,
+// section 6).
 TEST(PositionQuality, AveragingLessensTheErrorByMuchLessThanTheRootOfTheNumber) {
     std::vector<PlacedMark> fixes;
     for (int i = 0; i < 60; ++i) fixes.push_back(mark_at(0.0, i));

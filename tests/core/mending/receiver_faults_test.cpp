@@ -130,7 +130,8 @@ TEST(OutsideField, AgreesWithTheFieldsOwnRuleOnARaggedBoundary) {
     }
     std::set<std::string> named, expected;
     const WalkMarks walk = walk_marks(survey);
-    for (const OutsideMark& mark : outside_field(survey, walk)) named.insert(survey.mounds[walk.marks[mark.mark].mound].name);
+    for (const OutsideMark& mark : outside_field(survey, walk))
+        named.insert(survey.mounds[walk.marks[mark.mark].mound].name);
     for (const Mound& mound : survey.mounds)
         if (!contains(survey.ground.boundary, mound.plug)) expected.insert(mound.name);
     EXPECT_EQ(named, expected);

@@ -32,7 +32,8 @@ TEST(PlantedFaults, AreListedAndThereAndTheFirstMarksKeepTheirIndex) {
     wanted.marked_later = 0.5;
     const PlantedFaults planted = plant_faults(field, wanted, random);
     ASSERT_GT(field.survey.mounds.size(), before.survey.mounds.size());
-    for (std::size_t i = 0; i < before.survey.mounds.size(); ++i) EXPECT_EQ(field.survey.mounds[i].name, before.survey.mounds[i].name);
+    for (std::size_t i = 0; i < before.survey.mounds.size(); ++i)
+        EXPECT_EQ(field.survey.mounds[i].name, before.survey.mounds[i].name);
     EXPECT_GE(planted.pressed_twice.size(), 4U);
     EXPECT_GE(planted.met_again.size(), 3U);
     EXPECT_GE(planted.reversed.size(), 4U);
@@ -47,7 +48,8 @@ TEST(PlantedFaults, AreListedAndThereAndTheFirstMarksKeepTheirIndex) {
     for (const MarkedAgain& again : planted.met_again) EXPECT_GT(again.seconds, 100.0);
     for (const std::string& name : planted.reversed)
         EXPECT_EQ(mark_named(field.survey, name).fan, mark_named(before.survey, name).fan->reversed());
-    for (const std::string& name : planted.outside) EXPECT_FALSE(contains(field.survey.ground.boundary, mark_named(field.survey, name).plug));
+    for (const std::string& name : planted.outside)
+        EXPECT_FALSE(contains(field.survey.ground.boundary, mark_named(field.survey, name).plug));
     for (const std::string& name : planted.jumped)
         EXPECT_GE(distance_m(mark_named(field.survey, name).plug, mark_named(before.survey, name).plug), 15.0);
     for (const std::string& name : planted.diggers) {
@@ -76,8 +78,12 @@ TEST(PlantedFaults, AWholeWalkIsTurnedAndReadFromTheWrongEnd) {
     plant_faults(field, wanted, random);
     for (std::size_t i = 0; i < before.survey.mounds.size(); ++i) {
         const Mound &was = before.survey.mounds[i], &is = field.survey.mounds[i];
-        if (was.fan && was.walk == 0) { EXPECT_NEAR(turn_degrees(*was.fan, *is.fan), -160.0, 1e-9); }
-        if (was.fan && was.walk != 0) { EXPECT_EQ(was.fan, is.fan); }
+        if (was.fan && was.walk == 0) {
+            EXPECT_NEAR(turn_degrees(*was.fan, *is.fan), -160.0, 1e-9);
+        }
+        if (was.fan && was.walk != 0) {
+            EXPECT_EQ(was.fan, is.fan);
+        }
     }
 }
 
