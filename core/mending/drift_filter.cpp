@@ -5,6 +5,8 @@
 #include <cmath>
 #include <numbers>
 
+#include "core/systems/two_threads.h"
+
 namespace plugside {
 
 namespace {
@@ -179,10 +181,14 @@ std::vector<std::vector<Resting>> follow_drift(const std::vector<DriftStep>& ste
                                                const Progress& progress) {
     std::vector<std::vector<Resting>> result(steps.size());
     const Grid prior = prior_of(scales);
-    for (std::size_t begin = 0; begin < steps.size(); begin += block) {
-        if (progress.stopped()) return {};
-        follow_block(steps, scales, prior, begin, std::min(begin + block, steps.size()), result);
-    }
+    const bool all = on_two_threads((steps.size() + block - 1) / block, progress,
+                                    [&](std::size_t first, std::size_t last) {
+                                        for (std::size_t b = first; b < last; ++b)
+                                            follow_block(steps, scales, prior, b * block,
+                                                         std::min((b + 1) * block, steps.size()), result);
+                                    },
+                                    1);
+    if (!all) return {};
     return result;
 }
 

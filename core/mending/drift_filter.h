@@ -9,7 +9,7 @@
 //          forward and backward over the grid, exact up to its cells.
 // Blocks:  of 800 marks, with 60 more to either side: what lies further off says nothing any more.
 // Degenerate input: marks without candidates let the offset wander on.
-// Cost:    O(marks * cells), less than 0.1 ms a mark.
+// Cost:    O(marks * cells), less than 0.1 ms a mark; two threads.
 #pragma once
 
 #include <cstddef>
