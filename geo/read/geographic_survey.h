@@ -26,6 +26,8 @@ struct GeographicMark {
     Mound mound;
     std::string file;
     std::string place;
+    bool exchanged = false;  // latitude and longitude were exchanged by the reader, as nothing else lies on the earth
+    std::optional<std::size_t> fault;  // number of the coordinate fault (coordinate_faults.h) that the mark is part of
 };
 
 struct GeographicTrackPoint {
