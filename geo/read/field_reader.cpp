@@ -34,7 +34,7 @@ tl::expected<GeographicFile, Refusal> read_walk(const std::filesystem::path& pat
 tl::expected<GeographicFile, Refusal> read_file(const std::filesystem::path& path, const Progress& progress) {
     const auto kind = kind_of_file(path);
     if (!kind) return tl::unexpected(kind.error());
-    return *kind == FileKind::xml ? read_walk(path, progress) : read_vector_layers(path, *kind, progress);
+    return *kind == FileKind::xml ? read_walk(path, progress) : read_vector_layers(path, *kind, {}, progress);
 }
 
 // Gives every mark a name of its own and says where it had to change one.

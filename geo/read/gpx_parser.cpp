@@ -3,10 +3,10 @@
 #include <expat.h>
 
 #include <algorithm>
-#include <cmath>
 #include <cstring>
 #include <new>
 
+#include "geo/read/coordinate_place.h"
 #include "geo/read/numbers.h"
 
 namespace plugside {
@@ -220,12 +220,14 @@ std::optional<GeographicPoint> GpxParser::place(Attributes attributes, const std
     };
     const auto lat = as_written("lat");
     const auto lon = as_written("lon");
-    exchanged = lat && lon && std::abs(*lat) > 90.0 && std::abs(*lat) <= 180.0 && std::abs(*lon) <= 90.0;
-    const auto latitude = exchanged ? lon : degrees(attributes, "lat", 90.0, what);
-    if (!latitude) return std::nullopt;
-    const auto longitude = exchanged ? lat : degrees(attributes, "lon", 180.0, what);
-    if (!longitude) return std::nullopt;
-    return GeographicPoint{*longitude == 180.0 ? -180.0 : *longitude, *latitude};
+    if (lat && lon)
+        if (const auto place = place_on_earth(*lon, *lat)) {
+            exchanged = place->exchanged;
+            return place->at;
+        }
+    // Which of the two it is, and how it is written, is for the refusal to say.
+    if (degrees(attributes, "lat", 90.0, what)) static_cast<void>(degrees(attributes, "lon", 180.0, what));
+    return std::nullopt;
 }
 
 void GpxParser::open_link(Attributes attributes) {
