@@ -68,6 +68,7 @@ struct GeographicFile {
     std::vector<SetDecision> decisions;
     std::uint64_t revision = 0;  // of a plan handed out before
     std::vector<ReadFinding> findings;
+    bool gathered = false;  // its contents went into another file's (photographs)
 };
 
 }  // namespace plugside
