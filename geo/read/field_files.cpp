@@ -31,8 +31,9 @@ void take_route_points(GpxFile& gpx, FindingList& findings) {
         ++taken;
     }
     const std::size_t left = gpx.route_points.size() - taken;
-    if (taken > 0) findings.add("", std::to_string(taken) + " points of a route carry notes of mounds; they are taken as marks");
-    if (left > 0) findings.add("", std::to_string(left) + " points of a route carry no note of a mound; they are not used");
+    const auto points = [](std::size_t count) { return std::to_string(count) + (count == 1 ? " point" : " points"); };
+    if (taken > 0) findings.add("", "taken as marks, as they carry notes of mounds: " + points(taken) + " of a route");
+    if (left > 0) findings.add("", "not used, as they carry no note of a mound: " + points(left) + " of a route");
 }
 
 tl::expected<GeographicFile, Refusal> read_walk(const std::filesystem::path& path, const Progress& progress) {

@@ -68,6 +68,10 @@ public:
         : file_(file), file_name_(std::filesystem::path(file).filename().string()), findings_(findings), result_(result) {}
 
     tl::expected<void, Refusal> take(const ReadLayer& layer, const LayerGuess& guess) {
+        if (!layer.has_shapes) {
+            findings_.add("layer " + layer.name, "the layer has no shapes; it is not used");
+            return {};
+        }
         guess_ = &guess;
         walk_ = {file_name_ + (layer.name.empty() ? "" : ", " + layer.name), {}, {}};
         points_ = lines_ = polygons_ = 0;
@@ -214,6 +218,9 @@ tl::expected<GeographicFile, Refusal> read_gis_layers(const std::filesystem::pat
     const std::string name = file.string();
     result.file = name;
     LayerInterpreter interpreter(name, findings, result);
+    if (std::none_of(layers->begin(), layers->end(), [](const ReadLayer& layer) { return layer.has_shapes; }))
+        return tl::unexpected(Refusal{Refusal::Code::wrong_format, name, "", "a file without a layer of shapes",
+                                      "points, lines or polygons of a field"});
     for (const ReadLayer& layer : *layers) {
         const LayerGuess* given = guess_for(layer.name);
         if (auto taken = interpreter.take(layer, given != nullptr ? *given : guess_of(layer)); !taken)

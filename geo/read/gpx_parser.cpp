@@ -114,11 +114,13 @@ void GpxParser::start(const char* qualified_name, Attributes attributes) {
         extension_name_ = name;
     }
     open_.push_back(element);
-    if (element == Element::waypoint) open_waypoint(attributes);
+    if (element == Element::waypoint) {
+        in_route_ = name == "rtept";
+        open_waypoint(attributes);
+    }
     if (element == Element::track_point) open_track_point(attributes);
     if (element == Element::segment) file_.segments.emplace_back();
     if (element == Element::link) open_link(attributes);
-    if (element == Element::waypoint) in_route_ = name == "rtept";
 }
 
 void GpxParser::open_root(std::string_view name, bool gpx_namespace, Attributes attributes) {

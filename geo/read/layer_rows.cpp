@@ -172,7 +172,7 @@ public:
     }
 
     ReadLayer read(OGRLayer& source, bool wanted) {
-        ReadLayer layer{source.GetName(), has_system(source), {}, {}};
+        ReadLayer layer{source.GetName(), has_system(source), source.GetGeomType() != wkbNone, {}, {}};
         const OGRFeatureDefn& definition = *source.GetLayerDefn();
         for (int i = 0; i < definition.GetFieldCount(); ++i)
             layer.columns.emplace_back(definition.GetFieldDefn(i)->GetNameRef());

@@ -47,6 +47,7 @@ struct ReadRow {
 struct ReadLayer {
     std::string name;
     bool has_reference_system = true;
+    bool has_shapes = true;  // else a table beside the map
     std::vector<std::string> columns;
     std::vector<ReadRow> rows;
 
