@@ -32,7 +32,7 @@ void prepare_vector_library() {
         OSRSetPROJEnableNetwork(0);
         RegisterOGRGeoPackage();
         RegisterOGRGeoJSON();
-        RegisterOGRKML();
+        RegisterOGRLIBKML();
         RegisterOGRShape();
         RegisterOGRFlatGeobuf();
         GDALRegister_JPEG();

@@ -62,6 +62,14 @@ std::string text_in(const Value& value) {
     return text;
 }
 
+// Columns that every KML file has and nobody filled, and those that are empty all the way down.
+bool says_nothing(const std::string& column, const ReadLayer& layer, std::size_t index) {
+    constexpr std::array<std::string_view, 8> of_kml{"begin",   "end",        "altitudeMode", "tessellate",
+                                                     "extrude", "visibility", "drawOrder",    "icon"};
+    if (std::find(of_kml.begin(), of_kml.end(), column) != of_kml.end()) return true;
+    return std::all_of(layer.rows.begin(), layer.rows.end(), [&](const ReadRow& row) { return text_in(row.values[index]).empty(); });
+}
+
 class LayerInterpreter {
 public:
     LayerInterpreter(const std::string& file, FindingList& findings, GeographicFile& result)
@@ -83,7 +91,7 @@ public:
             take_lines(row);
             take_polygons(row);
         }
-        tell(layer.name);
+        tell(layer);
         if (!waypoints_.waypoints.empty()) walk_.marks = marks_of(waypoints_, file_, findings_);
         waypoints_ = {};
         if (!walk_.marks.empty() || !walk_.segments.empty()) result_.walks.push_back(std::move(walk_));
@@ -151,8 +159,8 @@ private:
     }
 
     // What the layer was taken for, so that a person can say otherwise.
-    void tell(const std::string& name) {
-        const std::string place = "layer " + name;
+    void tell(const ReadLayer& layer) {
+        const std::string place = "layer " + layer.name;
         if (points_ > 0)
             findings_.add(place, guess_->points == PointUse::mounds ? "its points are taken as mounds" : "its points are not used");
         if (lines_ > 0)
@@ -165,7 +173,7 @@ private:
                                                                               : "its polygons are not used");
         if (points_ == 0 || guess_->points == PointUse::not_used) return;
         for (std::size_t i = 0; i < guess_->columns.size() && i < guess_->roles.size(); ++i)
-            if (guess_->roles[i] == ColumnRole::none)
+            if (guess_->roles[i] == ColumnRole::none && !says_nothing(guess_->columns[i], layer, i))
                 findings_.add(place, "the column " + quoted_for_display(guess_->columns[i]) + " is not used");
     }
 

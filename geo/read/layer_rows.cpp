@@ -265,7 +265,7 @@ using Data = std::unique_ptr<GDALDataset, Closer>;
 const char* driver_of(FileKind kind) {
     switch (kind) {
         case FileKind::geopackage: return "GPKG";
-        case FileKind::kml: return "KML";
+        case FileKind::kml: return "LIBKML";
         case FileKind::shapefile: return "ESRI Shapefile";
         case FileKind::flatgeobuf: return "FlatGeobuf";
         default: return "GeoJSON";

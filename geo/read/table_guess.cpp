@@ -39,19 +39,29 @@ struct Parted {
     std::size_t cells = 0;
 };
 
-// Commas that are decimal signs part every row alike too: what the other separators part as well goes first.
-std::optional<Parted> best_parted(std::string_view text, const std::string& name) {
+// Commas that are decimal signs part every row alike too: what the other separators part as well goes first. Nothing parts
+// the text: nothing, or what was wrong with it under the separator that its first line has most of.
+tl::expected<std::optional<Parted>, Refusal> best_parted(std::string_view text, const std::string& name) {
     std::optional<Parted> best;
     std::size_t best_fit = 0;
+    std::optional<Refusal> refusal;
+    std::ptrdiff_t most = 0;
+    const std::string_view first_line = text.substr(0, text.find_first_of("\r\n"));
     for (const char separator : {'\t', ';', '|', ',', ' '}) {
         auto rows = split_delimited(text, separator, name, rows_looked_at);
-        if (!rows) continue;
+        if (!rows) {
+            const auto count = std::count(first_line.begin(), first_line.end(), separator);
+            if (separator != ' ' && count > most) refusal = rows.error();
+            most = std::max(most, separator != ' ' ? count : 0);
+            continue;
+        }
         std::size_t cells = 0;
         const std::size_t fit = fit_of(*rows, cells);
         if (fit <= best_fit + best_fit / 4) continue;
         best_fit = fit;
         best = Parted{separator, std::move(*rows), cells};
     }
+    if (refusal) return tl::unexpected(*refusal);
     return best;
 }
 
@@ -272,14 +282,15 @@ tl::expected<TableGuess, Refusal> guess_table_text(std::string_view bytes, const
     const TextEncoding encoding = guess_encoding(bytes);
     const std::string text = to_utf_8(bytes, encoding);
     auto parted = best_parted(text, name);
-    if (!parted) {
+    if (!parted) return tl::unexpected(parted.error());
+    if (!*parted) {
         const auto first = trimmed(std::string_view(text).substr(0, 200));
         return tl::unexpected(Refusal{Refusal::Code::wrong_format, name, "",
                                       "a text that no separator parts into columns (" +
                                           quoted_for_display(std::string(first.substr(0, first.find_first_of("\r\n")))) + ")",
                                       "a table of marks, or a GPX, GeoPackage or GeoJSON file"});
     }
-    return Guesser(std::move(*parted), encoding).guess();
+    return Guesser(std::move(**parted), encoding).guess();
 }
 
 }  // namespace plugside
