@@ -17,9 +17,9 @@ constexpr double metres_a_degree = 111'320.0;  // of latitude, roughly: only tel
 constexpr double near_m = 500.0;
 constexpr double scattered_m = 10'000.0;
 constexpr double least_single_m = 3'000.0;
-constexpr std::array<CoordinateChange, 6> all_changes{CoordinateChange::exchange,      CoordinateChange::turn_longitude,
-                                                      CoordinateChange::turn_latitude, CoordinateChange::turn_both,
-                                                      CoordinateChange::exchange_and_turn, CoordinateChange::degrees_and_minutes};
+constexpr std::array<CoordinateChange, 6> all_changes{
+    CoordinateChange::exchange,  CoordinateChange::turn_longitude,    CoordinateChange::turn_latitude,
+    CoordinateChange::turn_both, CoordinateChange::exchange_and_turn, CoordinateChange::degrees_and_minutes};
 
 double fraction_of(double degrees) { return std::abs(degrees) - std::floor(std::abs(degrees)); }
 
@@ -38,9 +38,7 @@ struct Box {
     double west = 0.0, south = 0.0, east = 0.0, north = 0.0;
 
     GeographicPoint middle() const { return {(west + east) / 2.0, (south + north) / 2.0}; }
-    double metres_east() const {
-        return metres_a_degree * std::cos(middle().latitude_degrees * std::numbers::pi / 180.0);
-    }
+    double metres_east() const { return metres_a_degree * std::cos(middle().latitude_degrees * std::numbers::pi / 180.0); }
     double extent_m() const { return std::hypot((east - west) * metres_east(), (north - south) * metres_a_degree); }
     double gap_m(const Box& other) const {
         const double shift = unwrapped_longitude(other.west, west) - other.west;
@@ -133,7 +131,9 @@ private:
             add(std::move(track));
         }
         Body ground{Of::ground, number, 0, {}, {}, 0};
-        const auto take = [&](const GeographicLine& line) { ground.places.insert(ground.places.end(), line.begin(), line.end()); };
+        const auto take = [&](const GeographicLine& line) {
+            ground.places.insert(ground.places.end(), line.begin(), line.end());
+        };
         for (const GeographicPolygon& part : file.ground.boundary)
             for (const GeographicLine& ring : part.rings) take(ring);
         for (const GeographicBarrier& barrier : file.ground.barriers) take(barrier.line);
@@ -144,8 +144,8 @@ private:
 
     std::vector<GeographicMark>& marks_of(const Body& body) { return files_[body.file].walks[body.walk].marks; }
 
-    std::size_t add_fault(CoordinateChange change, const Body& body, bool whole, GeographicPoint written, std::string evidence,
-                          double sure) {
+    std::size_t add_fault(CoordinateChange change, const Body& body, bool whole, GeographicPoint written,
+                          std::string evidence, double sure) {
         faults_.push_back({change, std::filesystem::path(files_[body.file].file).filename().string(), whole, written,
                            std::move(evidence), sure});
         return faults_.size() - 1;
@@ -166,7 +166,8 @@ private:
                 if (!mark.exchanged) continue;
                 ++count;
                 if (!fault)
-                    fault = add_fault(CoordinateChange::exchange, body, false, {mark.at.latitude_degrees, mark.at.longitude_degrees},
+                    fault = add_fault(CoordinateChange::exchange, body, false,
+                                      {mark.at.latitude_degrees, mark.at.longitude_degrees},
                                       "No place on the earth has a latitude beyond 90 degrees.", 0.99);
                 put(mark, mark.at, *fault);
             }
@@ -182,7 +183,8 @@ private:
             const Box box = box_of(body.places, 0.02);
             if (box.extent_m() < scattered_m) continue;
             std::vector<GeographicPoint> mended;
-            for (const GeographicPoint place : body.places) mended.push_back(*changed(place, CoordinateChange::degrees_and_minutes));
+            for (const GeographicPoint place : body.places)
+                mended.push_back(*changed(place, CoordinateChange::degrees_and_minutes));
             if (box_of(mended, 0.02).extent_m() * 4.0 > box.extent_m()) continue;
             change_body(body, CoordinateChange::degrees_and_minutes,
                         "Read as degrees and minutes the marks of the file, now " + kilometres(box.extent_m()) +
@@ -325,7 +327,9 @@ private:
             }
             if (!only || several) continue;
             change_body(body, *only,
-                        "Where the marks stand no pocket gophers live; changed so, they lie in North or Central America, where they do.", 0.8);
+                        "Where the marks stand no pocket gophers live; changed so, they lie in North or Central America, "
+                        "where they do.",
+                        0.8);
         }
     }
 
@@ -376,7 +380,7 @@ private:
         }
         const double far = std::max(least_single_m, 3.0 * box.extent_m());
         for (const Body& body : bodies_) {
-            if (body.of != Of::marks || body.cluster != *field_ ) continue;
+            if (body.of != Of::marks || body.cluster != *field_) continue;
             for (GeographicMark& mark : marks_of(body)) mend_single(body, mark, box, far);
         }
     }
@@ -387,17 +391,18 @@ private:
             if (change == CoordinateChange::degrees_and_minutes && !could_be_minutes(mark.at)) continue;
             const auto to = changed(mark.at, change);
             if (!to || field.gap_m(*to) > near_m) continue;
-            const std::size_t fault =
-                add_fault(change, body, false, mark.at,
-                          "As it stands the mark lies " + kilometres(field.gap_m(mark.at)) +
-                              " from the others; changed so, it lies among them.",
-                          0.95);
+            const std::size_t fault = add_fault(change, body, false, mark.at,
+                                                "As it stands the mark lies " + kilometres(field.gap_m(mark.at)) +
+                                                    " from the others; changed so, it lies among them.",
+                                                0.95);
             return put(mark, *to, fault);
         }
     }
 
     static std::string kilometres(double metres) {
-        if (metres < 10'000.0) return std::to_string(std::lround(metres / 100.0) / 10) + "." + std::to_string(std::lround(metres / 100.0) % 10) + " km";
+        if (metres < 10'000.0)
+            return std::to_string(std::lround(metres / 100.0) / 10) + "." +
+                   std::to_string(std::lround(metres / 100.0) % 10) + " km";
         return std::to_string(std::lround(metres / 1000.0)) + " km";
     }
 
@@ -406,37 +411,6 @@ private:
     std::vector<CoordinateFault> faults_;
     std::optional<std::size_t> field_;
 };
-
-const char* what_looks_wrong(CoordinateChange change) {
-    switch (change) {
-        case CoordinateChange::exchange: return "latitude and longitude look exchanged";
-        case CoordinateChange::turn_longitude: return "the sign of the longitude (east or west) looks lost";
-        case CoordinateChange::turn_latitude: return "the sign of the latitude (north or south) looks lost";
-        case CoordinateChange::turn_both: return "the signs of latitude and longitude look lost";
-        case CoordinateChange::exchange_and_turn:
-            return "latitude and longitude look exchanged, and the sign of the longitude (east or west) lost";
-        case CoordinateChange::degrees_and_minutes: return "degrees and minutes look read as decimal degrees";
-    }
-    return "";
-}
-
-const char* what_is_proposed(CoordinateChange change) {
-    switch (change) {
-        case CoordinateChange::exchange: return "with latitude and longitude exchanged";
-        case CoordinateChange::turn_longitude: return "with the longitude's sign turned";
-        case CoordinateChange::turn_latitude: return "with the latitude's sign turned";
-        case CoordinateChange::turn_both: return "with both signs turned";
-        case CoordinateChange::exchange_and_turn: return "with latitude and longitude exchanged and the longitude's sign turned";
-        case CoordinateChange::degrees_and_minutes: return "read as degrees and minutes";
-    }
-    return "";
-}
-
-FindingKind kind_of(CoordinateChange change) {
-    if (change == CoordinateChange::exchange || change == CoordinateChange::exchange_and_turn)
-        return FindingKind::swapped_coordinates;
-    return change == CoordinateChange::degrees_and_minutes ? FindingKind::degrees_and_minutes : FindingKind::lost_sign;
-}
 
 }  // namespace
 
@@ -466,29 +440,6 @@ std::optional<GeographicPoint> changed(GeographicPoint place, CoordinateChange c
 
 std::vector<CoordinateFault> mend_coordinates(std::vector<GeographicFile>& files, const KnownPlaces& known) {
     return FaultFinder(files, known).find();
-}
-
-Finding finding_of(const CoordinateFault& fault, std::vector<std::string> marks, LocalPoint at) {
-    Finding finding;
-    finding.kind = kind_of(fault.change);
-    finding.at = at;
-    const bool many = marks.size() > 1;
-    const std::string who = !many ? marks.front() : std::to_string(marks.size()) + " marks";
-    finding.found = "Of " + who + " of " + fault.file + " " + what_looks_wrong(fault.change) + "; " +
-                    (many ? "the first was" : "it was") + " written as latitude " +
-                    std::to_string(fault.as_written.latitude_degrees) + ", longitude " +
-                    std::to_string(fault.as_written.longitude_degrees) + ".";
-    finding.why = fault.evidence;
-    finding.proposed = std::string("Take ") + (many ? "them" : "it") + " back at the place where " + (many ? "they stand" : "it stands") +
-                       " now, " + what_is_proposed(fault.change) + "; until then " + (many ? "they take" : "it takes") + " no part.";
-    finding.id = many && fault.whole_file ? to_text(finding.kind) + ": " + fault.file + ", " + marks.front()
-                                          : finding_id(finding.kind, marks);
-    finding.mend = Mend{};
-    finding.mend->kind = MendKind::take_back;
-    finding.mend->marks = marks;
-    finding.marks = std::move(marks);
-    finding.sure = Probability::of(fault.sure);
-    return finding;
 }
 
 }  // namespace plugside

@@ -1,5 +1,6 @@
-// Coordinates that were written down wrong: latitude for longitude, a sign lost, degrees and minutes read as decimal degrees.
-// Found by evidence over whole files before the field's plane is chosen, and put before a person; never put right in silence.
+// Coordinates that were written down wrong: latitude for longitude, a sign lost, degrees and minutes read as decimal
+// degrees. Found by evidence over whole files before the field's plane is chosen, and put before a person; never put right
+// in silence.
 //
 // Each walk's marks, each walk's track and each file's ground are a body of places. Bodies less than 500 m apart hang
 // together; the cluster with ground, else the one with most in it that pocket gophers can live at, is where the field is.
@@ -8,7 +9,8 @@
 //                every mark). The track of the same walk goes with the marks where it lies beside them.
 //   scattered:   a file whose marks lie more than 10 km apart and come together within a quarter of that when read as
 //                degrees and minutes, all fractions below .6: a field on the edge of a minute.
-//   alone:       with nothing else to compare, a body outside the continent of the pocket gophers (Geomyidae: southern Canada
+//   alone:       with nothing else to compare, a body outside the continent of the pocket gophers (Geomyidae: southern
+//   Canada
 //                to north-western Colombia [memory]; here latitude 5..60, longitude -141..-70) that one change of the same
 //                kind brings there. A lone file whose coordinates are good either way cannot be told from a good one.
 //   single:      a mark more than 3 km and more than three times the field's spread from the middle, that such a change
@@ -46,7 +48,8 @@ struct KnownPlaces {
     std::vector<GeographicPoint> places;
 };
 
-[[nodiscard]] std::vector<CoordinateFault> mend_coordinates(std::vector<GeographicFile>& files, const KnownPlaces& known = {});
+[[nodiscard]] std::vector<CoordinateFault> mend_coordinates(std::vector<GeographicFile>& files,
+                                                            const KnownPlaces& known = {});
 
 // What the coordinates mean after the change; nothing where that is no place.
 [[nodiscard]] std::optional<GeographicPoint> changed(GeographicPoint place, CoordinateChange change);

@@ -80,7 +80,8 @@ private:
         return true;
     }
     void skip_blanks() {
-        while (take(" ") || take("\t") || take("\xC2\xA0")) {}
+        while (take(" ") || take("\t") || take("\xC2\xA0")) {
+        }
     }
 
     std::optional<Hemisphere> take_hemisphere() {

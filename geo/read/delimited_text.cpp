@@ -33,7 +33,8 @@ public:
             if (!take_separator()) break;
         }
         take_line_end();
-        if (std::all_of(row.cells.begin(), row.cells.end(), [](const std::string& c) { return c.empty(); })) row.cells.clear();
+        if (std::all_of(row.cells.begin(), row.cells.end(), [](const std::string& c) { return c.empty(); }))
+            row.cells.clear();
         return row;
     }
 
@@ -49,7 +50,8 @@ private:
     static bool is_line_end(char c) { return c == '\n' || c == '\r'; }
 
     void skip_blanks() {
-        while (!at_end() && (text_[at_] == ' ' || text_[at_] == '\t') && (separator_ == ' ' || !is_separator(text_[at_]))) ++at_;
+        while (!at_end() && (text_[at_] == ' ' || text_[at_] == '\t') && (separator_ == ' ' || !is_separator(text_[at_])))
+            ++at_;
     }
 
     // With blanks as separator, those at the end of a row part nothing.
@@ -74,7 +76,8 @@ private:
         std::string content;
         const std::size_t opened = line_;
         if (!at_end() && text_[at_] == '"' && !take_quoted(content))
-            return refuse(Refusal::Code::malformed, opened, "a quotation mark that is never closed", "a cell with both of them");
+            return refuse(Refusal::Code::malformed, opened, "a quotation mark that is never closed",
+                          "a cell with both of them");
         const std::size_t start = at_;
         while (!at_end() && !is_separator(text_[at_]) && !is_line_end(text_[at_])) ++at_;
         content += trimmed(text_.substr(start, at_ - start));
@@ -123,7 +126,8 @@ tl::expected<std::vector<TextRow>, Refusal> split_delimited(std::string_view utf
         if (row->cells.empty()) continue;
         rows.push_back(std::move(*row));
         if (rows.size() > most_rows)
-            return tl::unexpected(Refusal{Refusal::Code::too_large, name, "", "more than 2,000,000 rows", "the marks of one field"});
+            return tl::unexpected(
+                Refusal{Refusal::Code::too_large, name, "", "more than 2,000,000 rows", "the marks of one field"});
     }
     return rows;
 }

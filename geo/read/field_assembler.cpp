@@ -27,14 +27,14 @@ LocalPoint as_read(const Mound& mound) { return mound.recorded ? mound.recorded-
 // "M7 (2)" is a mark that called itself M7; "M012" may be one without a name.
 bool could_be_named(const std::string& mound, const std::string& given) {
     if (mound == given) return true;
-    if (given.empty()) return mound.size() > 3 && mound.front() == 'M' && mound.find_first_not_of("0123456789", 1) == std::string::npos;
+    if (given.empty())
+        return mound.size() > 3 && mound.front() == 'M' && mound.find_first_not_of("0123456789", 1) == std::string::npos;
     return mound.rfind(given + " (", 0) == 0 && mound.back() == ')';
 }
 
 bool same_line(const std::vector<LocalPoint>& a, const std::vector<LocalPoint>& b) {
-    return a.size() == b.size() && std::equal(a.begin(), a.end(), b.begin(), [](LocalPoint p, LocalPoint q) {
-               return distance_m(p, q) <= same_place_m;
-           });
+    return a.size() == b.size() && std::equal(a.begin(), a.end(), b.begin(),
+                                              [](LocalPoint p, LocalPoint q) { return distance_m(p, q) <= same_place_m; });
 }
 
 bool same_polygon(const Polygon& a, const Polygon& b) {
@@ -61,8 +61,8 @@ std::string MarkNames::unique(const std::string& name, const GeographicMark& mar
     std::string other;
     do other = name + " (" + std::to_string(++last) + ")";
     while (!used_.insert(other).second);
-    findings.add(mark.place,
-                 "the name " + quoted_for_display(name) + " is used before; the mark is called " + quoted_for_display(other));
+    findings.add(mark.place, "the name " + quoted_for_display(name) + " is used before; the mark is called " +
+                                 quoted_for_display(other));
     return other;
 }
 
@@ -91,7 +91,8 @@ std::optional<std::size_t> KnownMarks::find(const Survey& survey, const std::str
             const auto [begin, end] = by_cell_.equal_range(cell_at(east + across, north + up));
             for (auto entry = begin; entry != end; ++entry) {
                 const Mound& mound = survey.mounds[entry->second];
-                if (found_[entry->second] || survey.walks[mound.walk].source != source || mound.time != mark.mound.time) continue;
+                if (found_[entry->second] || survey.walks[mound.walk].source != source || mound.time != mark.mound.time)
+                    continue;
                 if (!could_be_named(mound.name, mark.mound.name) || distance_m(as_read(mound), at) > same_place_m) continue;
                 if (!best || entry->second < *best) best = entry->second;
             }
@@ -100,7 +101,8 @@ std::optional<std::size_t> KnownMarks::find(const Survey& survey, const std::str
     return best;
 }
 
-FieldAssembler::FieldAssembler(FieldSurvey field, const std::vector<GeographicFile>& files, std::vector<CoordinateFault> faults)
+FieldAssembler::FieldAssembler(FieldSurvey field, const std::vector<GeographicFile>& files,
+                               std::vector<CoordinateFault> faults)
     : field_(std::move(field)),
       known_(field_.survey),
       faults_(std::move(faults)),
@@ -121,7 +123,8 @@ void FieldAssembler::add(GeographicFile file) {
     Renamed renamed;
     again_ = 0;
     for (GeographicWalk& walk : file.walks) add_walk(walk, renamed, findings);
-    if (again_ > 0) findings.add("", std::to_string(again_) + " marks of the file are there already; they are not added again");
+    if (again_ > 0)
+        findings.add("", std::to_string(again_) + " marks of the file are there already; they are not added again");
     add_ground(file.ground);
     for (SetDecision& decision : file.decisions) add_decision(std::move(decision), renamed);
     field_.survey.revision = std::max(field_.survey.revision, file.revision);
@@ -179,13 +182,15 @@ void FieldAssembler::add_segments(const GeographicWalk& walk, std::size_t to) {
         points.reserve(segment.size());
         for (const GeographicTrackPoint& point : segment) points.push_back({field_.frame.to_local(point.at), point.time});
         const auto old = segments.begin() + static_cast<std::ptrdiff_t>(before);
-        if (std::any_of(segments.begin(), old, [&](const TrackSegment& known) { return same_segment(known, points); })) continue;
+        if (std::any_of(segments.begin(), old, [&](const TrackSegment& known) { return same_segment(known, points); }))
+            continue;
         segments.push_back(std::move(points));
         anything_new_ = true;
     }
 }
 
-void FieldAssembler::add_mark(GeographicMark mark, LocalPoint at, std::size_t walk, Renamed& renamed, FindingList& findings) {
+void FieldAssembler::add_mark(GeographicMark mark, LocalPoint at, std::size_t walk, Renamed& renamed,
+                              FindingList& findings) {
     const std::string given = mark.mound.name;
     Mound mound = std::move(mark.mound);
     mound.name = names_.unique(given, mark, findings);
@@ -207,13 +212,16 @@ void FieldAssembler::add_ground(const GeographicGround& ground) {
         known.push_back(std::move(piece));
         anything_new_ = true;
     };
-    for (const GeographicPolygon& part : ground.boundary) add(all.boundary.parts, boundary_before_, to_local(field_.frame, part), same_polygon);
+    for (const GeographicPolygon& part : ground.boundary)
+        add(all.boundary.parts, boundary_before_, to_local(field_.frame, part), same_polygon);
     for (const GeographicBarrier& barrier : ground.barriers)
-        add(all.barriers, barriers_before_, Barrier{barrier.name, to_local(field_.frame, barrier.line)}, [](const Barrier& a, const Barrier& b) {
-            return a.name == b.name && same_line(a.line.vertices, b.line.vertices);
-        });
+        add(all.barriers, barriers_before_, Barrier{barrier.name, to_local(field_.frame, barrier.line)},
+            [](const Barrier& a, const Barrier& b) {
+                return a.name == b.name && same_line(a.line.vertices, b.line.vertices);
+            });
     for (const GeographicKeepClear& area : ground.keep_clear)
-        add(all.keep_clear, keep_clear_before_, KeepClearArea{area.name, area.reason, area.kind, to_local(field_.frame, area.area)},
+        add(all.keep_clear, keep_clear_before_,
+            KeepClearArea{area.name, area.reason, area.kind, to_local(field_.frame, area.area)},
             [](const KeepClearArea& a, const KeepClearArea& b) {
                 return a.name == b.name && a.reason == b.reason && a.kind == b.kind && same_polygon(a.area, b.area);
             });
@@ -245,7 +253,10 @@ void FieldAssembler::add_faults() {
                                      LocalPoint{} + sum * (1.0 / static_cast<double>(marks_of_fault_[i].size())));
         const bool told = std::any_of(field_.of_reading.begin(), field_.of_reading.end(),
                                       [&](const Finding& earlier) { return earlier.id == finding.id; });
-        if (!told) field_.of_reading.push_back(std::move(finding));
+        if (told) continue;
+        field_.findings.push_back(
+            {faults_[i].file, "", finding.found.substr(0, finding.found.size() - 1) + "; set aside until answered"});
+        field_.of_reading.push_back(std::move(finding));
     }
 }
 

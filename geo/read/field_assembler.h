@@ -41,8 +41,8 @@ class KnownMarks {
 public:
     explicit KnownMarks(const Survey& survey);
     // The index of the mound.
-    [[nodiscard]] std::optional<std::size_t> find(const Survey& survey, const std::string& source, const GeographicMark& mark,
-                                                  LocalPoint at);
+    [[nodiscard]] std::optional<std::size_t> find(const Survey& survey, const std::string& source,
+                                                  const GeographicMark& mark, LocalPoint at);
 
 private:
     std::unordered_multimap<std::uint64_t, std::size_t> by_cell_;

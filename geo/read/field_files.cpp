@@ -71,7 +71,8 @@ tl::expected<GeographicFile, Refusal> read_file(const std::filesystem::path& pat
         default: break;
     }
     const auto chosen = choices.layers.find(path);
-    return read_vector_layers(path, kind, chosen == choices.layers.end() ? std::vector<LayerGuess>{} : chosen->second, progress);
+    return read_vector_layers(path, kind, chosen == choices.layers.end() ? std::vector<LayerGuess>{} : chosen->second,
+                              progress);
 }
 
 // Photographs' marks that no other mark names as its picture, in one walk in place of the first photograph's.
@@ -89,7 +90,8 @@ void gather_photographs(std::vector<GeographicFile>& files) {
         if (!is_photograph(file)) continue;
         auto& marks = file.walks.front().marks;
         if (!marks.empty() && named.contains(*marks.front().mound.picture)) {
-            file.findings.push_back({*marks.front().mound.picture, "", "the photograph belongs to a mark that names it; it is no mark of its own"});
+            file.findings.push_back({*marks.front().mound.picture, "",
+                                     "the photograph belongs to a mark that names it; it is no mark of its own"});
             marks.clear();
         }
         if (first == nullptr) {

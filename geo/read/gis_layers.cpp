@@ -14,17 +14,19 @@ namespace plugside {
 
 namespace {
 
-constexpr std::array<std::string_view, 10> walk_words{"track", "walk", "route", "path", "trk", "recorrido", "ruta", "camin", "traza", "huella"};
-constexpr std::array<std::string_view, 20> keep_clear_words{"keep",  "clear", "exclu", "well",    "house",  "build", "play",
-                                                            "util",  "buffer", "pozo", "casa",    "edific", "excl",  "no_go",
-                                                            "nogo",  "avoid", "evitar", "vivienda", "juego", "protec"};
+constexpr std::array<std::string_view, 10> walk_words{"track",     "walk", "route", "path",  "trk",
+                                                      "recorrido", "ruta", "camin", "traza", "huella"};
+constexpr std::array<std::string_view, 20> keep_clear_words{
+    "keep", "clear",  "exclu", "well",  "house", "build", "play",   "util",     "buffer", "pozo",
+    "casa", "edific", "excl",  "no_go", "nogo",  "avoid", "evitar", "vivienda", "juego",  "protec"};
 
 template <std::size_t n>
 bool says(const std::string& name, const std::array<std::string_view, n>& words) {
     std::string lower = name;
     for (char& c : lower)
         if (c >= 'A' && c <= 'Z') c = static_cast<char>(c - 'A' + 'a');
-    return std::any_of(words.begin(), words.end(), [&](std::string_view word) { return lower.find(word) != std::string::npos; });
+    return std::any_of(words.begin(), words.end(),
+                       [&](std::string_view word) { return lower.find(word) != std::string::npos; });
 }
 
 // Places come from shapes: a column of coordinates is none of a layer's meanings.
@@ -67,7 +69,8 @@ bool says_nothing(const std::string& column, const ReadLayer& layer, std::size_t
     constexpr std::array<std::string_view, 8> of_kml{"begin",   "end",        "altitudeMode", "tessellate",
                                                      "extrude", "visibility", "drawOrder",    "icon"};
     if (std::find(of_kml.begin(), of_kml.end(), column) != of_kml.end()) return true;
-    return std::all_of(layer.rows.begin(), layer.rows.end(), [&](const ReadRow& row) { return text_in(row.values[index]).empty(); });
+    return std::all_of(layer.rows.begin(), layer.rows.end(),
+                       [&](const ReadRow& row) { return text_in(row.values[index]).empty(); });
 }
 
 class LayerInterpreter {
@@ -117,7 +120,9 @@ private:
         auto time = parse_utc_time(clock);
         if (!time) time = parse_time(clock, guess_->times);
         if (!time) time = parse_time(day + " " + clock, guess_->times);
-        if (!time) findings_.add(row.place, "the time " + quoted_for_display(std::string(trimmed(day + " " + clock))) + " was not understood");
+        if (!time)
+            findings_.add(row.place,
+                          "the time " + quoted_for_display(std::string(trimmed(day + " " + clock))) + " was not understood");
         return time;
     }
 
@@ -125,9 +130,10 @@ private:
         points_ += row.shape.points.size();
         if (guess_->points == PointUse::not_used) return;
         for (const GeographicPoint place : row.shape.points) {
-            const MarkTexts texts{text(row, ColumnRole::name),       text(row, ColumnRole::fan_bearing), text(row, ColumnRole::freshness),
-                                  text(row, ColumnRole::kind),       text(row, ColumnRole::note),        text(row, ColumnRole::hdop),
-                                  text(row, ColumnRole::satellites), text(row, ColumnRole::accuracy),    text(row, ColumnRole::picture)};
+            const MarkTexts texts{
+                text(row, ColumnRole::name),       text(row, ColumnRole::fan_bearing), text(row, ColumnRole::freshness),
+                text(row, ColumnRole::kind),       text(row, ColumnRole::note),        text(row, ColumnRole::hdop),
+                text(row, ColumnRole::satellites), text(row, ColumnRole::accuracy),    text(row, ColumnRole::picture)};
             GpxWaypoint waypoint = waypoint_of(texts, '.', row.place, findings_);
             waypoint.called = row.place;
             waypoint.at = place;
@@ -162,13 +168,14 @@ private:
     void tell(const ReadLayer& layer) {
         const std::string place = "layer " + layer.name;
         if (points_ > 0)
-            findings_.add(place, guess_->points == PointUse::mounds ? "its points are taken as mounds" : "its points are not used");
+            findings_.add(place,
+                          guess_->points == PointUse::mounds ? "its points are taken as mounds" : "its points are not used");
         if (lines_ > 0)
             findings_.add(place, guess_->lines == LineUse::walks      ? "its lines are taken as walks"
                                  : guess_->lines == LineUse::barriers ? "its lines are taken as barriers"
                                                                       : "its lines are not used");
         if (polygons_ > 0)
-            findings_.add(place, guess_->polygons == PolygonUse::boundary     ? "its polygons are taken as the field boundary"
+            findings_.add(place, guess_->polygons == PolygonUse::boundary ? "its polygons are taken as the field boundary"
                                  : guess_->polygons == PolygonUse::keep_clear ? "its polygons are taken as keep-clear areas"
                                                                               : "its polygons are not used");
         if (points_ == 0 || guess_->points == PointUse::not_used) return;
@@ -193,7 +200,8 @@ tl::expected<std::vector<LayerGuess>, Refusal> guess_layers(const std::filesyste
     const auto kind = kind_of_file(file);
     if (!kind) return tl::unexpected(kind.error());
     if (!is_layer_file(*kind))
-        return tl::unexpected(Refusal{Refusal::Code::wrong_format, file.string(), "", "a file of another kind", "a file of layers"});
+        return tl::unexpected(
+            Refusal{Refusal::Code::wrong_format, file.string(), "", "a file of another kind", "a file of layers"});
     const auto layers = list_layers(file, *kind);
     if (!layers) return tl::unexpected(layers.error());
     std::vector<LayerGuess> guesses;
@@ -202,13 +210,14 @@ tl::expected<std::vector<LayerGuess>, Refusal> guess_layers(const std::filesyste
     return guesses;
 }
 
-tl::expected<GeographicFile, Refusal> read_gis_layers(const std::filesystem::path& file, const std::vector<LayerGuess>& guesses,
-                                                      const Progress& progress) {
+tl::expected<GeographicFile, Refusal> read_gis_layers(const std::filesystem::path& file,
+                                                      const std::vector<LayerGuess>& guesses, const Progress& progress) {
     const auto kind = kind_of_file(file);
     if (!kind) return tl::unexpected(kind.error());
     FindingList findings(file.filename().string());
     const auto guess_for = [&](const std::string& layer) -> const LayerGuess* {
-        const auto found = std::find_if(guesses.begin(), guesses.end(), [&](const LayerGuess& g) { return g.layer == layer; });
+        const auto found =
+            std::find_if(guesses.begin(), guesses.end(), [&](const LayerGuess& g) { return g.layer == layer; });
         return found == guesses.end() ? nullptr : &*found;
     };
     const auto system = [&](const std::string& layer) {

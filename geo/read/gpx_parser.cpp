@@ -257,7 +257,8 @@ void GpxParser::open_waypoint(Attributes attributes) {
     waypoint_.ordinal = ordinal;
     waypoint_.line = line();
     if (in_route_) waypoint_.called = "route point " + std::to_string(ordinal);
-    for (std::string* text : {&time_text_, &hdop_text_, &satellites_text_, &elevation_text_, &extension_text_}) text->clear();
+    for (std::string* text : {&time_text_, &hdop_text_, &satellites_text_, &elevation_text_, &extension_text_})
+        text->clear();
     if (const auto at = place(attributes, place_of(waypoint_), waypoint_.exchanged)) waypoint_.at = *at;
 }
 
@@ -302,8 +303,9 @@ void GpxParser::open_track_point(Attributes attributes) {
     if (const auto at = place(attributes, "track point " + std::to_string(track_points_), exchanged)) {
         track_point_.at = *at;
         if (exchanged)
-            findings_.add(line_place(),
-                          "a track point's latitude lies beyond 90 degrees; its latitude and longitude are taken as exchanged");
+            findings_.add(
+                line_place(),
+                "a track point's latitude lies beyond 90 degrees; its latitude and longitude are taken as exchanged");
         return;
     }
     refusal_ = waypoint_refusal_;

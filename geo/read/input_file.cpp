@@ -71,9 +71,7 @@ tl::expected<FileKind, Refusal> kind_of_file(const std::filesystem::path& file) 
     std::array<char, 512> head{};
     stream.read(head.data(), static_cast<std::streamsize>(head.size()));
     std::string_view start(head.data(), static_cast<std::size_t>(stream.gcount()));
-    if (start.empty())
-        return tl::unexpected(
-            Refusal{Refusal::Code::malformed, name, "", "an empty file", readable});
+    if (start.empty()) return tl::unexpected(Refusal{Refusal::Code::malformed, name, "", "an empty file", readable});
     using namespace std::string_view_literals;
     if (start.substr(0, 16) == "SQLite format 3\0"sv) return FileKind::geopackage;
     if (start.substr(0, 4) == "\xFF\xFE<\0"sv || start.substr(0, 4) == "\xFE\xFF\0<"sv || start.substr(0, 2) == "<\0"sv ||
@@ -85,7 +83,8 @@ tl::expected<FileKind, Refusal> kind_of_file(const std::filesystem::path& file) 
     if (first != std::string_view::npos && start[first] == '{') return FileKind::geojson;
     if (start.substr(0, 3) == "\xFF\xD8\xFF"sv) return FileKind::photograph;
     if (start.substr(0, 4) == "fgb\x03"sv) return FileKind::flatgeobuf;
-    if (start.substr(0, 4) == "\0\0\x27\x0A"sv) return is_part_of_shapefile(file) ? FileKind::shapefile_part : FileKind::shapefile;
+    if (start.substr(0, 4) == "\0\0\x27\x0A"sv)
+        return is_part_of_shapefile(file) ? FileKind::shapefile_part : FileKind::shapefile;
     if (is_part_of_shapefile(file)) return FileKind::shapefile_part;
     if (is_text(start)) return FileKind::table;
     return tl::unexpected(Refusal{Refusal::Code::wrong_format, name, "",

@@ -329,12 +329,14 @@ std::optional<Refusal> refusal_before(const std::filesystem::path& file, FileKin
     std::error_code error;
     const bool read_whole = kind == FileKind::geojson || kind == FileKind::kml;
     if (read_whole && std::filesystem::file_size(file, error) > largest_read_whole)
-        return Refusal{Refusal::Code::too_large, name, "", kind == FileKind::kml ? "a KML file over 64 MiB" : "a GeoJSON file over 64 MiB",
+        return Refusal{Refusal::Code::too_large, name, "",
+                       kind == FileKind::kml ? "a KML file over 64 MiB" : "a GeoJSON file over 64 MiB",
                        "the ground of one field"};
     if (kind == FileKind::shapefile) {
         std::filesystem::path index = file;
         if (!std::filesystem::exists(index.replace_extension(".shx"), error))
-            return Refusal{Refusal::Code::missing_file, name, "", "a Shapefile without " + index.filename().string() + " beside it",
+            return Refusal{Refusal::Code::missing_file, name, "",
+                           "a Shapefile without " + index.filename().string() + " beside it",
                            "all its parts: .shp, .shx, .dbf and .prj"};
     }
     if (kind != FileKind::kml) return std::nullopt;

@@ -6,8 +6,8 @@
 // System:  the layer's own; where it has none, the one that `assumed_system` names for it ("EPSG:25830").
 // Refused: a layer with shapes and no reference system (Code::needs_reference_system), or one that cannot be turned into
 //          longitude and latitude; a KML file with a document type; a Shapefile without its .shx; a place that is not finite
-//          or not on the earth (a point whose latitude and longitude can only be exchanged is taken so, `exchanged`); a ring of fewer than three vertices; whatever the library reports as
-//          failure.
+//          or not on the earth (a point whose latitude and longitude can only be exchanged is taken so, `exchanged`); a ring
+//          of fewer than three vertices; whatever the library reports as failure.
 // Safety:  only the driver of the file's kind is allowed at the open, the name is made absolute, the network is shut (see
 //          vector_library.h); GeoJSON over 64 MiB is refused, as it is read into memory.
 // Cost:    linear in features and vertices.

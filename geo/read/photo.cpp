@@ -64,7 +64,8 @@ private:
         return numbers->front();
     }
 
-    tl::expected<double, Refusal> angle(const char* name, const char* ref, const char* positive, const char* negative) const {
+    tl::expected<double, Refusal> angle(const char* name, const char* ref, const char* positive,
+                                        const char* negative) const {
         const std::string text = fact(name);
         const std::string side = fact(ref);
         const auto refuse = [&] {
@@ -124,8 +125,8 @@ private:
     std::optional<UtcTime> time() {
         const std::string day = fact("GPSDateStamp");
         const auto clock = numbers_in(fact("GPSTimeStamp"));
-        if (clock && clock->size() == 3 && (*clock)[0] < 24.0 && (*clock)[1] < 60.0 && (*clock)[2] < 61.0 && (*clock)[0] >= 0.0 &&
-            (*clock)[1] >= 0.0 && (*clock)[2] >= 0.0)
+        if (clock && clock->size() == 3 && (*clock)[0] < 24.0 && (*clock)[1] < 60.0 && (*clock)[2] < 61.0 &&
+            (*clock)[0] >= 0.0 && (*clock)[1] >= 0.0 && (*clock)[2] >= 0.0)
             if (const auto midnight = parse_utc_time(with_hyphens(day) + "T00:00:00Z"))
                 return *midnight + std::chrono::milliseconds(
                                        std::llround(((*clock)[0] * 3600.0 + (*clock)[1] * 60.0 + (*clock)[2]) * 1000.0));
@@ -137,7 +138,8 @@ private:
             return std::nullopt;
         }
         if (const auto blank = taken.find(' '); blank != std::string::npos) taken[blank] = 'T';
-        const auto time = parse_utc_time(with_hyphens(taken.substr(0, 10)) + taken.substr(std::min<std::size_t>(10, taken.size())) + offset);
+        const auto time = parse_utc_time(with_hyphens(taken.substr(0, 10)) +
+                                         taken.substr(std::min<std::size_t>(10, taken.size())) + offset);
         if (!time) findings_.add("", "the photograph's time " + quoted_for_display(taken + offset) + " was not understood");
         return time;
     }
@@ -194,7 +196,8 @@ tl::expected<GeographicFile, Refusal> photograph_from(const PictureFacts& facts,
 tl::expected<GeographicFile, Refusal> read_photograph(const std::filesystem::path& file) {
     const auto facts = picture_facts(std::filesystem::absolute(file).lexically_normal().string());
     if (!facts)
-        return tl::unexpected(Refusal{Refusal::Code::malformed, file.string(), "", "a picture that cannot be read", "a JPEG photograph"});
+        return tl::unexpected(
+            Refusal{Refusal::Code::malformed, file.string(), "", "a picture that cannot be read", "a JPEG photograph"});
     return photograph_from(*facts, file);
 }
 

@@ -30,7 +30,8 @@ using PictureFacts = std::map<std::string, std::string>;
 [[nodiscard]] std::optional<PictureFacts> picture_facts(const std::string& library_name);
 
 // The mark that the facts tell of; `file` is the picture's file.
-[[nodiscard]] tl::expected<GeographicFile, Refusal> photograph_from(const PictureFacts& facts, const std::filesystem::path& file);
+[[nodiscard]] tl::expected<GeographicFile, Refusal> photograph_from(const PictureFacts& facts,
+                                                                    const std::filesystem::path& file);
 
 [[nodiscard]] tl::expected<GeographicFile, Refusal> read_photograph(const std::filesystem::path& file);
 

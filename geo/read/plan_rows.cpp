@@ -82,7 +82,8 @@ void read_receiver(const ReadLayer& layer, const ReadRow& row, Mound& mound) {
     };
     ReceiverFacts facts{number("hdop"), std::nullopt, text_of(layer.value(row, "fix")), number("accuracy_m")};
     constexpr double most_satellites = 1000.0;
-    if (const auto count = number("satellites"); count && *count <= most_satellites) facts.satellites = static_cast<int>(*count);
+    if (const auto count = number("satellites"); count && *count <= most_satellites)
+        facts.satellites = static_cast<int>(*count);
     if (facts != ReceiverFacts{}) mound.receiver = std::move(facts);
 }
 

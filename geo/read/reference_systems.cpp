@@ -52,8 +52,8 @@ std::vector<ReferenceSystem> all_systems() {
     PROJ_CRS_INFO** list = proj_get_crs_info_list_from_database(library.context, "EPSG", wanted, &count);
     std::vector<ReferenceSystem> systems;
     for (int i = 0; i < count; ++i)
-        systems.push_back({std::string(list[i]->auth_name) + ":" + list[i]->code, list[i]->name,
-                           list[i]->type == PJ_TYPE_PROJECTED_CRS});
+        systems.push_back(
+            {std::string(list[i]->auth_name) + ":" + list[i]->code, list[i]->name, list[i]->type == PJ_TYPE_PROJECTED_CRS});
     proj_crs_info_list_destroy(list);
     proj_get_crs_list_parameters_destroy(wanted);
     const auto number = [](const ReferenceSystem& system) { return parse_number(system.code.substr(5)).value_or(0.0); };

@@ -1,4 +1,5 @@
-// The reference systems that coordinates may be in, by code and name, and the way from one of them to longitude and latitude.
+// The reference systems that coordinates may be in, by code and name, and the way from one of them to longitude and
+// latitude.
 //
 // Code:    "EPSG:25830". Only codes that the projection library's registry lists are taken: no text, file or address can
 //          stand for one.

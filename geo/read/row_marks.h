@@ -1,7 +1,8 @@
 // A row of a person's table or layer as the waypoint that it means, so that tables, layers and handhelds' files are read by
 // the same rules (gpx_marks.h).
 //
-// Texts: the fan's column becomes "fan ..." and goes before the note, then the freshness, so that the note shows all that was
+// Texts: the fan's column becomes "fan ..." and goes before the note, then the freshness, so that the note shows all that
+// was
 //        said and a person can correct it in one place. A fan's comma ("135,5") becomes a point.
 // Time:  of the common ways to write it, see TimeWriting; a day without a time of day is not used.
 #pragma once

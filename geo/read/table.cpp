@@ -77,8 +77,8 @@ public:
         if (!plane_) return std::nullopt;
         const char* expected = "the reference system of easting and northing, such as EPSG:32610";
         if (guess_.reference_system.empty())
-            return Refusal{Refusal::Code::needs_reference_system, name_, "", "eastings and northings without a reference system",
-                           expected};
+            return Refusal{Refusal::Code::needs_reference_system, name_, "",
+                           "eastings and northings without a reference system", expected};
         system_ = ToGeographic::from(guess_.reference_system);
         if (!system_)
             return Refusal{Refusal::Code::needs_reference_system, name_, "",
@@ -181,10 +181,12 @@ private:
         const auto east = number(easting);
         if (!east) return refuse(Refusal::Code::malformed, "easting " + quoted_for_display(easting), "a number of metres");
         const auto north = number(northing);
-        if (!north) return refuse(Refusal::Code::malformed, "northing " + quoted_for_display(northing), "a number of metres");
+        if (!north)
+            return refuse(Refusal::Code::malformed, "northing " + quoted_for_display(northing), "a number of metres");
         const auto at = system_->place(*east, *north);
         if (!at)
-            return refuse(Refusal::Code::out_of_range, "easting " + quoted_for_display(easting) + ", northing " + quoted_for_display(northing),
+            return refuse(Refusal::Code::out_of_range,
+                          "easting " + quoted_for_display(easting) + ", northing " + quoted_for_display(northing),
                           "a place that " + guess_.reference_system + " can tell");
         return PlaceOnEarth{*at, false};
     }
@@ -210,7 +212,8 @@ private:
         const auto lat = angle(latitude);
         if (!lat || lat->axis == Axis::longitude) return refuse(Refusal::Code::malformed, "latitude", latitude, "-90 to 90");
         if (const auto place = place_on_earth(lon->degrees, lat->degrees)) return *place;
-        if (std::abs(lon->degrees) > 180.0) return refuse(Refusal::Code::out_of_range, "longitude", longitude, "-180 to 180");
+        if (std::abs(lon->degrees) > 180.0)
+            return refuse(Refusal::Code::out_of_range, "longitude", longitude, "-180 to 180");
         return refuse(Refusal::Code::out_of_range, "latitude", latitude, "-90 to 90");
     }
 
@@ -226,8 +229,8 @@ private:
 
 }  // namespace
 
-tl::expected<TablePreview, Refusal> preview_table_text(std::string_view bytes, const std::string& name, const TableGuess& guess,
-                                                       std::size_t rows) {
+tl::expected<TablePreview, Refusal> preview_table_text(std::string_view bytes, const std::string& name,
+                                                       const TableGuess& guess, std::size_t rows) {
     auto split = split_delimited(to_utf_8(bytes, guess.encoding), guess.separator, name, rows + 1);
     if (!split) return tl::unexpected(split.error());
     TablePreview preview;
@@ -241,8 +244,8 @@ tl::expected<TablePreview, Refusal> preview_table_text(std::string_view bytes, c
     return preview;
 }
 
-tl::expected<GeographicFile, Refusal> read_table_text(std::string_view bytes, const std::string& name, const TableGuess& guess,
-                                                      const Progress& progress) {
+tl::expected<GeographicFile, Refusal> read_table_text(std::string_view bytes, const std::string& name,
+                                                      const TableGuess& guess, const Progress& progress) {
     TableReader reader(name, guess);
     if (auto refusal = reader.prepare()) return tl::unexpected(*refusal);
     const auto rows = split_delimited(to_utf_8(bytes, guess.encoding), guess.separator, name);
@@ -256,7 +259,8 @@ tl::expected<TableGuess, Refusal> guess_table(const std::filesystem::path& file)
     return guess_table_text(*bytes, file.string());
 }
 
-tl::expected<TablePreview, Refusal> preview_table(const std::filesystem::path& file, const TableGuess& guess, std::size_t rows) {
+tl::expected<TablePreview, Refusal> preview_table(const std::filesystem::path& file, const TableGuess& guess,
+                                                  std::size_t rows) {
     const auto bytes = bytes_of(file);
     if (!bytes) return tl::unexpected(bytes.error());
     return preview_table_text(*bytes, file.string(), guess, rows);

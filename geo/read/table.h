@@ -1,5 +1,5 @@
-// Delimited text as marks: what a phone, a spreadsheet or a receiver's program writes. How the file is to be read is guessed,
-// the guess is a value that a person can change, and the file is read again by it.
+// Delimited text as marks: what a phone, a spreadsheet or a receiver's program writes. How the file is to be read is
+// guessed, the guess is a value that a person can change, and the file is read again by it.
 //
 //     auto guess = guess_table(file);               // what separator, which column is what, and what was assumed
 //     auto shown = preview_table(file, *guess);     // the first rows, cell by cell, to lay the guess beside
@@ -7,10 +7,11 @@
 //     guess->reference_system = "EPSG:32610";       // of eastings and northings; see reference_systems.h
 //     auto read = read_table(file, *guess);
 //
-// Guess:    separator: of comma, semicolon, tab, bar and runs of blanks the one that parts most rows alike. Decimal sign: the
+// Guess:    separator: of comma, semicolon, tab, bar and runs of blanks the one that parts most rows alike. Decimal sign:
+// the
 //           one that more of the numbers have. Heading: the first row, where it names a column or no cell of it can be a
-//           coordinate. Roles: by the headings, in English or Spanish; columns without one by what stands in them. Headings x
-//           and y are degrees where all the numbers could be, else metres. Everything not certain is said in `assumed`.
+//           coordinate. Roles: by the headings, in English or Spanish; columns without one by what stands in them. Headings
+//           x and y are degrees where all the numbers could be, else metres. Everything not certain is said in `assumed`.
 // Places:   longitude and latitude in any writing of degrees_text.h (a letter that belongs to the other axis is refused), or
 //           minutes packed into one number (3815.5, `packed_minutes`); or easting and northing in `reference_system`.
 //           A row without a place is listed and left out; one with a place that cannot be read refuses the file.

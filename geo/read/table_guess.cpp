@@ -164,7 +164,8 @@ private:
         }
         // "S 38 15" in a first row is a place and no heading; "E" and "N" alone are headings.
         guess_.header_row = named >= 2 || (named > 0 && places == 0) || places == 0;
-        if (!guess_.header_row) return guess_.assumed.emplace_back("the first row is taken as a mark, not as headings"), void();
+        if (!guess_.header_row)
+            return guess_.assumed.emplace_back("the first row is taken as a mark, not as headings"), void();
         for (std::size_t i = 0; i < guess_.roles.size() && i < first.size(); ++i) {
             const ColumnRole role = role_named(first[i]);
             // a second column of the same meaning is left for the person, but for notes, which may be several
@@ -211,8 +212,8 @@ private:
         const bool longitude_first = looks_[first].largest() > 90.0 && looks_[second].largest() <= 90.0;
         guess_.roles[first] = longitude_first ? ColumnRole::longitude : ColumnRole::latitude;
         guess_.roles[second] = longitude_first ? ColumnRole::latitude : ColumnRole::longitude;
-        guess_.assumed.push_back("columns " + std::to_string(first + 1) + " and " + std::to_string(second + 1) + " are taken as " +
-                                 (longitude_first ? "longitude and latitude" : "latitude and longitude") +
+        guess_.assumed.push_back("columns " + std::to_string(first + 1) + " and " + std::to_string(second + 1) +
+                                 " are taken as " + (longitude_first ? "longitude and latitude" : "latitude and longitude") +
                                  ", by their size and order");
     }
 
@@ -222,7 +223,9 @@ private:
             if (guess_.roles[i] == ColumnRole::longitude || guess_.roles[i] == ColumnRole::latitude)
                 packed = packed || looks_[i].packed();
         guess_.packed_minutes = packed;
-        if (packed) guess_.assumed.emplace_back("the coordinates are taken as degrees and minutes in one number (3815.5 is 38 degrees 15.5 minutes)");
+        if (packed)
+            guess_.assumed.emplace_back(
+                "the coordinates are taken as degrees and minutes in one number (3815.5 is 38 degrees 15.5 minutes)");
     }
 
     void find_times() {
@@ -287,7 +290,8 @@ tl::expected<TableGuess, Refusal> guess_table_text(std::string_view bytes, const
         const auto first = trimmed(std::string_view(text).substr(0, 200));
         return tl::unexpected(Refusal{Refusal::Code::wrong_format, name, "",
                                       "a text that no separator parts into columns (" +
-                                          quoted_for_display(std::string(first.substr(0, first.find_first_of("\r\n")))) + ")",
+                                          quoted_for_display(std::string(first.substr(0, first.find_first_of("\r\n")))) +
+                                          ")",
                                       "a table of marks, or a GPX, GeoPackage or GeoJSON file"});
     }
     return Guesser(std::move(**parted), encoding).guess();

@@ -35,7 +35,10 @@ void append(std::string& text, std::uint32_t code) {
 std::size_t character_length(std::string_view bytes) {
     const std::uint8_t lead = byte_at(bytes, 0);
     if (lead < 0x80) return 1;
-    const std::size_t length = lead >= 0xC2 && lead < 0xE0 ? 2 : lead >= 0xE0 && lead < 0xF0 ? 3 : lead >= 0xF0 && lead < 0xF5 ? 4 : 0;
+    const std::size_t length = lead >= 0xC2 && lead < 0xE0   ? 2
+                               : lead >= 0xE0 && lead < 0xF0 ? 3
+                               : lead >= 0xF0 && lead < 0xF5 ? 4
+                                                             : 0;
     if (length == 0 || bytes.size() < length) return 0;
     for (std::size_t i = 1; i < length; ++i)
         if ((byte_at(bytes, i) & 0xC0U) != 0x80U) return 0;

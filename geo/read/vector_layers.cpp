@@ -114,8 +114,8 @@ private:
 }  // namespace
 
 bool is_layer_file(FileKind kind) {
-    return kind == FileKind::geopackage || kind == FileKind::geojson || kind == FileKind::kml || kind == FileKind::shapefile ||
-           kind == FileKind::flatgeobuf;
+    return kind == FileKind::geopackage || kind == FileKind::geojson || kind == FileKind::kml ||
+           kind == FileKind::shapefile || kind == FileKind::flatgeobuf;
 }
 
 bool has_our_layers(const std::vector<ReadLayer>& layers) {
@@ -129,12 +129,14 @@ tl::expected<GeographicFile, Refusal> read_vector_layers(const std::filesystem::
     const auto listed = list_layers(file, kind);
     if (!listed) return tl::unexpected(listed.error());
     // What a simulation knows is no survey: a plan made from it would prove nothing.
-    const bool truth = std::any_of(listed->begin(), listed->end(),
-                                   [](const ReadLayer& layer) { return layer.name == "true_mounds" || layer.name == "truth_summary"; });
+    const bool truth = std::any_of(listed->begin(), listed->end(), [](const ReadLayer& layer) {
+        return layer.name == "true_mounds" || layer.name == "truth_summary";
+    });
     if (truth) {
         std::string names;
         for (const ReadLayer& layer : *listed) names.append(names.empty() ? "" : ", ").append(layer.name);
-        return tl::unexpected(Refusal{Refusal::Code::wrong_format, file.string(), "", "the layers " + quoted_for_display(names, 200),
+        return tl::unexpected(Refusal{Refusal::Code::wrong_format, file.string(), "",
+                                      "the layers " + quoted_for_display(names, 200),
                                       "one of field_boundaries, barriers, keep_clear_areas, mounds"});
     }
     // Of KML, Shapefile and FlatGeobuf no program of ours writes any: a layer's name there is the farm's own.

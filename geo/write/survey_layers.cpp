@@ -28,14 +28,13 @@ Row mound_row(const Survey& survey, const Mound& mound, const MoundInPlan& in_pl
     } else {
         row.values.resize(row.values.size() + 5);
     }
-    row.values.insert(row.values.end(),
-                      {walk_id(survey, mound), mound.position_sd.value(), text_or_null(mound.note),
-                       value_or_null(mound.time), std::int64_t{used ? 1 : 0}, value_or_null(in_plan.not_used_because), value_or_null(mound.picture)});
+    row.values.insert(row.values.end(), {walk_id(survey, mound), mound.position_sd.value(), text_or_null(mound.note),
+                                         value_or_null(mound.time), std::int64_t{used ? 1 : 0},
+                                         value_or_null(in_plan.not_used_because), value_or_null(mound.picture)});
     const ReceiverFacts receiver = mound.receiver.value_or(ReceiverFacts{});
-    row.values.insert(row.values.end(),
-                      {value_or_null(receiver.hdop),
-                       receiver.satellites ? Value(std::int64_t{*receiver.satellites}) : Value(),
-                       text_or_null(receiver.fix), value_or_null(receiver.accuracy_m)});
+    row.values.insert(row.values.end(), {value_or_null(receiver.hdop),
+                                         receiver.satellites ? Value(std::int64_t{*receiver.satellites}) : Value(),
+                                         text_or_null(receiver.fix), value_or_null(receiver.accuracy_m)});
     return row;
 }
 

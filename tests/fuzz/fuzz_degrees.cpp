@@ -23,7 +23,8 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
         if (const auto angle = plugside::parse_degrees(text)) demand(angle->degrees == *number);
         if (const auto unpacked = plugside::unpacked_minutes(*number)) demand(std::abs(*unpacked) <= 361.0);
     }
-    for (const auto order : {plugside::DateOrder::year_first, plugside::DateOrder::day_first, plugside::DateOrder::month_first})
+    for (const auto order :
+         {plugside::DateOrder::year_first, plugside::DateOrder::day_first, plugside::DateOrder::month_first})
         static_cast<void>(plugside::parse_time(text, {order, 60}));
     static_cast<void>(plugside::role_named(text));
     return 0;

@@ -1,5 +1,5 @@
-// Any bytes as a picture's header and, apart from that, as the values of its tags: it is read or refused. The bytes lie in the
-// library's own memory, which no name that a person gives can reach.
+// Any bytes as a picture's header and, apart from that, as the values of its tags: it is read or refused. The bytes lie in
+// the library's own memory, which no name that a person gives can reach.
 #include <cpl_vsi.h>
 
 #include <cmath>

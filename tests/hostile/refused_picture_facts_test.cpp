@@ -42,15 +42,16 @@ TEST(HostilePhotograph, with_a_place_that_is_none_is_refused_with_the_tag) {
 }
 
 TEST(HostilePhotograph, with_a_direction_or_time_that_is_none_is_read_without) {
-    for (const auto& [name, value] : std::vector<std::pair<const char*, const char*>>{{"GPSImgDirection", "(nan)"},
-                                                                                      {"GPSImgDirection", "(361)"},
-                                                                                      {"GPSImgDirection", "north"},
-                                                                                      {"GPSTimeStamp", "(99) (0) (0)"},
-                                                                                      {"GPSTimeStamp", "(1e300) (0) (0)"},
-                                                                                      {"DateTimeOriginal", "0000:00:00 00:00:00"},
-                                                                                      {"DateTimeOriginal", "2026"},
-                                                                                      {"GPSDOP", "(-1)"},
-                                                                                      {"GPSSatellites", "many"}}) {
+    for (const auto& [name, value] :
+         std::vector<std::pair<const char*, const char*>>{{"GPSImgDirection", "(nan)"},
+                                                          {"GPSImgDirection", "(361)"},
+                                                          {"GPSImgDirection", "north"},
+                                                          {"GPSTimeStamp", "(99) (0) (0)"},
+                                                          {"GPSTimeStamp", "(1e300) (0) (0)"},
+                                                          {"DateTimeOriginal", "0000:00:00 00:00:00"},
+                                                          {"DateTimeOriginal", "2026"},
+                                                          {"GPSDOP", "(-1)"},
+                                                          {"GPSSatellites", "many"}}) {
         SCOPED_TRACE(std::string(name) + " " + value);
         PictureFacts facts = with(name, value);
         facts["EXIF_GPSDateStamp"] = "2026:03:01";

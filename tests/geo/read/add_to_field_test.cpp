@@ -15,11 +15,13 @@ FieldSurvey good(tl::expected<FieldSurvey, Refusal> field) {
 }
 
 std::string track(const std::string& lon) {
-    return "<trk><trkseg><trkpt lat=\"38.25\" lon=\"" + lon + "\"/><trkpt lat=\"38.2501\" lon=\"" + lon + "\"/></trkseg></trk>";
+    return "<trk><trkseg><trkpt lat=\"38.25\" lon=\"" + lon + "\"/><trkpt lat=\"38.2501\" lon=\"" + lon +
+           "\"/></trkseg></trk>";
 }
 
-const std::string morning_marks = wpt("<time>2026-03-01T09:00:00Z</time><name>a</name><cmt>fan 90</cmt>", "38.25", "-120.0002") +
-                                  wpt("<time>2026-03-01T09:01:00Z</time><name>a</name>", "38.2501", "-120.0002") + wpt("", "38.2502", "-120");
+const std::string morning_marks =
+    wpt("<time>2026-03-01T09:00:00Z</time><name>a</name><cmt>fan 90</cmt>", "38.25", "-120.0002") +
+    wpt("<time>2026-03-01T09:01:00Z</time><name>a</name>", "38.2501", "-120.0002") + wpt("", "38.2502", "-120");
 
 TEST(AddToField, adds_nothing_of_a_file_that_was_read_before) {
     const TemporaryFolder folder;
@@ -42,8 +44,8 @@ TEST(AddToField, adds_what_a_longer_file_of_the_same_walk_has_more_and_keeps_wha
     mend.to = {{5.0, 5.0}};
     answer_finding(field.survey, {"own move: a", Answer::accepted, mend});
     const FieldSurvey before = field;
-    const auto longer =
-        folder.file("walk.gpx", gpx(morning_marks + wpt("<name>d</name>", "38.2503", "-120") + track("-120") + track("-120.0001")));
+    const auto longer = folder.file(
+        "walk.gpx", gpx(morning_marks + wpt("<name>d</name>", "38.2503", "-120") + track("-120") + track("-120.0001")));
     const FieldSurvey more = good(add_to_field(field, {longer}));
     EXPECT_EQ(field.survey, before.survey);
     ASSERT_EQ(more.survey.walks.size(), 1U);
@@ -72,9 +74,10 @@ TEST(AddToField, adds_a_second_walk_of_other_names_and_of_the_same_file_name) {
 
 TEST(AddToField, starts_a_field_where_there_is_none_and_adds_ground_once) {
     const TemporaryFolder folder;
-    const auto ground = folder.file("field.geojson",
-                                    "{\"type\":\"FeatureCollection\",\"features\":[{\"type\":\"Feature\",\"properties\":{},\"geometry\":{\"type\":"
-                                    "\"Polygon\",\"coordinates\":[[[-120.001,38.249],[-119.999,38.249],[-119.999,38.251],[-120.001,38.249]]]}}]}");
+    const auto ground = folder.file(
+        "field.geojson",
+        "{\"type\":\"FeatureCollection\",\"features\":[{\"type\":\"Feature\",\"properties\":{},\"geometry\":{\"type\":"
+        "\"Polygon\",\"coordinates\":[[[-120.001,38.249],[-119.999,38.249],[-119.999,38.251],[-120.001,38.249]]]}}]}");
     const FieldSurvey field = good(add_to_field(FieldSurvey{}, {folder.file("walk.gpx", gpx(morning_marks))}));
     EXPECT_EQ(field.survey.mounds.size(), 3U);
     const FieldSurvey once = good(add_to_field(field, {ground}));
@@ -99,8 +102,9 @@ TEST(AddToField, finds_faults_of_coordinates_against_the_field_that_is_open) {
 TEST(FieldReader, takes_route_points_with_notes_as_marks_and_says_what_it_does_not_use) {
     const TemporaryFolder folder;
     const FieldSurvey field = good(read_field({folder.file(
-        "route.gpx", gpx("<rte><rtept lat=\"38.25\" lon=\"-120\"><name>r</name><cmt>fan SE fresh</cmt></rtept><rtept lat=\"38.2501\" "
-                         "lon=\"-120\"><name>s</name></rtept></rte>"))}));
+        "route.gpx",
+        gpx("<rte><rtept lat=\"38.25\" lon=\"-120\"><name>r</name><cmt>fan SE fresh</cmt></rtept><rtept lat=\"38.2501\" "
+            "lon=\"-120\"><name>s</name></rtept></rte>"))}));
     ASSERT_EQ(field.survey.mounds.size(), 1U);
     EXPECT_EQ(field.survey.mounds[0].name, "r");
     EXPECT_EQ(field.findings[0].sentence, "taken as marks, as they carry notes of mounds: 1 point of a route");

@@ -15,7 +15,8 @@ namespace {
 
 using namespace testing_support;
 
-std::vector<GeographicPoint> field_places(GeographicPoint middle, unsigned seed, int count = 40, double reach_degrees = 0.002) {
+std::vector<GeographicPoint> field_places(GeographicPoint middle, unsigned seed, int count = 40,
+                                          double reach_degrees = 0.002) {
     std::mt19937_64 random(seed);
     std::uniform_real_distribution<double> within(-reach_degrees, reach_degrees);
     std::vector<GeographicPoint> places;
@@ -42,9 +43,10 @@ std::string boundary_of(GeographicPoint middle, double reach = 0.003) {
         part << '[' << middle.longitude_degrees + east * reach << ',' << middle.latitude_degrees + north * reach << ']';
         return part.str();
     };
-    text << R"({"type":"FeatureCollection","features":[{"type":"Feature","properties":{},"geometry":{"type":"Polygon","coordinates":[[)"
-         << corner(-1, -1) << ',' << corner(1, -1) << ',' << corner(1, 1) << ',' << corner(-1, 1) << ',' << corner(-1, -1)
-         << "]]}}]}";
+    text
+        << R"({"type":"FeatureCollection","features":[{"type":"Feature","properties":{},"geometry":{"type":"Polygon","coordinates":[[)"
+        << corner(-1, -1) << ',' << corner(1, -1) << ',' << corner(1, 1) << ',' << corner(-1, 1) << ',' << corner(-1, -1)
+        << "]]}}]}";
     return text.str();
 }
 
@@ -115,7 +117,8 @@ TEST(CoordinateFaults, of_a_file_are_found_against_another_walk) {
     const TemporaryFolder folder;
     const auto good = field_places(leon, 5);
     std::vector<GeographicPoint> bad;
-    for (const GeographicPoint place : field_places(leon, 6, 60)) bad.push_back(spoilt(place, CoordinateChange::degrees_and_minutes));
+    for (const GeographicPoint place : field_places(leon, 6, 60))
+        bad.push_back(spoilt(place, CoordinateChange::degrees_and_minutes));
     const FieldSurvey field = read({folder.file("a.csv", table_of(good)), folder.file("b.csv", table_of(bad))});
     ASSERT_EQ(field.of_reading.size(), 1U);
     EXPECT_EQ(field.of_reading[0].marks.size(), 60U);
@@ -162,7 +165,8 @@ TEST(CoordinateFaults, of_single_marks_are_found_among_the_others) {
             auto bad = good;
             for (const std::size_t wrong : {3U, 17U}) {
                 bad[wrong] = spoilt(good[wrong], change);
-                if (change == CoordinateChange::exchange) bad[wrong] = {good[wrong].latitude_degrees, good[wrong].longitude_degrees};
+                if (change == CoordinateChange::exchange)
+                    bad[wrong] = {good[wrong].latitude_degrees, good[wrong].longitude_degrees};
             }
             const FieldSurvey field = read({folder.file("marks.csv", table_of(bad))});
             EXPECT_LT(worst_m(field, good), 0.001);
@@ -195,9 +199,11 @@ TEST(CoordinateFaults, are_never_found_in_good_files) {
         const GeographicPoint middle{-130.0 + 55.0 * share(random), 10.0 + 45.0 * share(random)};
         const GeographicPoint second{middle.longitude_degrees + 0.4 * (share(random) - 0.5),
                                      middle.latitude_degrees + 0.3 * (share(random) - 0.5)};
-        std::vector<std::filesystem::path> files{folder.file("a.csv", table_of(field_places(middle, static_cast<unsigned>(i))))};
+        std::vector<std::filesystem::path> files{
+            folder.file("a.csv", table_of(field_places(middle, static_cast<unsigned>(i))))};
         if (i % 3 != 0) files.push_back(folder.file("field.geojson", boundary_of(middle)));
-        if (i % 2 == 0) files.push_back(folder.file("b.csv", table_of(field_places(second, static_cast<unsigned>(i) + 1000U))));
+        if (i % 2 == 0)
+            files.push_back(folder.file("b.csv", table_of(field_places(second, static_cast<unsigned>(i) + 1000U))));
         const FieldSurvey field = read(files);
         EXPECT_TRUE(field.of_reading.empty()) << i << ": " << field.of_reading[0].found;
     }
@@ -206,7 +212,8 @@ TEST(CoordinateFaults, are_never_found_in_good_files) {
 TEST(CoordinateFaults, that_cannot_be_told_leave_a_lone_file_as_it_is) {
     const TemporaryFolder folder;
     std::vector<GeographicPoint> bad;
-    for (const GeographicPoint place : field_places(leon, 12)) bad.push_back({-place.longitude_degrees, place.latitude_degrees});
+    for (const GeographicPoint place : field_places(leon, 12))
+        bad.push_back({-place.longitude_degrees, place.latitude_degrees});
     EXPECT_TRUE(read({folder.file("marks.csv", table_of(bad))}).of_reading.empty());
 }
 

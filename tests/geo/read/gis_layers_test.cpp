@@ -17,11 +17,12 @@ const std::string points =
 {"type":"Feature","properties":{"Nombre":"M2","rumbo":null,"nota":"mole","when":null,"hdop":null,"colour":"red"},"geometry":{"type":"Point","coordinates":[-120.0003,38.2502]}}]})";
 
 std::string shape(const std::string& layer, const std::string& geometry) {
-    return R"({"type":"FeatureCollection","name":")" + layer + R"(","features":[{"type":"Feature","properties":{"name":"n","note":"why"},"geometry":)" +
-           geometry + "}]}";
+    return R"({"type":"FeatureCollection","name":")" + layer +
+           R"(","features":[{"type":"Feature","properties":{"name":"n","note":"why"},"geometry":)" + geometry + "}]}";
 }
 const std::string a_line = R"({"type":"LineString","coordinates":[[-120.0001,38.2501],[-120.0003,38.2502]]})";
-const std::string an_area = R"({"type":"Polygon","coordinates":[[[-120.001,38.249],[-119.999,38.249],[-119.999,38.251],[-120.001,38.249]]]})";
+const std::string an_area =
+    R"({"type":"Polygon","coordinates":[[[-120.001,38.249],[-119.999,38.249],[-119.999,38.251],[-120.001,38.249]]]})";
 
 // Writes `content` as another format; options go to the writer.
 std::filesystem::path written(const TemporaryFolder& folder, const std::string& content, const std::string& name,
@@ -29,8 +30,8 @@ std::filesystem::path written(const TemporaryFolder& folder, const std::string& 
     const auto source = folder.file("source.geojson", content);
     const auto file = folder / name;
     const std::string program =
-        "/usr/bin/python3 -c \"from osgeo import gdal; gdal.UseExceptions(); gdal.VectorTranslate('" + file.string() + "','" +
-        source.string() + "',options='-f \\\"" + driver + "\\\" " + options + "')\"";
+        "/usr/bin/python3 -c \"from osgeo import gdal; gdal.UseExceptions(); gdal.VectorTranslate('" + file.string() +
+        "','" + source.string() + "',options='-f \\\"" + driver + "\\\" " + options + "')\"";
     EXPECT_EQ(run(program, folder / "said.txt"), 0) << content_of(folder / "said.txt");
     return file;
 }

@@ -90,11 +90,11 @@ TEST(Gpx, passes_over_extensions_with_names_like_its_own) {
 }
 
 TEST(Gpx, reads_what_a_receiver_says_of_a_mark_and_of_a_route_point) {
-    const GpxFile file =
-        read(gpx(wpt("<ele>151.5</ele><name>M1</name><link href=\"pictures/IMG_1.jpg\"><text>plug</text></link><sat>9</sat>"
-                     "<hdop>1.2</hdop><extensions><d:depth xmlns:d=\"urn:d\">3</d:depth><d:a xmlns:d=\"urn:d\"> <d:fan>SE</d:fan>"
-                     "</d:a></extensions>") +
-                 "<rte><rtept lat=\"1\" lon=\"2\"><name>R1</name><cmt>fan 90</cmt></rtept><rtept lat=\"1\" lon=\"2\"/></rte>"));
+    const GpxFile file = read(
+        gpx(wpt("<ele>151.5</ele><name>M1</name><link href=\"pictures/IMG_1.jpg\"><text>plug</text></link><sat>9</sat>"
+                "<hdop>1.2</hdop><extensions><d:depth xmlns:d=\"urn:d\">3</d:depth><d:a xmlns:d=\"urn:d\"> <d:fan>SE</d:fan>"
+                "</d:a></extensions>") +
+            "<rte><rtept lat=\"1\" lon=\"2\"><name>R1</name><cmt>fan 90</cmt></rtept><rtept lat=\"1\" lon=\"2\"/></rte>"));
     ASSERT_EQ(file.waypoints.size(), 1U);
     EXPECT_EQ(file.waypoints[0].satellites, 9);
     EXPECT_EQ(file.waypoints[0].elevation_m, 151.5);
@@ -130,8 +130,9 @@ TEST(Gpx, goes_on_with_a_text_around_a_stray_element) {
 }
 
 TEST(Gpx, lists_what_it_does_not_use_or_understand) {
-    const GpxFile file = read(gpx(wpt("<name>a</name><time>yesterday</time><hdop>good</hdop><sat>many</sat><ele>high</ele>") +
-                                  wpt("<time>yesterday</time>")));
+    const GpxFile file =
+        read(gpx(wpt("<name>a</name><time>yesterday</time><hdop>good</hdop><sat>many</sat><ele>high</ele>") +
+                 wpt("<time>yesterday</time>")));
     ASSERT_EQ(file.findings.size(), 4U);
     EXPECT_EQ(file.findings[0],
               (ReadFinding{"walk.gpx", "waypoint 1, a and 1 more", "the time \"yesterday\" was not understood"}));

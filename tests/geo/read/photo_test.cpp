@@ -20,9 +20,10 @@ const std::string a_place =
 
 std::filesystem::path photograph(const TemporaryFolder& folder, const std::string& name, const std::string& exif) {
     const auto file = folder / name;
-    const std::string draw = "/usr/bin/python3 -c \"from osgeo import gdal; gdal.UseExceptions(); "
-                             "gdal.GetDriverByName('JPEG').CreateCopy('" +
-                             file.string() + "', gdal.GetDriverByName('MEM').Create('', 16, 16, 1))\"";
+    const std::string draw =
+        "/usr/bin/python3 -c \"from osgeo import gdal; gdal.UseExceptions(); "
+        "gdal.GetDriverByName('JPEG').CreateCopy('" +
+        file.string() + "', gdal.GetDriverByName('MEM').Create('', 16, 16, 1))\"";
     EXPECT_EQ(run(draw, folder / "said.txt"), 0) << content_of(folder / "said.txt");
     if (exif.empty()) return file;
     EXPECT_EQ(run("exiv2" + exif + " '" + file.string() + "'", folder / "said.txt"), 0) << content_of(folder / "said.txt");
@@ -36,12 +37,13 @@ GeographicFile good(tl::expected<GeographicFile, Refusal> file) {
 
 TEST(Photograph, gives_place_time_direction_note_and_receiver) {
     const TemporaryFolder folder;
-    const auto file = photograph(folder, "IMG 7.jpg",
-                                 a_place +
-                                     " -M'set Exif.GPSInfo.GPSImgDirection 12350/100' -M'set Exif.GPSInfo.GPSImgDirectionRef T'"
-                                     " -M'set Exif.GPSInfo.GPSDateStamp 2026:03:01' -M'set Exif.GPSInfo.GPSTimeStamp 17/1 30/1 55/10'"
-                                     " -M'set Exif.GPSInfo.GPSDOP 21/10' -M'set Exif.GPSInfo.GPSSatellites 07'"
-                                     " -M'set Exif.GPSInfo.GPSHPositioningError 4/1' -M'set Exif.Image.ImageDescription fan SE fresh'");
+    const auto file =
+        photograph(folder, "IMG 7.jpg",
+                   a_place +
+                       " -M'set Exif.GPSInfo.GPSImgDirection 12350/100' -M'set Exif.GPSInfo.GPSImgDirectionRef T'"
+                       " -M'set Exif.GPSInfo.GPSDateStamp 2026:03:01' -M'set Exif.GPSInfo.GPSTimeStamp 17/1 30/1 55/10'"
+                       " -M'set Exif.GPSInfo.GPSDOP 21/10' -M'set Exif.GPSInfo.GPSSatellites 07'"
+                       " -M'set Exif.GPSInfo.GPSHPositioningError 4/1' -M'set Exif.Image.ImageDescription fan SE fresh'");
     const GeographicFile read = good(read_photograph(file));
     ASSERT_EQ(read.walks.at(0).marks.size(), 1U);
     const GeographicMark& mark = read.walks[0].marks[0];
@@ -58,9 +60,11 @@ TEST(Photograph, gives_place_time_direction_note_and_receiver) {
 
 TEST(Photograph, keeps_a_magnetic_direction_as_one_and_no_fan_of_it) {
     const TemporaryFolder folder;
-    const auto file = photograph(folder, "a.jpg",
-                                 a_place + " -M'set Exif.GPSInfo.GPSImgDirection 12300/100' -M'set Exif.GPSInfo.GPSImgDirectionRef M'"
-                                           " -M'set Exif.Photo.DateTimeOriginal 2026:03:01 09:30:05' -M'set Exif.Photo.OffsetTimeOriginal -08:00'");
+    const auto file = photograph(
+        folder, "a.jpg",
+        a_place +
+            " -M'set Exif.GPSInfo.GPSImgDirection 12300/100' -M'set Exif.GPSInfo.GPSImgDirectionRef M'"
+            " -M'set Exif.Photo.DateTimeOriginal 2026:03:01 09:30:05' -M'set Exif.Photo.OffsetTimeOriginal -08:00'");
     const GeographicFile read = good(read_photograph(file));
     const GeographicMark& mark = read.walks.at(0).marks.at(0);
     EXPECT_EQ(mark.mound.note, "photograph looks 123 degrees magnetic");
@@ -75,8 +79,8 @@ TEST(Photograph, without_a_place_or_a_zone_says_so) {
     const GeographicFile nowhere = good(read_photograph(photograph(folder, "n.jpg", "")));
     EXPECT_TRUE(nowhere.walks.at(0).marks.empty());
     EXPECT_EQ(nowhere.findings.at(0).sentence, "the photograph does not say where it was taken; it is not used");
-    const GeographicFile timeless =
-        good(read_photograph(photograph(folder, "t.jpg", a_place + " -M'set Exif.Photo.DateTimeOriginal 2026:03:01 09:30:05'")));
+    const GeographicFile timeless = good(
+        read_photograph(photograph(folder, "t.jpg", a_place + " -M'set Exif.Photo.DateTimeOriginal 2026:03:01 09:30:05'")));
     EXPECT_FALSE(timeless.walks.at(0).marks.at(0).mound.time.has_value());
     EXPECT_EQ(timeless.findings.at(0).sentence, "the photograph's clock names no zone; its time is not used");
 }

@@ -57,7 +57,8 @@ TEST(Table, of_a_spreadsheet_with_decimal_commas_is_guessed_and_read) {
 TEST(Table, shows_its_first_rows_beside_the_guess_and_is_read_again_as_the_person_says) {
     const std::string text = "id,lat,lon,d1,d2\n1,38.25,-120.5,90,180\n2,38.2501,-120.5,91,181\n";
     TableGuess how = guess(text);
-    EXPECT_EQ(how.roles, (Roles{ColumnRole::name, ColumnRole::latitude, ColumnRole::longitude, ColumnRole::none, ColumnRole::none}));
+    EXPECT_EQ(how.roles,
+              (Roles{ColumnRole::name, ColumnRole::latitude, ColumnRole::longitude, ColumnRole::none, ColumnRole::none}));
     const auto shown = preview_table_text(text, "marks.csv", how, 1);
     ASSERT_TRUE(shown.has_value());
     EXPECT_EQ(shown->headings, (std::vector<std::string>{"id", "lat", "lon", "d1", "d2"}));
@@ -68,9 +69,10 @@ TEST(Table, shows_its_first_rows_beside_the_guess_and_is_read_again_as_the_perso
     how.roles[1] = ColumnRole::none;
     const auto refused = read_table_text(text, "marks.csv", how);
     ASSERT_FALSE(refused.has_value());
-    EXPECT_EQ(sentence(refused.error()),
-              "marks.csv: found a table without columns of longitude and latitude, expected two columns that say where each mark "
-              "is.");
+    EXPECT_EQ(
+        sentence(refused.error()),
+        "marks.csv: found a table without columns of longitude and latitude, expected two columns that say where each mark "
+        "is.");
 }
 
 TEST(Table, without_headings_is_guessed_by_size_and_says_so) {
@@ -159,7 +161,8 @@ TEST(Times, are_read_in_the_order_that_is_said) {
     EXPECT_EQ(parse_time("2026-03-04T15:05:00Z", {DateOrder::year_first, -480}), march);
     EXPECT_EQ(parse_time("2026-03-04T07:05:00-08:00", {DateOrder::year_first, 60}), march);
     EXPECT_EQ(parse_time("2026-03-04T07:05:00", {DateOrder::year_first, -480}), march);
-    for (const char* text : {"", "2026-03-04", "13:00", "31/2/2026 10:00", "4/3/2026 25:00", "4/3/2026 13:00 pm", "4-3/2026 1:00"})
+    for (const char* text :
+         {"", "2026-03-04", "13:00", "31/2/2026 10:00", "4/3/2026 25:00", "4/3/2026 13:00 pm", "4-3/2026 1:00"})
         EXPECT_FALSE(parse_time(text, {DateOrder::day_first, 0}).has_value()) << text;
 }
 
@@ -188,7 +191,8 @@ std::string latin_1(const std::string& text) {
     std::string bytes;
     for (std::size_t i = 0; i < text.size(); ++i) {
         const auto byte = static_cast<unsigned char>(text[i]);
-        bytes += byte < 0x80 ? text[i] : static_cast<char>((byte & 0x1FU) << 6U | (static_cast<unsigned char>(text[++i]) & 0x3FU));
+        bytes += byte < 0x80 ? text[i]
+                             : static_cast<char>((byte & 0x1FU) << 6U | (static_cast<unsigned char>(text[++i]) & 0x3FU));
     }
     return bytes;
 }
@@ -202,7 +206,8 @@ std::string angle(double degrees, int form, char decimal, const char* letters) {
     if (form == 1) std::snprintf(text, sizeof text, "%.0f\xC2\xB0 %.7f' %c", whole, (size - whole) * 60.0, letter);
     const double minutes = std::floor((size - whole) * 60.0);
     if (form == 2)
-        std::snprintf(text, sizeof text, "%c %.0f %02.0f %.6f", letter, whole, minutes, ((size - whole) * 60.0 - minutes) * 60.0);
+        std::snprintf(text, sizeof text, "%c %.0f %02.0f %.6f", letter, whole, minutes,
+                      ((size - whole) * 60.0 - minutes) * 60.0);
     std::string result = text;
     for (char& c : result)
         if (c == '.') c = decimal;
@@ -234,9 +239,13 @@ RC_GTEST_PROP(Table, comes_back_from_every_separator_encoding_and_writing_of_deg
     for (int i = 0; i < count; ++i)
         written.push_back({*rc::gen::element<std::string>("M", "Mön ", "a \"b\" ", "x;y,z ") + std::to_string(i),
                            38.0 + *rc::gen::inRange(1, 999'999) * 1e-6, -120.0 - *rc::gen::inRange(1, 999'999) * 1e-6,
-                           *rc::gen::inRange(0, 360), *rc::gen::element<std::string>("", "fresh", "old; by the ditch", "nuevo, a\xC3\xB1o")});
-    const auto cell = [&](const std::string& content) { return always_quote || content.find_first_of("\";,|\t\n") != std::string::npos ? quoted(content) : content; };
-    std::string text = std::string("name") + separator + "lat" + separator + "lon" + separator + "fan" + separator + "note" + line_end;
+                           *rc::gen::inRange(0, 360),
+                           *rc::gen::element<std::string>("", "fresh", "old; by the ditch", "nuevo, a\xC3\xB1o")});
+    const auto cell = [&](const std::string& content) {
+        return always_quote || content.find_first_of("\";,|\t\n") != std::string::npos ? quoted(content) : content;
+    };
+    std::string text =
+        std::string("name") + separator + "lat" + separator + "lon" + separator + "fan" + separator + "note" + line_end;
     for (const Mark& mark : written)
         text += cell(mark.name) + separator + cell(angle(mark.latitude, form, decimal, "NS")) + separator +
                 cell(angle(mark.longitude, form, decimal, letters_east)) + separator + std::to_string(mark.fan) + separator +
@@ -258,7 +267,8 @@ RC_GTEST_PROP(Table, comes_back_from_every_separator_encoding_and_writing_of_deg
         RC_ASSERT(std::abs(mark.at.latitude_degrees - written[i].latitude) < 2e-9);
         RC_ASSERT(std::abs(mark.at.longitude_degrees - written[i].longitude) < 2e-9);
         RC_ASSERT(mark.fan_degrees == static_cast<double>(written[i].fan));
-        RC_ASSERT(mark.mound.note == "fan " + std::to_string(written[i].fan) + (written[i].note.empty() ? "" : "; " + written[i].note));
+        RC_ASSERT(mark.mound.note ==
+                  "fan " + std::to_string(written[i].fan) + (written[i].note.empty() ? "" : "; " + written[i].note));
     }
 }
 
