@@ -9,6 +9,9 @@
 // recorded:    how the walk says it, where a mend (mend.h) has changed anything of it.
 // shared_sd:   the same of the part of the error that marks made soon after one another by the same walker share, and that
 //              drifts within minutes; > 0; absent when nothing is known of it.
+// picture:     a photograph taken of it: the file's name without its folder.
+// receiver:    what the receiver said of its own fix, where it said anything; `fix` in the words of GPX ("none", "2d", "3d",
+//              "dgps", "pps"), else empty; accuracy_m is the receiver's own claim.
 // name:        the mark's name, unique within a survey (geo/read makes it so).
 // Source:      what can be seen of a mound: UC IPM Pest Notes 7433 and common practice of the trade.
 #pragma once
@@ -42,6 +45,14 @@ struct RecordedMark {
     friend bool operator==(const RecordedMark&, const RecordedMark&) = default;
 };
 
+struct ReceiverFacts {
+    std::optional<double> hdop;
+    std::optional<int> satellites;
+    std::string fix;
+    std::optional<double> accuracy_m;
+    friend bool operator==(const ReceiverFacts&, const ReceiverFacts&) = default;
+};
+
 struct Mound {
     std::string name;
     LocalPoint plug;
@@ -55,6 +66,8 @@ struct Mound {
     std::size_t walk = 0;  // index into Survey::walks
     std::optional<std::string> set_aside_because;
     std::optional<RecordedMark> recorded;
+    std::optional<std::string> picture;
+    std::optional<ReceiverFacts> receiver;
 
     friend bool operator==(const Mound&, const Mound&) = default;
 };

@@ -23,6 +23,7 @@ struct Refusal {
         nothing_to_plan,
         cannot_write,
         forbidden_source,
+        needs_reference_system,  // a person can answer: by saying in which reference system the coordinates are
         stopped,
     };
     Code code = Code::malformed;

@@ -3,6 +3,7 @@
 #include <cpl_conv.h>
 #include <cpl_error.h>
 #include <cpl_http.h>
+#include <gdal_frmts.h>
 #include <ogr_srs_api.h>
 #include <ogrsf_frmts.h>
 
@@ -31,6 +32,13 @@ void prepare_vector_library() {
         OSRSetPROJEnableNetwork(0);
         RegisterOGRGeoPackage();
         RegisterOGRGeoJSON();
+        RegisterOGRLIBKML();
+        RegisterOGRShape();
+        RegisterOGRFlatGeobuf();
+        GDALRegister_JPEG();
+        // A picture's side files (.aux.xml and the like) are nobody's to read here.
+        CPLSetConfigOption("GDAL_PAM_ENABLED", "NO");
+        CPLSetConfigOption("GDAL_DISABLE_READDIR_ON_OPEN", "EMPTY_DIR");
     });
 }
 

@@ -1,8 +1,9 @@
-// The vector library (GDAL) as this project uses it: two drivers, no network, no messages on the terminal.
+// The vector library (GDAL) as this project uses it: the drivers in use, no network, no messages on the terminal.
 //
-// `prepare_vector_library` registers the GeoPackage and the GeoJSON driver and nothing else, and shuts the library's and the
-// projection library's doors to the network. It may be called any number of times, from any thread.
-// `LibraryMessages` gathers what the library says while it lives, on its own thread, in place of printing it.
+// `prepare_vector_library` registers the drivers of GeoPackage, GeoJSON, KML, Shapefile, FlatGeobuf and, for photographs,
+// JPEG, and nothing else; reading side files of pictures is switched off; it shuts the library's and the projection
+// library's doors to the network. It may be called any number of times, from any thread. `LibraryMessages` gathers what the
+// library says while it lives, on its own thread, in place of printing it.
 #pragma once
 
 #include <string>

@@ -135,6 +135,15 @@ void drop_far_segments(GeographicFile& file, GeographicPoint middle) {
 
 }  // namespace
 
+tl::expected<void, Refusal> check_reach(std::vector<GeographicFile>& files, GeographicPoint middle) {
+    for (GeographicFile& file : files) {
+        if (auto refusal = refusal_of_marks(file, middle)) return tl::unexpected(*refusal);
+        if (auto refusal = refusal_of_ground(file, middle)) return tl::unexpected(*refusal);
+        drop_far_segments(file, middle);
+    }
+    return {};
+}
+
 tl::expected<LocalFrame, Refusal> frame_of(std::vector<GeographicFile>& files) {
     std::vector<GeographicPoint> places = marks_in(files);
     const bool has_marks = !places.empty();
@@ -143,11 +152,7 @@ tl::expected<LocalFrame, Refusal> frame_of(std::vector<GeographicFile>& files) {
     if (places.empty()) places = ground_vertices_in(files);
     if (places.empty()) return LocalFrame();
     const GeographicPoint middle = middle_of(places);
-    for (GeographicFile& file : files) {
-        if (auto refusal = refusal_of_marks(file, middle)) return tl::unexpected(*refusal);
-        if (auto refusal = refusal_of_ground(file, middle)) return tl::unexpected(*refusal);
-        drop_far_segments(file, middle);
-    }
+    if (auto checked = check_reach(files, middle); !checked) return tl::unexpected(checked.error());
     if (!has_tracks_only) return LocalFrame::around(places);
     places = track_points_in(files);
     return places.empty() ? LocalFrame::centred_on(middle) : LocalFrame::around(places);

@@ -19,4 +19,7 @@ namespace plugside {
 // Checks all files and drops far track segments from them; the frame is the one of everything that remains.
 [[nodiscard]] tl::expected<LocalFrame, Refusal> frame_of(std::vector<GeographicFile>& files);
 
+// The same checks about a middle that is known already: of a field that files are added to.
+[[nodiscard]] tl::expected<void, Refusal> check_reach(std::vector<GeographicFile>& files, GeographicPoint middle);
+
 }  // namespace plugside

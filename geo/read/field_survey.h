@@ -7,6 +7,7 @@
 #include <string>
 #include <vector>
 
+#include "core/survey/finding.h"
 #include "core/survey/survey.h"
 #include "geo/frame/local_frame.h"
 
@@ -24,6 +25,7 @@ struct FieldSurvey {
     Survey survey;
     LocalFrame frame;
     std::vector<ReadFinding> findings;
+    std::vector<Finding> of_reading;  // faults of coordinates, found where the files were read: for a person to answer
 };
 
 }  // namespace plugside

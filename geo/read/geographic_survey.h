@@ -26,6 +26,8 @@ struct GeographicMark {
     Mound mound;
     std::string file;
     std::string place;
+    bool exchanged = false;  // latitude and longitude were exchanged by the reader, as nothing else lies on the earth
+    std::optional<std::size_t> fault;  // number of the coordinate fault (coordinate_faults.h) that the mark is part of
 };
 
 struct GeographicTrackPoint {
@@ -67,6 +69,7 @@ struct GeographicFile {
     std::vector<SetDecision> decisions;
     std::uint64_t revision = 0;  // of a plan handed out before
     std::vector<ReadFinding> findings;
+    bool gathered = false;  // its contents went into another file's (photographs)
 };
 
 }  // namespace plugside

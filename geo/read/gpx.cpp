@@ -13,8 +13,10 @@ namespace {
 constexpr std::size_t piece_bytes = 1 << 20;
 
 Refusal not_xml(const std::string& name, FileKind kind) {
-    return {Refusal::Code::wrong_format, name, "", kind == FileKind::geopackage ? "an SQLite data base" : "a JSON text",
-            "a GPX file"};
+    const char* found = "a file of another kind";
+    if (kind == FileKind::geopackage) found = "an SQLite data base";
+    if (kind == FileKind::geojson) found = "a JSON text";
+    return {Refusal::Code::wrong_format, name, "", found, "a GPX file"};
 }
 
 }  // namespace

@@ -1,7 +1,10 @@
 // A GPX file (1.1, and 1.0 as receivers still write it) as it stands, with nothing interpreted: marks and tracks.
 //
-// Read:     wpt (lat, lon, time, name, cmt, desc, sym, type, fix, hdop), trk/trkseg/trkpt (lat, lon, time), the file's own
-//           title. Routes are listed as a finding and not used. Elements of other namespaces and extensions are passed over.
+// Read:     wpt and rte/rtept (lat, lon, time, ele, name, cmt, desc, sym, type, fix, sat, hdop, link or 1.0's url),
+//           trk/trkseg/trkpt (lat, lon, time), the file's own title. Of extensions of a waypoint, and of elements of other
+//           namespaces there, the short texts are kept with their elements' names; elsewhere they are passed over.
+// Exchanged: a latitude beyond 90 beside a longitude within 90 can only be the two exchanged: the place is taken so, and
+//           the waypoint says it (`exchanged`); of a track it is a finding.
 // Strict:   a place without a finite latitude (-90..90) and longitude (-180..180; 180 is taken as -180) refuses the file,
 //           with line, waypoint and its name. A time, hdop or fix that cannot be understood is a finding, and counts as not
 //           given.
@@ -42,12 +45,20 @@ struct GpxWaypoint {
     std::string type;
     std::string fix;
     std::optional<double> hdop;
+    std::optional<int> satellites;
+    std::optional<double> accuracy_m;  // no element of GPX: tables and photographs may say it
+    std::optional<double> elevation_m;
     std::optional<UtcTime> time;
+    std::string link;        // of the first link: a picture's name, an address; never followed
+    std::string extensions;  // "depth: 3; ripple: none": what stands in elements that GPX does not know
+    bool exchanged = false;  // see "Exchanged" above
+    std::string called;      // what findings call it; empty: "waypoint 7, M031"
 };
 
 struct GpxFile {
     std::string title;  // metadata name (1.1) or name (1.0); empty when there is none
     std::vector<GpxWaypoint> waypoints;
+    std::vector<GpxWaypoint> route_points;
     std::vector<std::vector<GeographicTrackPoint>> segments;  // of all tracks, in file order; empty ones left out
     std::vector<ReadFinding> findings;
 };

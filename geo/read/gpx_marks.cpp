@@ -33,7 +33,7 @@ std::string in_one_line(std::string_view name) {
 // The walker's own words: comment and description, without repeats of the name and without a receiver's time stamp.
 std::string note_of(const GpxWaypoint& waypoint, const std::string& place, FindingList& findings) {
     std::string note;
-    for (const std::string* text : {&waypoint.comment, &waypoint.description}) {
+    for (const std::string* text : {&waypoint.comment, &waypoint.description, &waypoint.extensions}) {
         const std::string part(trimmed(*text));
         if (part.empty() || part == note || part == trimmed(waypoint.name)) continue;
         if (is_time_stamp(part)) {
@@ -43,6 +43,19 @@ std::string note_of(const GpxWaypoint& waypoint, const std::string& place, Findi
         note += (note.empty() ? "" : "; ") + part;
     }
     return note;
+}
+
+// The name without its folder, where a link leads to a picture; else nothing. No link is ever followed.
+std::string picture_in(std::string_view link) {
+    std::string_view name = trimmed(link);
+    if (name.size() > 1000) return {};
+    if (const auto slash = name.find_last_of("/\\"); slash != std::string_view::npos) name.remove_prefix(slash + 1);
+    const auto dot = name.rfind('.');
+    if (dot == std::string_view::npos || dot == 0) return {};
+    std::string ending(name.substr(dot + 1));
+    std::transform(ending.begin(), ending.end(), ending.begin(),
+                   [](char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c; });
+    return ending == "jpg" || ending == "jpeg" || ending == "png" ? std::string(name) : std::string();
 }
 
 class MarkReader {
@@ -56,6 +69,9 @@ public:
         mark_.mound.name = in_one_line(waypoint_.name);
         mark_.mound.time = waypoint_.time;
         read_position();
+        read_receiver();
+        mark_.exchanged = waypoint_.exchanged;
+        if (const std::string picture = picture_in(waypoint_.link); !picture.empty()) mark_.mound.picture = picture;
         read_exact_type();
         read_the_note();
         read_type();
@@ -74,6 +90,11 @@ private:
         if (trimmed(waypoint_.fix) != "none") return;
         mark_.mound.position_sd = Metres::of(most_sd_m);
         find("the receiver had no fix at this mark; its place is taken as good to 5 m only");
+    }
+
+    void read_receiver() {
+        ReceiverFacts facts{waypoint_.hdop, waypoint_.satellites, std::string(trimmed(waypoint_.fix)), waypoint_.accuracy_m};
+        if (facts != ReceiverFacts{}) mark_.mound.receiver = std::move(facts);
     }
 
     // A type in just the words of the mounds layer is the writer's own answer and goes before any note.

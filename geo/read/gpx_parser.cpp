@@ -6,6 +6,7 @@
 #include <cstring>
 #include <new>
 
+#include "geo/read/coordinate_place.h"
 #include "geo/read/numbers.h"
 
 namespace plugside {
@@ -14,6 +15,7 @@ namespace {
 
 constexpr std::size_t deepest_nesting = 64;
 constexpr std::size_t longest_text = 64 * 1024;
+constexpr std::size_t longest_extension = 200;
 constexpr std::size_t most_waypoints = 2'000'000;
 constexpr std::size_t most_track_points = 20'000'000;
 constexpr char namespace_separator = ' ';
@@ -27,7 +29,7 @@ std::optional<std::string_view> attribute(const char** attributes, std::string_v
 }  // namespace
 
 std::string place_of(const GpxWaypoint& waypoint) {
-    std::string place = "waypoint " + std::to_string(waypoint.ordinal);
+    std::string place = waypoint.called.empty() ? "waypoint " + std::to_string(waypoint.ordinal) : waypoint.called;
     const std::string name(trimmed(waypoint.name));
     if (!name.empty()) {
         const std::string quoted = quoted_for_display(name);
@@ -107,11 +109,18 @@ void GpxParser::start(const char* qualified_name, Attributes attributes) {
     }
     if (open_.empty()) return open_root(name, gpx_namespace, attributes);
     const Element element = kind_of(name, open_.back(), gpx_namespace);
+    if (element == Element::extension) {
+        keep_extension();  // the text before a child is its parent's
+        extension_name_ = name;
+    }
     open_.push_back(element);
-    if (element == Element::waypoint) open_waypoint(attributes);
+    if (element == Element::waypoint) {
+        in_route_ = name == "rtept";
+        open_waypoint(attributes);
+    }
     if (element == Element::track_point) open_track_point(attributes);
     if (element == Element::segment) file_.segments.emplace_back();
-    if (element == Element::route) findings_.add(line_place(), "a route is not used; only waypoints and tracks are");
+    if (element == Element::link) open_link(attributes);
 }
 
 void GpxParser::open_root(std::string_view name, bool gpx_namespace, Attributes attributes) {
@@ -130,6 +139,8 @@ void GpxParser::open_root(std::string_view name, bool gpx_namespace, Attributes 
 }
 
 GpxParser::Element GpxParser::kind_of(std::string_view name, Element parent, bool gpx_namespace) {
+    if (parent == Element::extension) return Element::extension;
+    if (parent == Element::waypoint && (!gpx_namespace || name == "extensions")) return Element::extension;
     if (!gpx_namespace) return Element::other;
     if (parent == Element::gpx) {
         if (name == "wpt") return Element::waypoint;
@@ -137,6 +148,8 @@ GpxParser::Element GpxParser::kind_of(std::string_view name, Element parent, boo
         if (name == "rte") return Element::route;
         if (name == "metadata") return Element::metadata;
     }
+    if (parent == Element::route && name == "rtept") return Element::waypoint;
+    if (parent == Element::waypoint && name == "link") return Element::link;
     if (parent == Element::track && name == "trkseg") return Element::segment;
     if (parent == Element::segment && name == "trkpt") return Element::track_point;
     std::string* const target = text_target(name, parent);
@@ -158,11 +171,19 @@ std::string* GpxParser::text_target(std::string_view name, Element parent) {
     if (name == "fix") return &waypoint_.fix;
     if (name == "time") return &time_text_;
     if (name == "hdop") return &hdop_text_;
+    if (name == "sat") return &satellites_text_;
+    if (name == "ele") return &elevation_text_;
+    if (name == "url") return waypoint_.link.empty() ? &waypoint_.link : &unused_link_;  // GPX 1.0
     return nullptr;
 }
 
 void GpxParser::characters(std::string_view text) {
-    if (refusal_ || open_.empty() || open_.back() != Element::text) return;
+    if (refusal_ || open_.empty()) return;
+    if (open_.back() == Element::extension) {
+        if (extension_text_.size() <= longest_extension) extension_text_.append(text.substr(0, longest_extension + 1));
+        return;
+    }
+    if (open_.back() != Element::text) return;
     if (target_->size() + text.size() > longest_text)
         return refuse(Refusal::Code::too_large, line_place(), "a text longer than 64 KiB", "a mark's short note");
     target_->append(text);
@@ -172,6 +193,7 @@ void GpxParser::end() {
     if (refusal_ || open_.empty()) return;
     const Element closing = open_.back();
     open_.pop_back();
+    if (closing == Element::extension) keep_extension();
     if (closing == Element::waypoint) close_waypoint();
     if (closing == Element::track_point) close_track_point();
     if (closing == Element::segment && file_.segments.back().empty()) file_.segments.pop_back();
@@ -193,24 +215,66 @@ std::optional<double> GpxParser::degrees(Attributes attributes, const char* whic
     return std::nullopt;
 }
 
-std::optional<GeographicPoint> GpxParser::place(Attributes attributes, const std::string& what) {
-    const auto latitude = degrees(attributes, "lat", 90.0, what);
-    if (!latitude) return std::nullopt;
-    const auto longitude = degrees(attributes, "lon", 180.0, what);
-    if (!longitude) return std::nullopt;
-    return GeographicPoint{*longitude == 180.0 ? -180.0 : *longitude, *latitude};
+std::optional<GeographicPoint> GpxParser::place(Attributes attributes, const std::string& what, bool& exchanged) {
+    const auto as_written = [&](const char* which) {
+        const auto text = attribute(attributes, which);
+        return text ? parse_number(*text) : std::nullopt;
+    };
+    const auto lat = as_written("lat");
+    const auto lon = as_written("lon");
+    if (lat && lon)
+        if (const auto place = place_on_earth(*lon, *lat)) {
+            exchanged = place->exchanged;
+            return place->at;
+        }
+    // Which of the two it is, and how it is written, is for the refusal to say.
+    if (degrees(attributes, "lat", 90.0, what)) static_cast<void>(degrees(attributes, "lon", 180.0, what));
+    return std::nullopt;
+}
+
+void GpxParser::open_link(Attributes attributes) {
+    const auto target = attribute(attributes, "href");
+    if (target && waypoint_.link.empty()) waypoint_.link = *target;
+}
+
+// Texts of other makers' elements, each with its element's name; long ones are no notes.
+void GpxParser::keep_extension() {
+    const std::string_view text = trimmed(extension_text_);
+    if (!text.empty() && text.size() <= longest_extension && waypoint_.extensions.size() < longest_text)
+        waypoint_.extensions.append(waypoint_.extensions.empty() ? "" : "; ")
+            .append(extension_name_)
+            .append(": ")
+            .append(text);
+    extension_text_.clear();
 }
 
 void GpxParser::open_waypoint(Attributes attributes) {
-    const std::size_t ordinal = file_.waypoints.size() + 1;
+    auto& waypoints = in_route_ ? file_.route_points : file_.waypoints;
+    const std::size_t ordinal = waypoints.size() + 1;
     if (ordinal > most_waypoints)
         return refuse(Refusal::Code::too_large, line_place(), "more than 2,000,000 waypoints", "the marks of one field");
     waypoint_ = {};
     waypoint_.ordinal = ordinal;
     waypoint_.line = line();
-    time_text_.clear();
-    hdop_text_.clear();
-    if (const auto at = place(attributes, "waypoint " + std::to_string(ordinal))) waypoint_.at = *at;
+    if (in_route_) waypoint_.called = "route point " + std::to_string(ordinal);
+    for (std::string* text : {&time_text_, &hdop_text_, &satellites_text_, &elevation_text_, &extension_text_})
+        text->clear();
+    if (const auto at = place(attributes, place_of(waypoint_), waypoint_.exchanged)) waypoint_.at = *at;
+}
+
+void GpxParser::read_numbers(const std::string& where) {
+    const auto read = [&](const std::string& text, const char* what, bool may_be_negative) -> std::optional<double> {
+        if (trimmed(text).empty()) return std::nullopt;
+        const auto number = parse_number(text);
+        if (number && (may_be_negative || *number >= 0.0)) return number;
+        findings_.add(where, "the " + std::string(what) + " " + quoted_for_display(text) + " was not understood");
+        return std::nullopt;
+    };
+    waypoint_.hdop = read(hdop_text_, "hdop", false);
+    waypoint_.elevation_m = read(elevation_text_, "elevation", true);
+    const auto satellites = read(satellites_text_, "number of satellites", false);
+    constexpr double most_satellites = 1000.0;
+    if (satellites && *satellites <= most_satellites) waypoint_.satellites = static_cast<int>(*satellites);
 }
 
 void GpxParser::close_waypoint() {
@@ -225,12 +289,9 @@ void GpxParser::close_waypoint() {
         waypoint_.time = parse_utc_time(time_text_);
         if (!waypoint_.time) findings_.add(where, "the time " + quoted_for_display(time_text_) + " was not understood");
     }
-    if (!trimmed(hdop_text_).empty()) {
-        waypoint_.hdop = parse_number(hdop_text_);
-        if (waypoint_.hdop && *waypoint_.hdop < 0.0) waypoint_.hdop.reset();
-        if (!waypoint_.hdop) findings_.add(where, "the hdop " + quoted_for_display(hdop_text_) + " was not understood");
-    }
-    file_.waypoints.push_back(std::move(waypoint_));
+    read_numbers(where);
+    (in_route_ ? file_.route_points : file_.waypoints).push_back(std::move(waypoint_));
+    in_route_ = false;
 }
 
 void GpxParser::open_track_point(Attributes attributes) {
@@ -238,8 +299,13 @@ void GpxParser::open_track_point(Attributes attributes) {
         return refuse(Refusal::Code::too_large, line_place(), "more than 20,000,000 track points", "the walks of one field");
     track_point_ = {};
     track_time_text_.clear();
-    if (const auto at = place(attributes, "track point " + std::to_string(track_points_))) {
+    bool exchanged = false;
+    if (const auto at = place(attributes, "track point " + std::to_string(track_points_), exchanged)) {
         track_point_.at = *at;
+        if (exchanged)
+            findings_.add(
+                line_place(),
+                "a track point's latitude lies beyond 90 degrees; its latitude and longitude are taken as exchanged");
         return;
     }
     refusal_ = waypoint_refusal_;

@@ -36,6 +36,8 @@ private:
         segment,
         track_point,
         route,
+        extension,  // within a waypoint, not of GPX itself: its text is kept
+        link,
         text  // an element whose text is kept: `target_`
     };
     using Attributes = const char**;
@@ -48,11 +50,14 @@ private:
     [[nodiscard]] Element kind_of(std::string_view name, Element parent, bool gpx_namespace);
     [[nodiscard]] std::string* text_target(std::string_view name, Element parent);
     void open_root(std::string_view name, bool gpx_namespace, Attributes attributes);
+    void open_link(Attributes attributes);
     void open_waypoint(Attributes attributes);
     void open_track_point(Attributes attributes);
     void close_waypoint();
     void close_track_point();
-    [[nodiscard]] std::optional<GeographicPoint> place(Attributes attributes, const std::string& what);
+    [[nodiscard]] std::optional<GeographicPoint> place(Attributes attributes, const std::string& what, bool& exchanged);
+    void read_numbers(const std::string& where);
+    void keep_extension();
     [[nodiscard]] std::optional<double> degrees(Attributes attributes, const char* which, double limit,
                                                 const std::string& what);
     void refuse(Refusal::Code code, const std::string& place, const std::string& found, const std::string& expected);
@@ -70,6 +75,12 @@ private:
     GpxWaypoint waypoint_;
     std::string time_text_;
     std::string hdop_text_;
+    std::string satellites_text_;
+    std::string elevation_text_;
+    std::string extension_text_;
+    std::string extension_name_;
+    std::string unused_link_;
+    bool in_route_ = false;
     // A place that is refused waits for the waypoint's name, which stands after it, so that the refusal can say it.
     std::optional<Refusal> waypoint_refusal_;
     GeographicTrackPoint track_point_;

@@ -2,7 +2,9 @@
 //
 // Refused: names that start with /vsi or hold :// or < (names by which a library could be led to a network or another file),
 //          missing files, folders, devices and pipes, files that cannot be opened, files over 512 MiB.
-// Kind:    judged by content: the SQLite header, a JSON object, XML (in UTF-8, UTF-16 or with a byte order mark).
+// Kind:    judged by content: the SQLite header, a JSON object, XML (in UTF-8, UTF-16 or with a byte order mark) with kml or
+//          another root, a JPEG picture, FlatGeobuf, the main file of a Shapefile; any other text is a table. Only the parts
+//          beside a Shapefile's main file are known by their names, as nothing in them tells.
 #pragma once
 
 #include <filesystem>
@@ -13,7 +15,17 @@
 
 namespace plugside {
 
-enum class FileKind { geopackage, geojson, xml };
+enum class FileKind {
+    geopackage,
+    geojson,
+    xml,  // GPX, or XML that GPX's reader refuses
+    kml,
+    shapefile,
+    shapefile_part,  // .dbf, .shx and others beside a .shp: read along with it
+    flatgeobuf,
+    photograph,
+    table,
+};
 
 [[nodiscard]] tl::expected<FileKind, Refusal> kind_of_file(const std::filesystem::path& file);
 

@@ -3,17 +3,21 @@
 #include <ogrsf_frmts.h>
 
 #include <cmath>
+#include <fstream>
 #include <memory>
 #include <optional>
+#include <sstream>
 
 #include "geo/frame/transverse_mercator.h"
 #include "geo/frame/vector_library.h"
+#include "geo/read/coordinate_place.h"
+#include "geo/read/reference_systems.h"
 
 namespace plugside {
 
 namespace {
 
-constexpr std::uintmax_t largest_geojson = 64ULL * 1024 * 1024;
+constexpr std::uintmax_t largest_read_whole = 64ULL * 1024 * 1024;
 
 // What stops the reading of a layer; caught below, never leaves this file.
 struct Stop {
@@ -30,6 +34,7 @@ public:
         add(geometry);
         return std::move(shape_);
     }
+    bool exchanged() const { return exchanged_; }
 
 private:
     [[noreturn]] void refuse(Refusal::Code code, const std::string& found, const std::string& expected) const {
@@ -65,7 +70,7 @@ private:
         if (geometry.IsEmpty()) return;
         const OGRwkbGeometryType kind = wkbFlatten(geometry.getGeometryType());
         if (kind == wkbPoint) {
-            shape_.points.push_back(checked(geometry.toPoint()->getX(), geometry.toPoint()->getY()));
+            add_point(geometry.toPoint()->getX(), geometry.toPoint()->getY());
         } else if (kind == wkbLineString) {
             shape_.lines.push_back(places(*geometry.toLineString()));
         } else if (kind == wkbPolygon) {
@@ -76,6 +81,12 @@ private:
             refuse(Refusal::Code::wrong_format, std::string("a shape of kind ") + geometry.getGeometryName(),
                    "points, lines or polygons");
         }
+    }
+
+    void add_point(double x, double y) {
+        const auto place = place_on_earth(x, y);
+        exchanged_ = exchanged_ || (place && place->exchanged);
+        shape_.points.push_back(place && place->exchanged ? place->at : checked(x, y));
     }
 
     void add_polygon(const OGRPolygon& polygon) {
@@ -129,6 +140,7 @@ private:
     const std::string& place_;
     FindingList& findings_;
     RowShape shape_;
+    bool exchanged_ = false;
 };
 
 Value value_of(const OGRFeature& feature, int column) {
@@ -153,18 +165,18 @@ Value value_of(const OGRFeature& feature, int column) {
 
 class LayerReader {
 public:
-    LayerReader(std::string file, FindingList& findings, const Progress& progress)
-        : file_(std::move(file)), findings_(findings), progress_(progress) {
+    LayerReader(std::string file, FindingList& findings, const Progress& progress, const SystemOfLayer& assumed)
+        : file_(std::move(file)), findings_(findings), progress_(progress), assumed_(assumed) {
         earth_.importFromEPSG(4326);
         earth_.SetAxisMappingStrategy(OAMS_TRADITIONAL_GIS_ORDER);
     }
 
     ReadLayer read(OGRLayer& source, bool wanted) {
-        ReadLayer layer{source.GetName(), {}, {}};
-        if (!wanted) return layer;
+        ReadLayer layer{source.GetName(), has_system(source), source.GetGeomType() != wkbNone, {}, {}};
         const OGRFeatureDefn& definition = *source.GetLayerDefn();
         for (int i = 0; i < definition.GetFieldCount(); ++i)
             layer.columns.emplace_back(definition.GetFieldDefn(i)->GetNameRef());
+        if (!wanted) return layer;
         const std::string place = "layer " + layer.name;
         const auto to_earth = transformation(source, place);
         const LibraryMessages messages;
@@ -186,15 +198,30 @@ public:
 private:
     static constexpr std::size_t most_rows = 2'000'000;
 
+    static bool has_system(OGRLayer& source) {
+        if (source.GetGeomType() == wkbNone) return true;
+        const OGRSpatialReference* system = source.GetSpatialRef();
+        const std::string name = system != nullptr && system->GetName() != nullptr ? system->GetName() : "";
+        return system != nullptr && name.rfind("Undefined", 0) != 0 && !system->IsLocal();
+    }
+
+    // The layer's own, else the one that a person chose.
+    OGRSpatialReference system_of(OGRLayer& source, const std::string& place) const {
+        if (has_system(source)) return *source.GetSpatialRef();
+        const std::string chosen = assumed_ ? assumed_(source.GetName()) : std::string();
+        OGRSpatialReference system;
+        if (!is_reference_system(chosen) || system.importFromEPSG(std::stoi(chosen.substr(5))) != OGRERR_NONE)
+            throw Stop{{Refusal::Code::needs_reference_system, file_, place,
+                        chosen.empty() ? "no reference system" : "the reference system " + quoted_for_display(chosen),
+                        "one that says where on the earth the coordinates lie, such as WGS 84"}};
+        return system;
+    }
+
     // Nothing when the layer is in longitude and latitude of WGS 84 already, or has no shapes.
     std::unique_ptr<OGRCoordinateTransformation> transformation(OGRLayer& source, const std::string& place) const {
         if (source.GetGeomType() == wkbNone) return nullptr;
-        const OGRSpatialReference* system = source.GetSpatialRef();
-        const std::string name = system != nullptr && system->GetName() != nullptr ? system->GetName() : "";
-        if (system == nullptr || name.rfind("Undefined", 0) == 0 || system->IsLocal())
-            throw Stop{{Refusal::Code::wrong_format, file_, place, "no reference system",
-                        "one that says where on the earth the coordinates lie, such as WGS 84"}};
-        OGRSpatialReference own(*system);
+        OGRSpatialReference own = system_of(source, place);
+        const std::string name = own.GetName() != nullptr ? own.GetName() : "";
         own.SetAxisMappingStrategy(OAMS_TRADITIONAL_GIS_ORDER);
         if (own.IsSame(&earth_)) return nullptr;
         const LibraryMessages quiet;
@@ -206,7 +233,7 @@ private:
     }
 
     ReadRow row(const OGRFeature& feature, const std::string& layer_place, OGRCoordinateTransformation* to_earth) {
-        ReadRow result{layer_place + ", feature " + std::to_string(feature.GetFID()), {}, {}};
+        ReadRow result{layer_place + ", feature " + std::to_string(feature.GetFID()), {}, {}, false};
         for (int i = 0; i < feature.GetFieldCount(); ++i) result.values.push_back(value_of(feature, i));
         const OGRGeometry* geometry = feature.GetGeometryRef();
         if (geometry == nullptr) return result;
@@ -217,13 +244,16 @@ private:
                 throw Stop{{Refusal::Code::out_of_range, file_, result.place,
                             "coordinates that their reference system has no place for", "coordinates of a field"}};
         }
-        result.shape = ShapeReader(file_, result.place, findings_).read(*linear);
+        ShapeReader reader(file_, result.place, findings_);
+        result.shape = reader.read(*linear);
+        result.exchanged = reader.exchanged();
         return result;
     }
 
     std::string file_;
     FindingList& findings_;
     const Progress& progress_;
+    const SystemOfLayer& assumed_;
     OGRSpatialReference earth_;
 };
 
@@ -232,18 +262,38 @@ struct Closer {
 };
 using Data = std::unique_ptr<GDALDataset, Closer>;
 
+const char* driver_of(FileKind kind) {
+    switch (kind) {
+        case FileKind::geopackage: return "GPKG";
+        case FileKind::kml: return "LIBKML";
+        case FileKind::shapefile: return "ESRI Shapefile";
+        case FileKind::flatgeobuf: return "FlatGeobuf";
+        default: return "GeoJSON";
+    }
+}
+
+const char* expected_of(FileKind kind) {
+    switch (kind) {
+        case FileKind::geopackage: return "a GeoPackage with layers";
+        case FileKind::kml: return "a KML file with placemarks";
+        case FileKind::shapefile: return "a Shapefile";
+        case FileKind::flatgeobuf: return "a FlatGeobuf layer";
+        default: return "GeoJSON features";
+    }
+}
+
 Data open(const std::filesystem::path& file, FileKind kind) {
-    const char* const drivers[] = {kind == FileKind::geopackage ? "GPKG" : "GeoJSON", nullptr};
+    const char* const drivers[] = {driver_of(kind), nullptr};
     const std::string name = std::filesystem::absolute(file).lexically_normal().string();
     return Data(GDALDataset::Open(name.c_str(), GDAL_OF_VECTOR | GDAL_OF_READONLY, drivers, nullptr, nullptr));
 }
 
 std::vector<ReadLayer> read_all(const std::filesystem::path& file, FileKind kind,
                                 const std::function<bool(const std::string&)>& wanted, FindingList& findings,
-                                const Progress& progress) {
+                                const Progress& progress, const SystemOfLayer& assumed) {
     const LibraryMessages messages;
     const Data data = open(file, kind);
-    const char* expected = kind == FileKind::geopackage ? "a GeoPackage with layers" : "GeoJSON features";
+    const char* expected = expected_of(kind);
     if (!data || !messages.failure().empty())
         throw Stop{{Refusal::Code::malformed, file.string(), "",
                     messages.failure().empty()
@@ -252,7 +302,7 @@ std::vector<ReadLayer> read_all(const std::filesystem::path& file, FileKind kind
                     expected}};
     for (const std::string& warning : messages.warnings())
         findings.add("", "the library that reads the file says: " + quoted_for_display(warning, 200));
-    LayerReader reader(file.string(), findings, progress);
+    LayerReader reader(file.string(), findings, progress, assumed);
     std::vector<ReadLayer> layers;
     for (int i = 0; i < data->GetLayerCount(); ++i) {
         OGRLayer& layer = *data->GetLayer(i);
@@ -271,19 +321,52 @@ const Value& ReadLayer::value(const ReadRow& row, std::string_view column) const
     return null;
 }
 
+namespace {
+
+// What the library cannot be left to find out.
+std::optional<Refusal> refusal_before(const std::filesystem::path& file, FileKind kind) {
+    const std::string name = file.string();
+    std::error_code error;
+    const bool read_whole = kind == FileKind::geojson || kind == FileKind::kml;
+    if (read_whole && std::filesystem::file_size(file, error) > largest_read_whole)
+        return Refusal{Refusal::Code::too_large, name, "",
+                       kind == FileKind::kml ? "a KML file over 64 MiB" : "a GeoJSON file over 64 MiB",
+                       "the ground of one field"};
+    if (kind == FileKind::shapefile) {
+        std::filesystem::path index = file;
+        if (!std::filesystem::exists(index.replace_extension(".shx"), error))
+            return Refusal{Refusal::Code::missing_file, name, "",
+                           "a Shapefile without " + index.filename().string() + " beside it",
+                           "all its parts: .shp, .shx, .dbf and .prj"};
+    }
+    if (kind != FileKind::kml) return std::nullopt;
+    std::ifstream stream(file, std::ios::binary);
+    std::ostringstream text;
+    text << stream.rdbuf();
+    if (text.str().find("<!DOCTYPE") != std::string::npos || text.str().find("<!ENTITY") != std::string::npos)
+        return Refusal{Refusal::Code::malformed, name, "", "a document type declaration",
+                       "a KML file without one (declared entities are never read)"};
+    return std::nullopt;
+}
+
+}  // namespace
+
 tl::expected<std::vector<ReadLayer>, Refusal> read_layer_rows(const std::filesystem::path& file, FileKind kind,
                                                               const std::function<bool(const std::string&)>& wanted,
-                                                              FindingList& findings, const Progress& progress) {
-    std::error_code error;
-    if (kind == FileKind::geojson && std::filesystem::file_size(file, error) > largest_geojson)
-        return tl::unexpected(
-            Refusal{Refusal::Code::too_large, file.string(), "", "a GeoJSON file over 64 MiB", "the ground of one field"});
+                                                              FindingList& findings, const Progress& progress,
+                                                              const SystemOfLayer& assumed_system) {
+    if (auto refusal = refusal_before(file, kind)) return tl::unexpected(*refusal);
     prepare_vector_library();
     try {
-        return read_all(file, kind, wanted, findings, progress);
+        return read_all(file, kind, wanted, findings, progress, assumed_system);
     } catch (const Stop& stop) {
         return tl::unexpected(stop.refusal);
     }
+}
+
+tl::expected<std::vector<ReadLayer>, Refusal> list_layers(const std::filesystem::path& file, FileKind kind) {
+    FindingList unused(file.filename().string());
+    return read_layer_rows(file, kind, [](const std::string&) { return false; }, unused, {});
 }
 
 }  // namespace plugside

@@ -73,6 +73,20 @@ void read_words(const ReadLayer& layer, const ReadRow& row, Mound& mound, Findin
         findings.add(row.place, "the freshness " + quoted_for_display(freshness) + " is not known");
 }
 
+// Facts that are none are passed over: they only help to judge a place.
+void read_receiver(const ReadLayer& layer, const ReadRow& row, Mound& mound) {
+    const auto number = [&](const char* column) -> std::optional<double> {
+        const auto value = number_of(layer.value(row, column));
+        if (!value || !std::isfinite(*value) || *value < 0.0) return std::nullopt;
+        return value;
+    };
+    ReceiverFacts facts{number("hdop"), std::nullopt, text_of(layer.value(row, "fix")), number("accuracy_m")};
+    constexpr double most_satellites = 1000.0;
+    if (const auto count = number("satellites"); count && *count <= most_satellites)
+        facts.satellites = static_cast<int>(*count);
+    if (facts != ReceiverFacts{}) mound.receiver = std::move(facts);
+}
+
 tl::expected<GeographicMark, Refusal> mark_of(const ReadLayer& layer, const ReadRow& row, const std::string& file,
                                               FindingList& findings) {
     if (row.shape.points.size() != 1)
@@ -103,6 +117,9 @@ tl::expected<GeographicMark, Refusal> mark_of(const ReadLayer& layer, const Read
                 refused(file, row, Refusal::Code::out_of_range, "shared_sd_m " + std::to_string(*sd), "metres above 0"));
         mark.mound.shared_sd = Metres::of(*sd);
     }
+    if (const std::string picture = text_of(layer.value(row, "picture")); !picture.empty())
+        mark.mound.picture = std::filesystem::path(picture).filename().string();
+    read_receiver(layer, row, mark.mound);
     return mark;
 }
 

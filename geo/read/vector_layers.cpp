@@ -28,17 +28,8 @@ public:
         result_.file = file_;
     }
 
-    tl::expected<GeographicFile, Refusal> interpret(FileKind kind) {
-        const bool known = std::any_of(layers_.begin(), layers_.end(),
-                                       [](const ReadLayer& layer) { return is_one_of(layer.name, layers_read); });
-        if (!known && kind == FileKind::geopackage)
-            return tl::unexpected(Refusal{Refusal::Code::wrong_format, file_, "", "the layers " + unknown_names(),
-                                          "one of field_boundaries, barriers, keep_clear_areas, mounds"});
-        if (!known) {
-            if (auto ground = read_unnamed_ground(); !ground) return tl::unexpected(ground.error());
-        } else if (auto read = read_named(); !read) {
-            return tl::unexpected(read.error());
-        }
+    tl::expected<GeographicFile, Refusal> interpret() {
+        if (auto read = read_named(); !read) return tl::unexpected(read.error());
         return std::move(result_);
     }
 
@@ -113,21 +104,6 @@ private:
         return {};
     }
 
-    tl::expected<void, Refusal> read_unnamed_ground() {
-        for (const ReadLayer& each : layers_)
-            for (const ReadRow& row : each.rows) {
-                if (row.shape.empty()) return tl::unexpected(wrong_shape(row, "a polygon or a line"));
-                for (const GeographicPolygon& part : row.shape.polygons) result_.ground.boundary.push_back(part);
-                for (const GeographicLine& line : row.shape.lines)
-                    result_.ground.barriers.push_back({text_of(each.value(row, "name")), line});
-                if (!row.shape.points.empty()) findings_.add(row.place, "a point is no ground; it is not used");
-            }
-        findings_.add("",
-                      "the file has none of the layer names of the ground: its polygons are taken as the field boundary and "
-                      "its lines as barriers");
-        return {};
-    }
-
     std::string file_;
     std::string file_name_;
     std::vector<ReadLayer> layers_;
@@ -137,14 +113,40 @@ private:
 
 }  // namespace
 
+bool is_layer_file(FileKind kind) {
+    return kind == FileKind::geopackage || kind == FileKind::geojson || kind == FileKind::kml ||
+           kind == FileKind::shapefile || kind == FileKind::flatgeobuf;
+}
+
+bool has_our_layers(const std::vector<ReadLayer>& layers) {
+    return std::any_of(layers.begin(), layers.end(), [](const ReadLayer& layer) {
+        return is_one_of(layer.name, layers_read) || is_one_of(layer.name, layers_computed_anew);
+    });
+}
+
 tl::expected<GeographicFile, Refusal> read_vector_layers(const std::filesystem::path& file, FileKind kind,
-                                                         const Progress& progress) {
+                                                         const std::vector<LayerGuess>& guesses, const Progress& progress) {
+    const auto listed = list_layers(file, kind);
+    if (!listed) return tl::unexpected(listed.error());
+    // What a simulation knows is no survey: a plan made from it would prove nothing.
+    const bool truth = std::any_of(listed->begin(), listed->end(), [](const ReadLayer& layer) {
+        return layer.name == "true_mounds" || layer.name == "truth_summary";
+    });
+    if (truth) {
+        std::string names;
+        for (const ReadLayer& layer : *listed) names.append(names.empty() ? "" : ", ").append(layer.name);
+        return tl::unexpected(Refusal{Refusal::Code::wrong_format, file.string(), "",
+                                      "the layers " + quoted_for_display(names, 200),
+                                      "one of field_boundaries, barriers, keep_clear_areas, mounds"});
+    }
+    // Of KML, Shapefile and FlatGeobuf no program of ours writes any: a layer's name there is the farm's own.
+    const bool may_be_ours = kind == FileKind::geopackage || kind == FileKind::geojson;
+    if (!may_be_ours || !has_our_layers(*listed)) return read_gis_layers(file, guesses, progress);
     FindingList findings(file.filename().string());
-    // Any GeoJSON layer may be ground; of a GeoPackage only the layers that are known are worth reading.
-    const auto wanted = [&](const std::string& name) { return kind == FileKind::geojson || is_one_of(name, layers_read); };
+    const auto wanted = [&](const std::string& name) { return is_one_of(name, layers_read); };
     auto layers = read_layer_rows(file, kind, wanted, findings, progress);
     if (!layers) return tl::unexpected(layers.error());
-    auto result = Interpreter(file, std::move(*layers), findings).interpret(kind);
+    auto result = Interpreter(file, std::move(*layers), findings).interpret();
     if (result) result->findings = findings.listed();
     return result;
 }

@@ -6,8 +6,8 @@
 // Plan:     mounds, walk_tracks, set_points (decisions), set_decisions, survey_summary give the survey back. What was
 //           computed (systems, runs, probes, unwalked areas) is computed anew. Where set_points and set_decisions tell two
 //           things of one site, set_points counts: it is the layer that a person sees and edits.
-// GeoJSON without our layer names: polygons are the boundary and lines are barriers, with a finding that says so.
-// Other layers are listed as one finding.
+// A file without any of these names is a farm's own: gis_layers.h reads it, by a guess of what each layer is.
+// Beside ours, other layers are listed as one finding.
 // Errors:   a Refusal with layer and feature. Cost: linear.
 #pragma once
 
@@ -17,11 +17,19 @@
 #include "core/plan/progress.h"
 #include "core/survey/refusal.h"
 #include "geo/read/geographic_survey.h"
+#include "geo/read/gis_layers.h"
 #include "geo/read/input_file.h"
+#include "geo/read/layer_rows.h"
 
 namespace plugside {
 
+// Whether a file of that kind holds layers.
+[[nodiscard]] bool is_layer_file(FileKind kind);
+// Whether one of them is ours by its name.
+[[nodiscard]] bool has_our_layers(const std::vector<ReadLayer>& layers);
+
 [[nodiscard]] tl::expected<GeographicFile, Refusal> read_vector_layers(const std::filesystem::path& file, FileKind kind,
+                                                                       const std::vector<LayerGuess>& guesses = {},
                                                                        const Progress& progress = {});
 
 }  // namespace plugside

@@ -28,10 +28,14 @@ Row mound_row(const Survey& survey, const Mound& mound, const MoundInPlan& in_pl
     } else {
         row.values.resize(row.values.size() + 5);
     }
-    row.values.insert(row.values.end(),
-                      {walk_id(survey, mound), mound.position_sd.value(),
-                       mound.shared_sd ? Value(mound.shared_sd->value()) : Value(), text_or_null(mound.note),
-                       value_or_null(mound.time), std::int64_t{used ? 1 : 0}, value_or_null(in_plan.not_used_because)});
+    row.values.insert(row.values.end(), {walk_id(survey, mound), mound.position_sd.value(),
+                                         mound.shared_sd ? Value(mound.shared_sd->value()) : Value(), text_or_null(mound.note),
+                                         value_or_null(mound.time), std::int64_t{used ? 1 : 0},
+                                         value_or_null(in_plan.not_used_because), value_or_null(mound.picture)});
+    const ReceiverFacts receiver = mound.receiver.value_or(ReceiverFacts{});
+    row.values.insert(row.values.end(), {value_or_null(receiver.hdop),
+                                         receiver.satellites ? Value(std::int64_t{*receiver.satellites}) : Value(),
+                                         text_or_null(receiver.fix), value_or_null(receiver.accuracy_m)});
     return row;
 }
 
@@ -77,7 +81,12 @@ LayerContent mound_layer(const Survey& survey, const Plan& plan, const LocalFram
                         {"note", ColumnKind::text},
                         {"time", ColumnKind::time},
                         {"used", ColumnKind::whole_number},
-                        {"not_used_because", ColumnKind::text}},
+                        {"not_used_because", ColumnKind::text},
+                        {"picture", ColumnKind::text},
+                        {"hdop", ColumnKind::number},
+                        {"satellites", ColumnKind::whole_number},
+                        {"fix", ColumnKind::text},
+                        {"accuracy_m", ColumnKind::number}},
                        {}};
     layer.rows.reserve(survey.mounds.size());
     for (std::size_t i = 0; i < survey.mounds.size(); ++i)

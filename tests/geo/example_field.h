@@ -39,6 +39,8 @@ inline std::vector<Mound> example_mounds() {
     mounds.back().position_sd = Metres::of(0.75);
     mounds.back().shared_sd = Metres::of(2.7);
     mounds.back().time = morning(59, 999);
+    mounds.back().picture = "IMG 0007.jpg";
+    mounds.back().receiver = ReceiverFacts{1.5, 9, "3d", 2.25};
     mounds.push_back(example_mound("Märk <3> & \"four\"", {22.0, -36.25}, 0));
     mounds.back().freshness = Freshness::crushed;
     mounds.push_back(example_mound("M004", {61.0, 20.0}, 1));

@@ -85,6 +85,12 @@ void expect_mounds(Expected& expected, const FieldSurvey& field, const Plan& pla
         mound.note.empty() ? expected.null("note") : expected.value("note", mound.note);
         expected.value("used", used ? 1 : 0);
         used ? expected.null("not_used_because") : expected.value("not_used_because", *in_plan.not_used_because);
+        mound.picture ? expected.value("picture", *mound.picture) : expected.null("picture");
+        const ReceiverFacts receiver = mound.receiver.value_or(ReceiverFacts{});
+        receiver.hdop ? expected.value("hdop", *receiver.hdop) : expected.null("hdop");
+        receiver.satellites ? expected.value("satellites", *receiver.satellites) : expected.null("satellites");
+        receiver.fix.empty() ? expected.null("fix") : expected.value("fix", receiver.fix);
+        receiver.accuracy_m ? expected.value("accuracy_m", *receiver.accuracy_m) : expected.null("accuracy_m");
         const GeographicPoint take_off = field.frame.to_geographic(in_plan.take_off);
         used ? expected.value("take_off_lon", take_off.longitude_degrees) : expected.null("take_off_lon");
         used ? expected.value("take_off_lat", take_off.latitude_degrees) : expected.null("take_off_lat");

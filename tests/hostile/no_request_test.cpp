@@ -105,5 +105,28 @@ TEST(NoRequest, is_made_for_a_reference_system_that_is_said_to_lie_elsewhere) {
     EXPECT_TRUE(listener.notices_a_connection());
 }
 
+TEST(NoRequest, is_made_for_links_and_styles_of_a_kml_file) {
+    Listener listener;
+    const TemporaryFolder folder;
+    const std::string place = "<Point><coordinates>-120.5,38.25</coordinates></Point>";
+    for (const std::string& inside :
+         {"<NetworkLink><Link><href>" + listener.url() + "/more.kml</href></Link></NetworkLink>",
+          "<Placemark><styleUrl>" + listener.url() + "/styles.kml#s</styleUrl>" + place + "</Placemark>",
+          "<Placemark><description><![CDATA[<img src=\"" + listener.url() + "/a.png\"/>]]></description>" + place +
+              "</Placemark>",
+          "<Schema name=\"s\"/><Placemark><ExtendedData><SchemaData schemaUrl=\"" + listener.url() +
+              "/s.kml#s\"/></ExtendedData>" + place + "</Placemark>",
+          "<GroundOverlay><Icon><href>" + listener.url() + "/a.png</href></Icon></GroundOverlay>"}) {
+        static_cast<void>(read_field({folder.file(
+            "links.kml", "<kml xmlns=\"http://www.opengis.net/kml/2.2\"><Document>" + inside + "</Document></kml>")}));
+        EXPECT_EQ(listener.connections(), 0) << inside;
+    }
+    static_cast<void>(
+        read_field({folder.file("links.gpx", "<gpx version=\"1.1\"><wpt lat=\"38\" lon=\"-120\"><link href=\"" +
+                                                 listener.url() + "/IMG_1.jpg\"/></wpt></gpx>")}));
+    EXPECT_EQ(listener.connections(), 0);
+    EXPECT_TRUE(listener.notices_a_connection());
+}
+
 }  // namespace
 }  // namespace plugside

@@ -39,7 +39,7 @@ struct Trap {
 
 const std::vector<Trap>& traps() {
     static const std::vector<Trap> all = {
-        {"empty.gpx", "", Code::malformed, ": found an empty file, expected a GPX, GeoPackage or GeoJSON file."},
+        {"empty.gpx", "", Code::malformed, ": found an empty file, expected a walk, table, photograph or layer file."},
         {"letters.gpx", gpx(wpt("") + wpt("<name>M031</name>", "abc")), Code::malformed,
          ", line 4, waypoint 2, M031: found lat=\"abc\", expected a number of degrees from -90 to 90."},
         {"huge-number.gpx", gpx(wpt("<name>M031</name>", "38", "1e400")), Code::malformed,
@@ -64,21 +64,23 @@ const std::vector<Trap>& traps() {
          Code::malformed, ", line 4, track point 2: found lon=\"x\", expected a number of degrees from -180 to 180."},
         {"truncated.gpx", gpx(wpt("<name>M1</name>")).substr(0, 150), Code::malformed,
          ", line 3: found XML that cannot be read ("},
-        {"not-xml.gpx", "38.5 -120.5 M031\n", Code::wrong_format,
-         ": found a file that starts with \"38.5 -120.5 M031\", expected a GPX, GeoPackage or GeoJSON file."},
+        {"words.gpx", "no\nwalk\nat\nall\n", Code::wrong_format,
+         ": found a text that no separator parts into columns (\"no\"), expected a table of marks"},
         {"zeros.gpx", std::string(4096, '\0'), Code::wrong_format,
          ": found a file that starts with \"................\", expected"},
         {"no-close.gpx", "<gpx version=\"1.1\"><wpt lat=\"1\" lon=\"2\">", Code::malformed,
          ", line 1: found XML that cannot be read ("},
         {"mismatched.gpx", "<gpx version=\"1.1\">\n<wpt lat=\"1\" lon=\"2\"></trk></gpx>", Code::malformed,
          ", line 2: found XML that cannot be read (mismatched tag)"},
-        {"utf16-garbage.gpx", "\xFF\xFE\x00\xD8\x00\xD8<\0g\0\xFF\xFF", Code::malformed,
+        {"utf16-garbage.gpx", std::string("\xFF\xFE<\0\x00\xD8\x00\xD8<\0g\0\xFF\xFF", 14), Code::malformed,
          ", line 1: found XML that cannot be read ("},
         {"unknown-encoding.gpx", "<?xml version=\"1.0\" encoding=\"EBCDIC-37\"?><gpx version=\"1.1\"/>", Code::malformed,
          ", line 1: found XML that cannot be read ("},
         {"broken-utf8.gpx", gpx(wpt("<name>\xC3\x28</name>")), Code::malformed, ", line 3: found XML that cannot be read ("},
-        {"other-xml.gpx", "<kml xmlns=\"http://www.opengis.net/kml/2.2\"/>", Code::wrong_format,
-         ", line 1: found a document of kind \"kml\", expected a GPX file of version 1.0 or 1.1."},
+        {"other-xml.gpx", "<svg xmlns=\"http://www.w3.org/2000/svg\"/>", Code::wrong_format,
+         ", line 1: found a document of kind \"svg\", expected a GPX file of version 1.0 or 1.1."},
+        {"route.gpx", gpx("<rte>\n<rtept lat=\"x\" lon=\"1\"/></rte>"), Code::malformed,
+         ", line 4, route point 1: found lat=\"x\", expected a number of degrees from -90 to 90."},
         {"other-version.gpx", "<gpx version=\"2.0\"/>", Code::wrong_format,
          ", line 1: found GPX version \"2.0\", expected version 1.0 or 1.1."},
         {"other-namespace.gpx", "<gpx version=\"1.1\" xmlns=\"urn:other\"/>", Code::wrong_format,
@@ -141,7 +143,7 @@ TEST(HostileWalk, that_is_missing_a_folder_a_pipe_or_a_device_is_refused_without
     const TemporaryFolder folder;
     EXPECT_EQ(sentence(refused(folder / "missing.gpx")),
               (folder / "missing.gpx").string() +
-                  ": found no such file, expected a GPX, GeoPackage or GeoJSON file on this computer.");
+                  ": found no such file, expected a walk, table, photograph or layer file on this computer.");
     std::filesystem::create_directory(folder / "folder.gpx");
     EXPECT_EQ(refused(folder / "folder.gpx").code, Code::not_a_file);
     ASSERT_EQ(::mkfifo((folder / "pipe.gpx").c_str(), 0600), 0);

@@ -89,19 +89,56 @@ TEST(Gpx, passes_over_extensions_with_names_like_its_own) {
     EXPECT_EQ(file.waypoints[0].name, "M1");
 }
 
+TEST(Gpx, reads_what_a_receiver_says_of_a_mark_and_of_a_route_point) {
+    const GpxFile file = read(
+        gpx(wpt("<ele>151.5</ele><name>M1</name><link href=\"pictures/IMG_1.jpg\"><text>plug</text></link><sat>9</sat>"
+                "<hdop>1.2</hdop><extensions><d:depth xmlns:d=\"urn:d\">3</d:depth><d:a xmlns:d=\"urn:d\"> <d:fan>SE</d:fan>"
+                "</d:a></extensions>") +
+            "<rte><rtept lat=\"1\" lon=\"2\"><name>R1</name><cmt>fan 90</cmt></rtept><rtept lat=\"1\" lon=\"2\"/></rte>"));
+    ASSERT_EQ(file.waypoints.size(), 1U);
+    EXPECT_EQ(file.waypoints[0].satellites, 9);
+    EXPECT_EQ(file.waypoints[0].elevation_m, 151.5);
+    EXPECT_EQ(file.waypoints[0].link, "pictures/IMG_1.jpg");
+    EXPECT_EQ(file.waypoints[0].extensions, "depth: 3; fan: SE");
+    ASSERT_EQ(file.route_points.size(), 2U);
+    EXPECT_EQ(file.route_points[0].comment, "fan 90");
+    EXPECT_EQ(place_of(file.route_points[0]), "route point 1, R1");
+    EXPECT_TRUE(file.segments.empty());
+}
+
+TEST(Gpx, reads_version_1_0_with_its_own_elements) {
+    const GpxFile file = read(gpx("<name>Creek</name>" + wpt("<name>M1</name><url>IMG_2.jpg</url><urlname>plug</urlname>"
+                                                             "<x:note xmlns:x=\"urn:x\">near the gate</x:note>"),
+                                  "1.0"));
+    EXPECT_EQ(file.title, "Creek");
+    ASSERT_EQ(file.waypoints.size(), 1U);
+    EXPECT_EQ(file.waypoints[0].link, "IMG_2.jpg");
+    EXPECT_EQ(file.waypoints[0].extensions, "note: near the gate");
+}
+
+TEST(Gpx, takes_latitude_for_longitude_only_where_nothing_else_is_on_the_earth) {
+    const GpxFile file = read(gpx(wpt("", "-120.5", "38.25") + wpt("", "38.25", "-120.5") + wpt("", "-38.25", "12")));
+    EXPECT_TRUE(file.waypoints[0].exchanged);
+    EXPECT_EQ(file.waypoints[0].at, file.waypoints[1].at);
+    EXPECT_FALSE(file.waypoints[1].exchanged);
+    EXPECT_FALSE(file.waypoints[2].exchanged);
+}
+
 TEST(Gpx, goes_on_with_a_text_around_a_stray_element) {
     EXPECT_EQ(read(gpx(wpt("<name>M<b>bold</b>1</name><cmt>fan <i/>135</cmt>"))).waypoints[0].name, "M1");
     EXPECT_EQ(read(gpx(wpt("<name>M<b>bold</b>1</name><cmt>fan <i/>135</cmt>"))).waypoints[0].comment, "fan 135");
 }
 
 TEST(Gpx, lists_what_it_does_not_use_or_understand) {
-    const GpxFile file = read(gpx(wpt("<name>a</name><time>yesterday</time><hdop>good</hdop>") +
-                                  wpt("<time>yesterday</time>") + "<rte><rtept lat=\"x\" lon=\"y\"/></rte>"));
-    ASSERT_EQ(file.findings.size(), 3U);
+    const GpxFile file =
+        read(gpx(wpt("<name>a</name><time>yesterday</time><hdop>good</hdop><sat>many</sat><ele>high</ele>") +
+                 wpt("<time>yesterday</time>")));
+    ASSERT_EQ(file.findings.size(), 4U);
     EXPECT_EQ(file.findings[0],
               (ReadFinding{"walk.gpx", "waypoint 1, a and 1 more", "the time \"yesterday\" was not understood"}));
     EXPECT_EQ(file.findings[1], (ReadFinding{"walk.gpx", "waypoint 1, a", "the hdop \"good\" was not understood"}));
-    EXPECT_EQ(file.findings[2].sentence, "a route is not used; only waypoints and tracks are");
+    EXPECT_EQ(file.findings[2].sentence, "the elevation \"high\" was not understood");
+    EXPECT_EQ(file.findings[3].sentence, "the number of satellites \"many\" was not understood");
     EXPECT_EQ(read("<gpx>" + wpt("") + "</gpx>").findings[0].sentence, "the file does not say its GPX version; read as 1.1");
 }
 
