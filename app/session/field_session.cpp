@@ -6,6 +6,7 @@
 #include <utility>
 
 #include "app/commands/decide_command.h"
+#include "core/mending/findings.h"
 #include "core/plan/make_plan.h"
 #include "geo/read/field_reader.h"
 #include "geo/write/geopackage_layers.h"
@@ -78,8 +79,12 @@ void FieldSession::adopt(FieldSurvey field, const Files& files, History history)
     field_ = std::make_shared<const FieldSurvey>(std::move(field));
     plan_.reset();
     files_ = files;
+    findings_.reset();
+    answered_.clear();
+    for (const MendAnswer& answer : field_->survey.answers) answered_.insert(answer.finding);
     Q_EMIT field_replaced();
     plan_again();
+    judge_again();
 }
 
 QString FieldSession::name_of_set(const ProbeKey& probe) const {
@@ -104,6 +109,45 @@ void FieldSession::apply(const SetDecision& decision) {
     Q_EMIT survey_edited();
     plan_again();
     Q_EMIT decided(decision.probe);
+}
+
+void FieldSession::answer(const std::vector<Finding>& findings, Answer answer) {
+    if (!field_ || findings.empty()) return;
+    std::vector<AnswerChange> changes;
+    for (const Finding& finding : findings)
+        if (finding.mend || answer == Answer::refused)
+            changes.push_back({finding.id, MendAnswer{finding.id, answer, finding.mend.value_or(Mend{})}});
+    if (changes.empty()) return;
+    const QString what = changes.size() == 1 ? QString::fromStdString(changes.front().finding)
+                                             : tr("%1 findings").arg(changes.size());
+    history_.push(new AnswerCommand(field_->survey, std::move(changes),
+                                    answer == Answer::accepted ? tr("accept %1").arg(what) : tr("refuse %1").arg(what),
+                                    [this](const std::vector<AnswerChange>& to) { apply_answers(to); }));
+}
+
+void FieldSession::apply_answers(const std::vector<AnswerChange>& changes) {
+    auto edited = std::make_shared<FieldSurvey>(*field_);
+    change_answers(edited->survey, changes);
+    field_ = std::move(edited);
+    answered_.clear();
+    for (const MendAnswer& answer : field_->survey.answers) answered_.insert(answer.finding);
+    Q_EMIT survey_edited();
+    plan_again();
+    judge_again();
+}
+
+void FieldSession::judge_again() {
+    if (!field_) return;
+    judging_.start([this, field = field_](const Progress& progress) -> BackgroundWork::Apply {
+        auto found = findings_of(field->survey, {}, progress);
+        if (!found) return {};
+        found->insert(found->begin(), field->of_reading.begin(), field->of_reading.end());
+        return [this, field, findings = std::make_shared<const std::vector<Finding>>(std::move(*found))] {
+            if (field != field_) return;
+            findings_ = findings;
+            Q_EMIT findings_changed();
+        };
+    });
 }
 
 void FieldSession::plan_again() {

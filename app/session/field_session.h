@@ -14,10 +14,13 @@
 #include <QUndoStack>
 #include <filesystem>
 #include <memory>
+#include <set>
 #include <vector>
 
+#include "app/commands/answer_command.h"
 #include "app/planning/background_work.h"
 #include "core/plan/plan.h"
+#include "core/survey/finding.h"
 #include "core/plan/system_letters.h"
 #include "core/units/display.h"
 #include "geo/read/field_survey.h"
@@ -62,6 +65,12 @@ public:
     // Whether the plan was taken: only one made from the present revision is, and a first look never in place of a whole
     // plan of it.
     bool accept(std::shared_ptr<const Plan> plan);
+    // What looks wrong in the walk, most worth looking at first; null until it was judged. Judged anew after each answer.
+    [[nodiscard]] std::shared_ptr<const std::vector<Finding>> findings() const { return findings_; }
+    [[nodiscard]] bool answered(const std::string& finding) const { return answered_.contains(finding); }
+    [[nodiscard]] bool judging() const { return judging_.running(); }
+    // One answer to one or many findings, one act of the history. What has no mend can only be refused.
+    void answer(const std::vector<Finding>& findings, Answer answer);
     void plan_again();
     void hand_out(const HandOut& where);
 
@@ -69,6 +78,7 @@ Q_SIGNALS:
     void field_replaced();
     void survey_edited();
     void decided(const plugside::ProbeKey& probe);  // done, undone or redone
+    void findings_changed();
     void plan_changed();                            // another plan, or its staleness
     void refused(const QString& sentence);
     void handed_out(const QStringList& files);
@@ -77,6 +87,8 @@ Q_SIGNALS:
 private:
     void read(const Files& files, History history);
     void apply(const SetDecision& decision);
+    void apply_answers(const std::vector<AnswerChange>& changes);
+    void judge_again();
     [[nodiscard]] QString name_of_set(const ProbeKey& probe) const;
 
     std::shared_ptr<const FieldSurvey> field_;
@@ -84,7 +96,10 @@ private:
     SystemLetters letters_;  // of the last whole plan of this field
     Files files_;
     QUndoStack history_;
+    std::shared_ptr<const std::vector<Finding>> findings_;
+    std::set<std::string> answered_;  // ids of findings with an answer
     BackgroundWork planning_;
+    BackgroundWork judging_;
     BackgroundWork file_work_;
     bool handing_out_ = false;  // what the file work is about
 };

@@ -69,18 +69,32 @@ WalkPage::WalkPage(FieldSession& session, Choices& choices, QWidget* parent)
     inside->setSpacing(8);
     read_ = label_in_role("body", filled_);
     seen_ = label_in_role("quiet", filled_);
-    findings_heading_ = label_in_role("heading", filled_);
-    findings_ = new QListWidget(filled_);
-    findings_->setWordWrap(true);
-    findings_->setSelectionMode(QAbstractItemView::SingleSelection);
-    findings_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    findings_->setAccessibleName(tr("what was not understood"));
+    auto* parts = new QHBoxLayout;
+    parts->setSpacing(6);
+    look_key_ = new QPushButton(filled_);
+    words_key_ = new QPushButton(filled_);
+    for (QPushButton* key : {look_key_, words_key_}) {
+        key->setProperty("way", true);
+        key->setCheckable(true);
+        parts->addWidget(key, 1);
+    }
+    not_understood_ = new QListWidget(filled_);
+    not_understood_->setWordWrap(true);
+    not_understood_->setSelectionMode(QAbstractItemView::SingleSelection);
+    not_understood_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    not_understood_->setAccessibleName(tr("what was not understood"));
+    to_look_at_ = new FindingsView(session_, choices_, filled_);
+    mark_key_ = new MarkKey(choices_, filled_);
     inside->addWidget(read_);
     inside->addWidget(seen_);
-    inside->addWidget(findings_heading_);
-    inside->addWidget(findings_, 1);
-    inside->addWidget(new MarkKey(choices_, filled_));
+    inside->addLayout(parts);
+    inside->addWidget(to_look_at_, 1);
+    inside->addWidget(not_understood_, 1);
+    inside->addWidget(mark_key_);
     inside->addStretch(0);
+    connect(look_key_, &QPushButton::clicked, this, [this] { show_part(false); });
+    connect(words_key_, &QPushButton::clicked, this, [this] { show_part(true); });
+    connect(to_look_at_, &FindingsView::changed, this, &WalkPage::refresh);
     column->addWidget(filled_, 1);
     column->addStretch(0);
     column->addWidget(new MoundFacts(session, choices, this));
@@ -119,18 +133,32 @@ void WalkPage::refresh() {
         for (const std::string& notice : plan->notices) notes << QString::fromStdString(notice);
     seen_->setText(notes.join('\n'));
     seen_->setVisible(!notes.isEmpty());
+    const std::size_t open = to_look_at_->open_findings();
+    look_key_->setText(open > 0                 ? tr("to look at: %1").arg(open)
+                       : session_.judging() ? tr("being looked through")
+                                            : tr("nothing to look at"));
     const auto& findings = field->findings;
-    findings_heading_->setText(findings.empty() ? tr("All of it was understood.")
-                                                : tr("Not understood, or changed on the way: %1").arg(findings.size()));
-    findings_->setVisible(!findings.empty());
+    words_key_->setText(findings.empty() ? tr("all was understood") : tr("not understood: %1").arg(findings.size()));
+    words_key_->setEnabled(!findings.empty());
     if (listed_ != findings) {
         listed_ = findings;
-        findings_->clear();
+        not_understood_->clear();
         for (const ReadFinding& finding : findings) {
             const std::string place = finding.place.empty() ? finding.file : finding.file + ", " + finding.place;
-            findings_->addItem(tr("%1: %2").arg(QString::fromStdString(place), QString::fromStdString(finding.sentence)));
+            not_understood_->addItem(tr("%1: %2").arg(QString::fromStdString(place), QString::fromStdString(finding.sentence)));
         }
     }
+    show_part(words_key_->isChecked() && !findings.empty());
+}
+
+void WalkPage::show_part(bool not_understood) {
+    look_key_->setChecked(!not_understood);
+    words_key_->setChecked(not_understood);
+    // with nothing to look at there is room for what the marks mean
+    const bool looking = !not_understood && to_look_at_->open_findings() > 0;
+    to_look_at_->setVisible(looking);
+    not_understood_->setVisible(not_understood);
+    mark_key_->setVisible(!looking);
 }
 
 }  // namespace plugside

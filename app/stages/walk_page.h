@@ -1,4 +1,5 @@
-// The slip of the Walk step: what was read, what was not understood, the picked mark's facts.
+// The slip of the Walk step: what was read; what looks wrong, one finding at a time; what was not understood; the picked mark's
+// facts.
 #pragma once
 
 #include <QLabel>
@@ -8,8 +9,11 @@
 
 #include "app/session/choices.h"
 #include "app/session/field_session.h"
+#include "app/stages/findings_view.h"
 
 namespace plugside {
+
+class MarkKey;
 
 // "141 marks: 128 gopher mounds, 13 other signs" and what else was read, a line each.
 [[nodiscard]] QStringList read_lines(const FieldSurvey& field, LengthUnits units);
@@ -19,6 +23,7 @@ class WalkPage : public QWidget {
 
 public:
     WalkPage(FieldSession& session, Choices& choices, QWidget* parent = nullptr);
+    [[nodiscard]] FindingsView& findings() { return *to_look_at_; }
 
 Q_SIGNALS:
     void open_wanted();
@@ -26,13 +31,17 @@ Q_SIGNALS:
 
 private:
     void refresh();
+    void show_part(bool not_understood);
 
     FieldSession& session_;
     Choices& choices_;
     QLabel* read_;
     QLabel* seen_;
-    QLabel* findings_heading_;
-    QListWidget* findings_;
+    QPushButton* look_key_;
+    QPushButton* words_key_;
+    FindingsView* to_look_at_;
+    QListWidget* not_understood_;
+    MarkKey* mark_key_;
     QWidget* filled_;
     QLabel* empty_;
     QPushButton* add_;

@@ -16,13 +16,28 @@ void MainWindow::bind_keys() {
             if (choices_.step() == Step::sets) (slip_->sets().*act)();
         };
     };
+    const auto on_a_finding = [this](void (FindingsView::*act)()) {
+        return [this, act] {
+            if (choices_.step() == Step::walk) (slip_->walk().findings().*act)();
+        };
+    };
+    key(Qt::Key_A, on_a_finding(&FindingsView::accept));
+    key(Qt::Key_R, on_a_finding(&FindingsView::refuse));
+    key(Qt::SHIFT | Qt::Key_A, on_a_finding(&FindingsView::accept_all_alike));
+    key(Qt::SHIFT | Qt::Key_R, on_a_finding(&FindingsView::refuse_all_alike));
     key(Qt::Key_K, on_a_set(&SetsPage::keep));
     key(Qt::Key_D, on_a_set(&SetsPage::drop));
     key(Qt::Key_M, on_a_set(&SetsPage::move));
     key(Qt::Key_U, on_a_set(&SetsPage::undecide));
-    key(Qt::Key_N, on_a_set(&SetsPage::next_undecided));
-    key(Qt::Key_PageDown, on_a_set(&SetsPage::next));
-    key(Qt::Key_PageUp, on_a_set(&SetsPage::previous));
+    const auto in_either = [this](void (FindingsView::*of_walk)(), void (SetsPage::*of_sets)()) {
+        return [this, of_walk, of_sets] {
+            if (choices_.step() == Step::walk) (slip_->walk().findings().*of_walk)();
+            if (choices_.step() == Step::sets) (slip_->sets().*of_sets)();
+        };
+    };
+    key(Qt::Key_N, in_either(&FindingsView::next, &SetsPage::next_undecided));
+    key(Qt::Key_PageDown, in_either(&FindingsView::next, &SetsPage::next));
+    key(Qt::Key_PageUp, in_either(&FindingsView::previous, &SetsPage::previous));
     key(Qt::Key_1, [this] { choices_.go_to(Step::walk); });
     key(Qt::Key_2, [this] { choices_.go_to(Step::systems); });
     key(Qt::Key_3, [this] { choices_.go_to(Step::sets); });
