@@ -18,16 +18,6 @@ namespace {
 
 QString as_text(const std::filesystem::path& file) { return QFile::decodeName(file.c_str()); }
 
-// Decisions of an earlier reading whose marks are still there and were not decided otherwise by the files.
-void carry_over(const std::vector<SetDecision>& earlier, Survey& survey) {
-    const auto known = [&](const std::string& name) {
-        return name.empty() || std::any_of(survey.mounds.begin(), survey.mounds.end(),
-                                           [&](const Mound& mound) { return mound.name == name; });
-    };
-    for (const SetDecision& decision : earlier)
-        if (known(decision.probe.from_mound) && known(decision.probe.to_mound)) decide(survey, decision);
-}
-
 }  // namespace
 
 FieldSession::FieldSession(QObject* parent) : QObject(parent) {
@@ -38,34 +28,48 @@ bool FieldSession::plan_is_current() const {
     return field_ && plan_ && !plan_->first_look && plan_->revision == field_->survey.revision;
 }
 
-void FieldSession::open(const Files& files) { read(files, History::forget); }
+void FieldSession::open(const Files& files) {
+    if (files.empty()) return;
+    start_reading([files](const Progress& progress) { return read_field(files, progress); },
+                  [this, files](FieldSurvey field) {
+                      const int from_file = static_cast<int>(field.survey.decisions.size());
+                      adopt(std::move(field), files, History::forget);
+                      if (from_file > 0) Q_EMIT reopened_hand_out(from_file);
+                  });
+}
 
 void FieldSession::add(const Files& more) {
+    if (more.empty()) return;
+    if (!field_) {
+        open(more);
+        return;
+    }
     Files all = files_;
     for (const auto& file : more)
         if (std::find(all.begin(), all.end(), file) == all.end()) all.push_back(file);
-    read(all, History::keep);
+    start_reading([more, field = field_](const Progress& progress) { return add_to_field(*field, more, {}, progress); },
+                  [this, more, all, before = field_](FieldSurvey field) {
+                      // what was decided while the files were being read would be lost: they are added to that
+                      if (field_ != before)
+                          add(more);
+                      else
+                          adopt(std::move(field), all, History::keep);
+                  });
 }
 
-void FieldSession::read(const Files& files, History history) {
-    if (files.empty()) return;
+void FieldSession::start_reading(const Read& read, const std::function<void(FieldSurvey)>& done) {
     if (file_work_.running() && handing_out_) {
         Q_EMIT refused(tr("The plan is still being handed out. Open the file when that is done, or stop it."));
         return;
     }
     handing_out_ = false;
-    file_work_.start([this, files, history](const Progress& progress) -> BackgroundWork::Apply {
-        auto result = std::make_shared<tl::expected<FieldSurvey, Refusal>>(read_field(files, progress));
-        return [this, files, history, result] {
-            if (!*result) {
-                if (result->error().code != Refusal::Code::stopped)
-                    Q_EMIT refused(QString::fromStdString(sentence(result->error())));
-                return;
-            }
-            const int from_file = static_cast<int>((*result)->survey.decisions.size());
-            if (history == History::keep && field_) carry_over(field_->survey.decisions, (*result)->survey);
-            adopt(std::move(**result), files, history);
-            if (from_file > 0) Q_EMIT reopened_hand_out(from_file);
+    file_work_.start([this, read, done](const Progress& progress) -> BackgroundWork::Apply {
+        auto result = std::make_shared<tl::expected<FieldSurvey, Refusal>>(read(progress));
+        return [this, done, result] {
+            if (*result)
+                done(std::move(**result));
+            else if (result->error().code != Refusal::Code::stopped)
+                Q_EMIT refused(QString::fromStdString(sentence(result->error())));
         };
     });
 }
@@ -118,8 +122,8 @@ void FieldSession::answer(const std::vector<Finding>& findings, Answer answer) {
         if (finding.mend || answer == Answer::refused)
             changes.push_back({finding.id, MendAnswer{finding.id, answer, finding.mend.value_or(Mend{})}});
     if (changes.empty()) return;
-    const QString what = changes.size() == 1 ? QString::fromStdString(changes.front().finding)
-                                             : tr("%1 findings").arg(changes.size());
+    const QString what =
+        changes.size() == 1 ? QString::fromStdString(changes.front().finding) : tr("%1 findings").arg(changes.size());
     history_.push(new AnswerCommand(field_->survey, std::move(changes),
                                     answer == Answer::accepted ? tr("accept %1").arg(what) : tr("refuse %1").arg(what),
                                     [this](const std::vector<AnswerChange>& to) { apply_answers(to); }));

@@ -13,15 +13,18 @@
 #include <QString>
 #include <QUndoStack>
 #include <filesystem>
+#include <functional>
 #include <memory>
 #include <set>
+#include <tl/expected.hpp>
 #include <vector>
 
 #include "app/commands/answer_command.h"
 #include "app/planning/background_work.h"
 #include "core/plan/plan.h"
-#include "core/survey/finding.h"
 #include "core/plan/system_letters.h"
+#include "core/survey/finding.h"
+#include "core/survey/refusal.h"
 #include "core/units/display.h"
 #include "geo/read/field_survey.h"
 
@@ -55,7 +58,7 @@ public:
 
     // Reads `files` into a new field in place of this one.
     void open(const Files& files);
-    // Reads the files of this field again together with `more`, and keeps the decisions made so far.
+    // Reads `more` into this field: what is there already is not taken twice; decisions and answers stay.
     void add(const Files& more);
     // Takes a field that was read already. The history is kept where the decisions are: it names sets by their marks.
     enum class History { forget, keep };
@@ -79,13 +82,14 @@ Q_SIGNALS:
     void survey_edited();
     void decided(const plugside::ProbeKey& probe);  // done, undone or redone
     void findings_changed();
-    void plan_changed();                            // another plan, or its staleness
+    void plan_changed();  // another plan, or its staleness
     void refused(const QString& sentence);
     void handed_out(const QStringList& files);
     void reopened_hand_out(int decisions);
 
 private:
-    void read(const Files& files, History history);
+    using Read = std::function<tl::expected<FieldSurvey, Refusal>(const Progress&)>;
+    void start_reading(const Read& read, const std::function<void(FieldSurvey)>& done);
     void apply(const SetDecision& decision);
     void apply_answers(const std::vector<AnswerChange>& changes);
     void judge_again();

@@ -38,7 +38,8 @@ FindingPicture::FindingPicture(Choices& choices, QWidget* parent) : QWidget(pare
 void FindingPicture::show_finding(std::shared_ptr<const FieldSurvey> field, const Finding& finding) {
     field_ = std::move(field);
     finding_ = finding;
-    setAccessibleName(tr("the ground about %1").arg(QString::fromStdString(finding.marks.empty() ? std::string() : finding.marks.front())));
+    setAccessibleName(tr("the ground about %1")
+                          .arg(QString::fromStdString(finding.marks.empty() ? std::string() : finding.marks.front())));
     update();
 }
 
@@ -121,8 +122,8 @@ void FindingPicture::draw_scale(QPainter& painter, const View& view) const {
     painter.setPen(QPen(style.ink, 1.4));
     painter.drawLine(left, left + QPointF(length, 0.0));
     for (const double x : {0.0, length}) painter.drawLine(left + QPointF(x, -4.0), left + QPointF(x, 4.0));
-    draw_haloed_text(painter, QRectF(left.x(), left.y() - 22.0, 120.0, 16.0), metres ? tr("%1 m").arg(units) : tr("%1 ft").arg(units), style.ink,
-                     style.slip);
+    draw_haloed_text(painter, QRectF(left.x(), left.y() - 22.0, 120.0, 16.0),
+                     metres ? tr("%1 m").arg(units) : tr("%1 ft").arg(units), style.ink, style.slip);
 }
 
 void FindingPicture::paintEvent(QPaintEvent*) {
@@ -138,7 +139,7 @@ void FindingPicture::paintEvent(QPaintEvent*) {
     const auto asked = [&](const Mound& one) {
         return std::find(finding_->marks.begin(), finding_->marks.end(), one.name) != finding_->marks.end();
     };
-    const double reach = std::clamp(0.5 * here.pixels_per_metre, 12.0, 30.0);
+    const double reach = std::clamp(0.5 * here.pixels_per_metre, 5.0, 30.0);
     const QRectF seen = QRectF(rect()).adjusted(-30.0, -30.0, 30.0, 30.0);
     QFont font = painter.font();
     font.setPixelSize(11);
@@ -150,7 +151,11 @@ void FindingPicture::paintEvent(QPaintEvent*) {
             painter.setOpacity(in_question ? 1.0 : 0.45);
             draw_mark(painter, one, at, reach, style);
             if (in_question)
-                draw_haloed_text(painter, QRectF(at.x() + 7.0, at.y() - 20.0, 90.0, 15.0), QString::fromStdString(one.name), style.ink, style.slip);
+                draw_haloed_text(
+                    painter,
+                    QRectF(at.x() + 8.0, at.y() - 22.0,
+                           painter.fontMetrics().horizontalAdvance(QString::fromStdString(one.name)) + 6.0, 15.0),
+                    QString::fromStdString(one.name), style.ink, style.slip);
         }
     painter.setOpacity(1.0);
     draw_proposal(painter, here);

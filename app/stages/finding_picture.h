@@ -1,5 +1,5 @@
-// The ground about a finding, drawn to scale, north up: the marks in question large, those about them small, and what the proposal
-// would do: an arrow to where a mark would stand, the fan as it would point, a cross over a mark set aside.
+// The ground about a finding, drawn to scale, north up: the marks in question large, those about them small, and what the
+// proposal would do: an arrow to where a mark would stand, the fan as it would point, a cross over a mark set aside.
 //
 // Scale: all marks of the finding and at least 3 m about the first; a bar tells it.
 #pragma once
@@ -33,7 +33,8 @@ private:
         double pixels_per_metre = 40.0;
         QPointF at;
         [[nodiscard]] QPointF screen(LocalPoint place) const {
-            return at + QPointF((place.east_m - middle.east_m) * pixels_per_metre, (middle.north_m - place.north_m) * pixels_per_metre);
+            return at + QPointF((place.east_m - middle.east_m) * pixels_per_metre,
+                                (middle.north_m - place.north_m) * pixels_per_metre);
         }
     };
     [[nodiscard]] View view() const;

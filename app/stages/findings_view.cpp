@@ -90,8 +90,10 @@ void FindingsView::build_keys(QWidget* parent) {
     };
     button(tr("‹"), tr("previous finding"), tr("Page up"), &FindingsView::previous, 0);
     button(tr("›"), tr("next finding"), tr("Page down"), &FindingsView::next, 0);
-    accept_all_ = button(tr("accept all alike"), tr("accept all findings of this kind"), tr("Shift+A"), &FindingsView::accept_all_alike, 2);
-    refuse_all_ = button(tr("refuse all alike"), tr("refuse all findings of this kind"), tr("Shift+R"), &FindingsView::refuse_all_alike, 2);
+    accept_all_ = button(tr("accept all alike"), tr("accept all of this kind that are as sure"), tr("Shift+A"),
+                         &FindingsView::accept_all_alike, 2);
+    refuse_all_ = button(tr("refuse all alike"), tr("refuse all of this kind that are no surer"), tr("Shift+R"),
+                         &FindingsView::refuse_all_alike, 2);
     column->addLayout(small);
 }
 
@@ -104,7 +106,8 @@ void FindingsView::refresh() {
     if (findings_ && field)
         for (std::size_t i = 0; i < findings_->size(); ++i)
             if (!session_.answered((*findings_)[i].id)) open_.push_back(i);
-    const auto same = std::find_if(open_.begin(), open_.end(), [&](std::size_t i) { return (*findings_)[i].id == shown_id_; });
+    const auto same =
+        std::find_if(open_.begin(), open_.end(), [&](std::size_t i) { return (*findings_)[i].id == shown_id_; });
     // the one at hand was answered: the next one moves up to its place
     if (same != open_.end())
         shown_ = static_cast<std::size_t>(same - open_.begin());
@@ -139,7 +142,8 @@ void FindingsView::show_at_hand() {
     picture_->show_finding(session_.field(), *finding);
     if (!finding->marks.empty()) {
         const auto& mounds = session_.field()->survey.mounds;
-        const auto found = std::find_if(mounds.begin(), mounds.end(), [&](const Mound& one) { return one.name == finding->marks.front(); });
+        const auto found =
+            std::find_if(mounds.begin(), mounds.end(), [&](const Mound& one) { return one.name == finding->marks.front(); });
         if (found != mounds.end()) choices_.pick_mound(static_cast<std::size_t>(found - mounds.begin()));
     }
 }
@@ -147,10 +151,14 @@ void FindingsView::show_at_hand() {
 void FindingsView::answer(Answer answer, bool all_alike) {
     const Finding* finding = at_hand();
     if (finding == nullptr || (answer == Answer::accepted && !finding->mend)) return;
+    // all alike: of its kind, and no less sure than the one that is looked at
     std::vector<Finding> answered;
     for (const std::size_t i : open_) {
         const Finding& one = (*findings_)[i];
-        const bool meant = all_alike ? one.kind == finding->kind && (one.mend || answer == Answer::refused) : one.id == finding->id;
+        const bool meant =
+            all_alike ? one.kind == finding->kind &&
+                            (answer == Answer::refused ? one.sure <= finding->sure : one.mend && one.sure >= finding->sure)
+                      : one.id == finding->id;
         if (meant) answered.push_back(one);
     }
     session_.answer(answered, answer);

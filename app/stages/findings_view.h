@@ -1,5 +1,5 @@
-// What looks wrong in a walk, one finding at a time: a picture of the ground, what was found, why, what is proposed, how sure; and the
-// keys to accept or refuse it, alone or with all of its kind.
+// What looks wrong in a walk, one finding at a time: a picture of the ground, what was found, why, what is proposed, how
+// sure; and the keys to accept or refuse it, alone or with all of its kind.
 //
 // The finding at hand is named by its id, so it stays at hand when the walk is judged anew.
 // Cost: of the finding shown only, whatever their number.

@@ -111,6 +111,7 @@ WalkPage::WalkPage(FieldSession& session, Choices& choices, QWidget* parent)
     connect(&session_, &FieldSession::field_replaced, this, &WalkPage::refresh);
     connect(&session_, &FieldSession::plan_changed, this, &WalkPage::refresh);
     connect(&choices_, &Choices::units_changed, this, &WalkPage::refresh);
+    connect(&choices_, &Choices::picks_changed, this, [this] { show_part(words_key_->isChecked()); });
     refresh();
 }
 
@@ -134,7 +135,7 @@ void WalkPage::refresh() {
     seen_->setText(notes.join('\n'));
     seen_->setVisible(!notes.isEmpty());
     const std::size_t open = to_look_at_->open_findings();
-    look_key_->setText(open > 0                 ? tr("to look at: %1").arg(open)
+    look_key_->setText(open > 0             ? tr("to look at: %1").arg(open)
                        : session_.judging() ? tr("being looked through")
                                             : tr("nothing to look at"));
     const auto& findings = field->findings;
@@ -145,7 +146,8 @@ void WalkPage::refresh() {
         not_understood_->clear();
         for (const ReadFinding& finding : findings) {
             const std::string place = finding.place.empty() ? finding.file : finding.file + ", " + finding.place;
-            not_understood_->addItem(tr("%1: %2").arg(QString::fromStdString(place), QString::fromStdString(finding.sentence)));
+            not_understood_->addItem(
+                tr("%1: %2").arg(QString::fromStdString(place), QString::fromStdString(finding.sentence)));
         }
     }
     show_part(words_key_->isChecked() && !findings.empty());
@@ -158,6 +160,10 @@ void WalkPage::show_part(bool not_understood) {
     const bool looking = !not_understood && to_look_at_->open_findings() > 0;
     to_look_at_->setVisible(looking);
     not_understood_->setVisible(not_understood);
+    // the picked mark's facts need the room of what was read
+    const bool tight = looking && choices_.mound().has_value();
+    read_->setVisible(!tight);
+    seen_->setVisible(!tight && !seen_->text().isEmpty());
     mark_key_->setVisible(!looking);
 }
 

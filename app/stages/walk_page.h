@@ -1,5 +1,5 @@
-// The slip of the Walk step: what was read; what looks wrong, one finding at a time; what was not understood; the picked mark's
-// facts.
+// The slip of the Walk step: what was read; what looks wrong, one finding at a time; what was not understood; the picked
+// mark's facts.
 #pragma once
 
 #include <QLabel>

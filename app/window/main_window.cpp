@@ -11,8 +11,8 @@
 #include <QMessageBox>
 #include <QMimeData>
 #include <QPainter>
-#include <QScreen>
 #include <QPushButton>
+#include <QScreen>
 #include <QUrl>
 #include <QVBoxLayout>
 #include <utility>
@@ -200,7 +200,10 @@ void MainWindow::add_files(const FieldSession::Files& files) {
 void MainWindow::choose_files(bool to_add) {
     const QStringList names = QFileDialog::getOpenFileNames(
         this, to_add ? tr("Add a walk or ground to this field") : tr("Open a walk, with its ground if there is one"),
-        QString(), tr("Walks, ground, plans (*.gpx *.gpkg *.geojson *.json);;All files (*)"));
+        QString(),
+        tr("Walks, tables, photographs, ground, plans (*.gpx *.csv *.txt *.tsv *.jpg *.jpeg *.kml *.gpkg *.geojson *.json "
+           "*.shp "
+           "*.fgb);;All files (*)"));
     if (names.isEmpty()) return;
     if (to_add)
         add_files(as_files(names));

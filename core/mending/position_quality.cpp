@@ -8,6 +8,7 @@ namespace plugside {
 PlaceError place_error_of(const Mound& mound, const PlaceError& usual) {
     PlaceError error = usual;
     if (mound.position_sd != Mound{}.position_sd) error.own_m = mound.position_sd.value();
+    if (mound.shared_sd) error.shared_m = mound.shared_sd->value();
     return error;
 }
 
