@@ -43,12 +43,13 @@ SystemPosterior posterior_of(std::vector<std::uint32_t> system, std::vector<std:
 
 TEST(Alternatives, TwoSystemsAreOneWhereATreeHoldsMoreThanHalfOfEach) {
     // systems 0: marks 0-3, 1: marks 4-6
-    const Alternatives found = alternatives_of(posterior_of({0, 0, 0, 0, 1, 1, 1}, {
-                                                                                       {0, 0, 0, 0, 0, 0, 0},   // one
-                                                                                       {0, 1, 1, 1, 1, 1, 6},   // one: 3 of 4, 2 of 3
-                                                                                       {0, 0, 2, 2, 2, 2, 2},   // half of the first only
-                                                                                       {0, 0, 0, 0, 4, 4, 4},   // two
-                                                                                   }));
+    const Alternatives found =
+        alternatives_of(posterior_of({0, 0, 0, 0, 1, 1, 1}, {
+                                                                {0, 0, 0, 0, 0, 0, 0},  // one
+                                                                {0, 1, 1, 1, 1, 1, 6},  // one: 3 of 4, 2 of 3
+                                                                {0, 0, 2, 2, 2, 2, 2},  // half of the first only
+                                                                {0, 0, 0, 0, 4, 4, 4},  // two
+                                                            }));
     ASSERT_EQ(found.joined.size(), 1U);
     EXPECT_EQ(found.joined[0].first, 0U);
     EXPECT_EQ(found.joined[0].second, 1U);
