@@ -28,8 +28,7 @@ std::string words_for(const JoinedSystems& joined, const Plan& plan) {
 }
 
 std::string words_for(const SplitSystem& split, const Survey& survey, const Plan& plan) {
-    const std::string words =
-        plan.systems.at(split.system).letter + " is two animals' in " + in_100(split.two) + " of 100";
+    const std::string words = plan.systems.at(split.system).letter + " is two animals' in " + in_100(split.two) + " of 100";
     return split.apart.empty() ? words : words + ": " + names_of(survey, split.apart) + " apart";
 }
 

@@ -16,12 +16,14 @@ double pairs_within(const std::map<std::size_t, double>& sizes) {
 
 std::optional<double> place_among(double truth, const std::vector<double>& draws, Random& random) {
     if (draws.empty()) return std::nullopt;
-    return (static_cast<double>(rank_among(truth, draws, random)) + random.uniform()) / (static_cast<double>(draws.size()) + 1.0);
+    return (static_cast<double>(rank_among(truth, draws, random)) + random.uniform()) /
+           (static_cast<double>(draws.size()) + 1.0);
 }
 
 }  // namespace
 
-TruthPlaces truth_places(const Plan& plan, const SystemPosterior& posterior, const SimulatedField& field, std::uint64_t seed) {
+TruthPlaces truth_places(const Plan& plan, const SystemPosterior& posterior, const SimulatedField& field,
+                         std::uint64_t seed) {
     std::map<std::size_t, std::size_t> system_of;  // of each mark of the survey that is a gopher's
     for (const TrueMound& mound : field.truth.mounds)
         if (mound.seen_as) system_of[*mound.seen_as] = mound.system;
@@ -50,7 +52,8 @@ RankHistogram histogram_of_places(const std::vector<std::optional<double>>& plac
     RankHistogram histogram(truth_rank_bins - 1, truth_rank_bins);
     for (const std::optional<double>& place : places)
         if (place)
-            histogram.add(std::min(truth_rank_bins - 1, static_cast<std::size_t>(*place * static_cast<double>(truth_rank_bins))));
+            histogram.add(
+                std::min(truth_rank_bins - 1, static_cast<std::size_t>(*place * static_cast<double>(truth_rank_bins))));
     return histogram;
 }
 

@@ -140,7 +140,8 @@ void find_split(const SystemPosterior& posterior, Pieces& pieces, double least_s
         std::vector<std::size_t> draws;
         for (std::size_t d = 0; d < posterior.drawn_system.size(); ++d) {
             const auto& of_draw = pieces.of(s, posterior.drawn_system[d]);
-            if (std::count_if(of_draw.begin(), of_draw.end(), [&](const Piece& p) { return pieces.sizable(p.marks, s); }) >= 2)
+            if (std::count_if(of_draw.begin(), of_draw.end(), [&](const Piece& p) { return pieces.sizable(p.marks, s); }) >=
+                2)
                 draws.push_back(d);
         }
         const double share = static_cast<double>(draws.size()) / static_cast<double>(posterior.drawn_system.size());

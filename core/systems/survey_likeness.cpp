@@ -121,9 +121,9 @@ std::string line_of(std::string_view name, const std::vector<double>& values) {
 // How a value is told: words around the value and its range, and what follows.
 struct Telling {
     const char* before;
-    const char* after;   // the value
-    const char* unit;    // of the range
-    double times;        // shares are told in 100
+    const char* after;  // the value
+    const char* unit;   // of the range
+    double times;       // shares are told in 100
     int decimals;
     const char* follows;
     bool in_logs;
@@ -138,7 +138,8 @@ constexpr std::array<Telling, likeness_value_count> tellings{{
     {"The eighth nearest mound stands ", " times as far as the second here", " times", 1.0, 2, rough_systems, true},
     {"A fan was read at ", " in 100 mounds here", " in 100", 100.0, 0, rough_runs, false},
     {"Of the nearest mounds ", " in 100 lie along a fan's axis here", " in 100", 100.0, 0, rough_runs, false},
-    {"The fans of neighbouring mounds lie along one line by ", " (1: all, 0: as at random) here", "", 1.0, 2, rough_runs, false},
+    {"The fans of neighbouring mounds lie along one line by ", " (1: all, 0: as at random) here", "", 1.0, 2, rough_runs,
+     false},
     {"Strings of mounds go on straight by ", " (1: quite straight) here", "", 1.0, 2, rough_systems, false},
     {"Of the mounds ", " in 100 have no likely neighbour here", " in 100", 100.0, 0, rough_systems, false},
     {"The best links of mounds differ by ", " in strength here", "", 1.0, 2, rough_systems, true},
@@ -161,16 +162,19 @@ std::string sentence_of(std::size_t k, const LikenessValues& values, const Liken
     int decimals = telling.decimals;
     const double limit = values.at(k) > limits.high.at(k) ? limits.high.at(k) : limits.low.at(k);
     while (decimals < 4 && told(values.at(k), decimals) == told(limit, decimals)) ++decimals;
-    return telling.before + told(values.at(k), decimals) + telling.after + ", unlike the " + told(limits.low.at(k), decimals) +
-           " to " + told(limits.high.at(k), decimals) + telling.unit + " this was built for: " + telling.follows + ".";
+    return telling.before + told(values.at(k), decimals) + telling.after + ", unlike the " +
+           told(limits.low.at(k), decimals) + " to " + told(limits.high.at(k), decimals) + telling.unit +
+           " this was built for: " + telling.follows + ".";
 }
 
 }  // namespace
 
 const std::array<std::string_view, likeness_value_count>& likeness_value_names() {
     static constexpr std::array<std::string_view, likeness_value_count> names{
-        "nearest_m",    "nearest_variation", "second_over_nearest", "eighth_over_second", "fans_read",     "along_fans", "fans_agree",
-        "straightness", "loners",            "best_spread",         "undecided",          "links_a_mound", "tails"};
+        "nearest_m", "nearest_variation", "second_over_nearest", "eighth_over_second",
+        "fans_read", "along_fans",        "fans_agree",          "straightness",
+        "loners",    "best_spread",       "undecided",           "links_a_mound",
+        "tails"};
     return names;
 }
 
@@ -318,10 +322,12 @@ std::vector<std::string> unlike_sentences(const LikenessValues& values, std::siz
     };
     if (sentences.empty() && beyond(limits.places_at_random))
         sentences.emplace_back(
-            "Mounds and fans stand here as if strewn at random, unlike the fields this was built for: take the systems as rough.");
+            "Mounds and fans stand here as if strewn at random, unlike the fields this was built for: take the systems as "
+            "rough.");
     else if (sentences.empty() && beyond(limits.fans_at_random))
         sentences.emplace_back(
-            "Fans say as little here about where the neighbouring mounds stand as fans at random would, unlike in the fields this was "
+            "Fans say as little here about where the neighbouring mounds stand as fans at random would, unlike in the "
+            "fields this was "
             "built for: take the runs and their probe points as rough.");
     if (sentences.empty() && distance_from_middle(values, limits) > limits.whole)
         sentences.emplace_back(

@@ -1,15 +1,16 @@
-// Learns what surveys like those that the inference was built for look like (core/systems/survey_likeness.h), and measures how often
-// an ordinary field is called unlike.
+// Learns what surveys like those that the inference was built for look like (core/systems/survey_likeness.h), and measures
+// how often an ordinary field is called unlike.
 //
 // Use:     learn_likeness OUT.tsv FIRST_SEED FIELDS [VALUES.tsv]      FIELDS of each size, spread evenly over the kinds
 // Scale:   spreads are reckoned on each value's own scale (to_likeness_scale); limits are held within what the value can be.
-// Learnt:  fields with seeds from FIRST_SEED on. Of each value the middle is the median; how far out a field lies is told in units of
-//          the 2 and 98 in 100 quantiles; the limits are the value's own .99 quantile of that, times a factor common to all, such
-//          that 4 in 1,000 fields lie outside some limit. Each contrast and the whole is limited such that 3 in 1,000 lie beyond.
-// Contrasts: of every fourth field twins are made, one with fans at random, one with places (as close as the field's own) and fans at
-//          random, without times.
-// Checked: as many fields with seeds from FIRST_SEED + 100,000 on: with limits learnt on all kinds, and those of each kind with
-//          limits learnt on the other six. The table goes to the terminal and into the head of OUT.tsv.
+// Learnt:  fields with seeds from FIRST_SEED on. Of each value the middle is the median; how far out a field lies is told
+//          in units of the 2 and 98 in 100 quantiles; the limits are the value's own .99 quantile of that, times a factor
+//          common to all, such that 4 in 1,000 fields lie outside some limit. Each contrast and the whole is limited such
+//          that 3 in 1,000 lie beyond.
+// Contrasts: of every fourth field twins are made, one with fans at random, one with places (as close as the field's own)
+//          and fans at random, without times.
+// Checked: as many fields with seeds from FIRST_SEED + 100,000 on: with limits learnt on all kinds, and those of each
+//          kind with limits learnt on the other six. The table goes to the terminal and into the head of OUT.tsv.
 // VALUES:  what was computed, a row a field, for looking at.
 #include <Eigen/Dense>
 #include <algorithm>
@@ -148,8 +149,8 @@ LikenessLimits shape_of(const Fields& fields, std::size_t size) {
     }
     const Eigen::MatrixXd covariance = deviations.transpose() * deviations / static_cast<double>(rows.size());
     const Eigen::MatrixXd lower = covariance.llt().matrixL();
-    const Eigen::MatrixXd whitening = lower.triangularView<Eigen::Lower>().solve(
-        Eigen::MatrixXd::Identity(static_cast<Eigen::Index>(likeness_value_count), static_cast<Eigen::Index>(likeness_value_count)));
+    const Eigen::MatrixXd whitening = lower.triangularView<Eigen::Lower>().solve(Eigen::MatrixXd::Identity(
+        static_cast<Eigen::Index>(likeness_value_count), static_cast<Eigen::Index>(likeness_value_count)));
     for (std::size_t r = 0; r < likeness_value_count; ++r)
         for (std::size_t k = 0; k < likeness_value_count; ++k)
             limits.whitening[r][k] = whitening(static_cast<Eigen::Index>(r), static_cast<Eigen::Index>(k));
@@ -177,7 +178,8 @@ Fields twins_of(const Fields& fields, Twin twin) {
 constexpr double beyond_share = 0.003;
 
 // Fisher's discriminant of the fields of one size and their twins.
-LikenessLimits::Contrast contrast_with(const Fields& fields, const Fields& twins, std::size_t size, const LikenessLimits& limits) {
+LikenessLimits::Contrast contrast_with(const Fields& fields, const Fields& twins, std::size_t size,
+                                       const LikenessLimits& limits) {
     constexpr std::array<std::string_view, 4> used{"along_fans", "fans_agree", "straightness", "undecided"};
     std::vector<std::size_t> index;
     for (const std::string_view name : used)
@@ -296,8 +298,8 @@ std::string checked(const Lessons& lessons, const Lessons& checks, const std::ve
     for (const FieldKind kind : all_field_kinds()) {
         const Tally here = told_unlike(others, kind, limits);
         const Tally left_out = told_unlike(others, kind, learn(lessons.without(kind)));
-        text += "#   " + to_text(kind) + ": " + std::to_string(here.unlike) + "; " + std::to_string(left_out.unlike) + " of " +
-                std::to_string(here.fields) + "\n";
+        text += "#   " + to_text(kind) + ": " + std::to_string(here.unlike) + "; " + std::to_string(left_out.unlike) +
+                " of " + std::to_string(here.fields) + "\n";
         all.fields += here.fields;
         all.unlike += here.unlike;
         all_left_out.unlike += left_out.unlike;
@@ -308,7 +310,8 @@ std::string checked(const Lessons& lessons, const Lessons& checks, const std::ve
                    std::to_string(std::count_if(of.begin(), of.end(), [&](const Field& f) { return f.size == size; }));
         };
         text += "#   up to " + std::to_string(sizes.at(size).most) + " mounds wanted: with fans at random " +
-                of_size(checks.fans_at_random) + ", with places and fans at random " + of_size(checks.places_at_random) + "\n";
+                of_size(checks.fans_at_random) + ", with places and fans at random " + of_size(checks.places_at_random) +
+                "\n";
     }
     return text + "#   all: " + std::to_string(all.unlike) + "; " + std::to_string(all_left_out.unlike) + " of " +
            std::to_string(all.fields) + "\n";
@@ -340,8 +343,10 @@ int main(int argc, char** argv) {
     const std::vector<LikenessLimits> limits = learn(lessons);
     const std::string check = checked(lessons, lessons_from(first + 100'000, count), limits);
     std::ofstream out(argv[1]);
-    out << "# What surveys of made-up fields look like (core/systems/survey_likeness.h), learnt by tests/training/learn_likeness.\n"
-        << "# Fields: " << lessons.fields.size() << ", seeds from " << first << " on, all kinds, 40 to 400 mounds; a third with ground, a quarter\n"
+    out << "# What surveys of made-up fields look like (core/systems/survey_likeness.h), learnt by "
+           "tests/training/learn_likeness.\n"
+        << "# Fields: " << lessons.fields.size() << ", seeds from " << first
+        << " on, all kinds, 40 to 400 mounds; a third with ground, a quarter\n"
         << "# without times. Of each value: low limit, middle, high limit.\n"
         << check << to_text(limits);
     std::cout << check;

@@ -1,9 +1,10 @@
-// Simulation-based calibration of every quantity that is drawn, under the model's own generator (Talts, Betancourt, Simpson, Vehtari &
-// Gelman 2018, arXiv:1804.06788 [memory]).
+// Simulation-based calibration of every quantity that is drawn, under the model's own generator (Talts, Betancourt, Simpson,
+// Vehtari & Gelman 2018, arXiv:1804.06788 [memory]).
 //
 // Truth:     one exact draw of the forest with the weights that the inference gives a simulated survey.
-// Data:      questions chosen without looking at the truth, answered from it: are these two one animal's (surely, or by somebody who is
-//            mistaken with a known chance); does a run join these two. What is told is as likely as the model takes it to be.
+// Data:      questions chosen without looking at the truth, answered from it: are these two one animal's (surely, or by
+//            somebody who is mistaken with a known chance); does a run join these two. What is told is as likely as the
+//            model takes it to be.
 // Posterior: networks drawn obeying the answers. The rank of the truth's number among theirs is even when both agree.
 #include <gtest/gtest.h>
 
@@ -57,7 +58,8 @@ struct Network {
 };
 
 Network truth_of(const WeighedField& field, std::uint64_t number) {
-    const Forest forest = ForestSampler(field.keys, field.links, field.scores.log_weight, field.scores.log_root).draw(number);
+    const Forest forest =
+        ForestSampler(field.keys, field.links, field.scores.log_weight, field.scores.log_root).draw(number);
     Network network;
     for (const std::uint32_t e : forest.arrow) {
         if (e == no_link) continue;
@@ -82,7 +84,8 @@ bool has(const Network& network, const Link& link) {
     return std::find(network.links.begin(), network.links.end(), std::pair(link.first, link.second)) != network.links.end();
 }
 
-// A centimetre across a candidate where it crosses no other, at one of a few places chosen at random; nothing where each crosses one.
+// A centimetre across a candidate where it crosses no other, at one of a few places chosen at random; nothing where each
+// crosses one.
 std::optional<Polyline> line_across(const WeighedField& field, const Link& link, Random& random) {
     const LocalVector along = field.places[link.second] - field.places[link.first];
     for (int attempt = 0; attempt < 20; ++attempt) {
@@ -139,9 +142,12 @@ std::array<double, quantities> measured(const Network& network, std::uint32_t ma
     double pairs = 0.0;
     for (const auto& [tree, marks] : size) pairs += marks * (marks - 1.0) / 2.0;
     // to the micrometre: the same links summed in another order are the same length
-    return {static_cast<double>(n - network.links.size()), static_cast<double>(network.links.size()),
-            std::round(metres * 1e6),                      size.at(network.tree[mark]),
-            has(network, link) ? 1.0 : 0.0,                pairs};
+    return {static_cast<double>(n - network.links.size()),
+            static_cast<double>(network.links.size()),
+            std::round(metres * 1e6),
+            size.at(network.tree[mark]),
+            has(network, link) ? 1.0 : 0.0,
+            pairs};
 }
 
 constexpr std::uint32_t draws = 39;
@@ -188,7 +194,8 @@ std::array<RankHistogram, quantities> histograms(std::uint64_t first, std::uint6
     return ranks;
 }
 
-constexpr std::array<const char*, quantities> names{"systems", "links", "length", "size of one", "link in", "pairs together"};
+constexpr std::array<const char*, quantities> names{"systems",     "links",   "length",
+                                                    "size of one", "link in", "pairs together"};
 
 TEST(SimulationBasedCalibration, RanksOfTheTruthAreEven) {
     const auto ranks = histograms(2000, 320, {});
@@ -207,7 +214,8 @@ TEST(SimulationBasedCalibration, FindsWeightsThatAreTooHigh) {
 }
 
 TEST(SimulationBasedCalibration, FindsASamplerThatDoesNotListen) {
-    // told nothing, the draws are those of the prior: ranks of what was asked about are uneven once what was asked is measured
+    // told nothing, the draws are those of the prior: ranks of what was asked about are uneven once what was asked is
+    // measured
     const auto asked = [](bool deaf) {
         RankHistogram ranks(draws, 8);
         Random random(77);
@@ -215,19 +223,25 @@ TEST(SimulationBasedCalibration, FindsASamplerThatDoesNotListen) {
             const WeighedField field = weighed_field(trial);
             const Network truth = truth_of(field, trial);
             const Link link = field.links[random.below(field.links.size())];
-            MarkFact fact{truth.tree[link.first] == truth.tree[link.second] ? FactKind::same_system : FactKind::different_systems,
-                          link.first, link.second, {}, {}, 0, "answer"};
-            const KnownLinks known = known_links(field.places, field.links, deaf ? std::vector<MarkFact>{} : std::vector{fact});
+            MarkFact fact{
+                truth.tree[link.first] == truth.tree[link.second] ? FactKind::same_system : FactKind::different_systems,
+                link.first,
+                link.second,
+                {},
+                {},
+                0,
+                "answer"};
+            const KnownLinks known =
+                known_links(field.places, field.links, deaf ? std::vector<MarkFact>{} : std::vector{fact});
             NetworkDrawOptions options;
             options.prune_log_chance = -50.0;
             options.warm_up_draws = 12;
-            const auto drawn = draw_networks(field.keys, field.links, field.scores.log_weight, field.scores.log_root, known, draws, options);
+            const auto drawn = draw_networks(field.keys, field.links, field.scores.log_weight, field.scores.log_root, known,
+                                             draws, options);
             std::vector<double> values;
             for (const DrawnNetwork& draw : drawn->draws)
-                values.push_back((draw.tree[link.first] == draw.tree[link.second]) ==
-                                         (fact.kind == FactKind::same_system)
-                                     ? 1.0
-                                     : 0.0);
+                values.push_back(
+                    (draw.tree[link.first] == draw.tree[link.second]) == (fact.kind == FactKind::same_system) ? 1.0 : 0.0);
             ranks.add(rank_among(1.0, values, random));
         }
         return ranks.evenness().p_value;

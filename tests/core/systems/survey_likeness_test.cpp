@@ -19,7 +19,8 @@ std::vector<std::string> told_of(const Survey& survey) {
     const SurveyScales scales = fit_scales(marks, links);
     const auto features = link_features(marks, links, scales, PlanOptions{}.fan_sd_degrees);
     const LinkScores scores = scores_of(marks, links, features, learnt_link_weights());
-    const auto values = likeness_values(marks, links, scores, field_summary(marks, links, features, scores.log_weight, scales));
+    const auto values =
+        likeness_values(marks, links, scores, field_summary(marks, links, features, scores.log_weight, scales));
     if (!values) return {};
     return unlike_sentences(*values, marks.size(), learnt_likeness_limits());
 }
@@ -41,10 +42,12 @@ TEST(SurveyLikeness, AFieldFiveTimesAsLargeIsUnlikeInItsSpacing) {
         for (Mound& mound : survey.mounds) mound.plug = {5.0 * mound.plug.east_m, 5.0 * mound.plug.north_m};
         const auto told = told_of(survey);
         ASSERT_FALSE(told.empty()) << mounds;
-        EXPECT_TRUE(std::any_of(told.begin(), told.end(), [](const std::string& s) { return s.starts_with("Mounds stand "); }))
-            << told.front();
+        EXPECT_TRUE(std::any_of(told.begin(), told.end(), [](const std::string& s) {
+            return s.starts_with("Mounds stand ");
+        })) << told.front();
         const Plan plan = *make_plan(survey);
-        EXPECT_NE(std::find(plan.notices.begin(), plan.notices.end(), told.front()), plan.notices.end()) << "a person is told";
+        EXPECT_NE(std::find(plan.notices.begin(), plan.notices.end(), told.front()), plan.notices.end())
+            << "a person is told";
     }
 }
 
@@ -69,7 +72,8 @@ Survey random_places(std::size_t mounds, std::uint64_t seed) {
     return test::survey_of(all);
 }
 
-// The head of resources/survey_likeness.tsv: with 180 to 400 mounds about half is found out, against one ordinary field in a hundred.
+// The head of resources/survey_likeness.tsv: with 180 to 400 mounds about half is found out, against one ordinary field in a
+// hundred.
 TEST(SurveyLikeness, RandomPlacesAreOftenToldUnlikeOnceThereAreEnough) {
     int told = 0;
     for (std::uint64_t seed = 1; seed <= 20; ++seed) told += told_of(random_places(350, seed)).empty() ? 0 : 1;
@@ -139,11 +143,13 @@ TEST(SurveyLikeness, TheSentenceNamesTheValueItsRangeAndWhatFollows) {
     limits.low[0] = 0.8;
     limits.high[0] = 5.2;
     EXPECT_EQ(unlike_sentences(values, 50, {limits}),
-              std::vector<std::string>{"Mounds stand 9.4 m from their nearest here, unlike the 0.8 to 5.2 m this was built for: take "
-                                       "the systems as rough."});
+              std::vector<std::string>{
+                  "Mounds stand 9.4 m from their nearest here, unlike the 0.8 to 5.2 m this was built for: take "
+                  "the systems as rough."});
     values[0] = 5.21;  // told so that it is seen to lie outside
-    EXPECT_NE(unlike_sentences(values, 50, {limits}).front().find("5.21 m from their nearest here, unlike the 0.80 to 5.20 m"),
-              std::string::npos);
+    EXPECT_NE(
+        unlike_sentences(values, 50, {limits}).front().find("5.21 m from their nearest here, unlike the 0.80 to 5.20 m"),
+        std::string::npos);
 }
 
 }  // namespace
