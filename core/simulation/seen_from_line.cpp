@@ -122,7 +122,8 @@ private:
             if (mound.seen_as) continue;
             const double at_m = dot(mound.plug - leg.from, along);
             if (at_m < 0.0 || at_m > length || (at_m > leg.blind_from_m && at_m < leg.blind_to_m)) continue;
-            if (random_.chance(walk_.curve.chance(std::abs(cross(along, mound.plug - leg.from))))) seen.emplace_back(at_m, i);
+            const double off_m = std::abs(cross(along, mound.plug - leg.from));
+            if (off_m <= walk_.most_off_m && random_.chance(walk_.curve.chance(off_m))) seen.emplace_back(at_m, i);
         }
         std::sort(seen.begin(), seen.end());
         return seen;
@@ -205,7 +206,7 @@ private:
     LocalPoint at_;
     bool started_ = false;
     double clock_s_ = 0.0;
-    double tracked_s_ = -1e9;
+    double tracked_s_ = 0.0;
 };
 
 }  // namespace

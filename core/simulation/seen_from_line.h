@@ -4,7 +4,7 @@
 //          `walked_share` of the field's width; the walker leaves the line a little before each mound seen, stands at it, and
 //          comes back to the line as far beyond.
 // Seeing:  on each leg (lines and the short ways between them), every mound not yet marked that lies beside it is seen with the
-//          curve's chance at its distance square to the leg; one look a leg.
+//          curve's chance at its distance square to the leg; one look a leg, as far as `most_off_m`.
 // follows: from each mound the walker also sees every mound within `follow_m` and goes from one to the next before going back.
 // Gaps:    each line has with `gap_chance` one stretch of `gap_m` that the walker passes without looking, with the receiver
 //          shut off, for at least three minutes.
@@ -27,6 +27,7 @@ struct LineWalk {
     double walked_share = 1.0;
     bool follows = false;
     double follow_m = 4.0;
+    double most_off_m = 10.0;  // nobody leaves the line for a mound further off
     double lead_m = 1.0;  // how far before and after a mound, along the line, the walker leaves and comes back
     double gap_chance = 0.0;
     double gap_m = 25.0;

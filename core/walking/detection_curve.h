@@ -12,6 +12,8 @@
 //            with the smaller AIC is the curve, both stand in `candidates` with their Akaike weights.
 // Spread:    covariance of the logarithms of the parameters from the curvature, widened for sightings that come in groups
 //            (sandwich estimate; group = burrow system where known).
+// Evenness:  the estimated number errs with the curve and with where groups happen to lie about the lines, and both together:
+//            by the groups' influence on the logarithm of (mounds seen) / (mean chance seen), from Horvitz and Thompson's sum.
 // Fit:       chi-square over bins of equal expected count (about 10 a bin, at most 10 bins); p by the curve chosen. Groups are
 //            not allowed for, so that p is somewhat too small where mounds come in strings.
 // Default:   with fewer than `enough_detections` usable sightings, or when told why distances cannot be used, the half-normal
@@ -77,9 +79,10 @@ private:
 };
 
 struct Sighting {
-    std::vector<double> passed_by_m;  // passes before, within the reach
-    double seen_from_m = 0.0;         // distance at the pass it was seen from
-    std::size_t group = 0;            // sightings of one group depend on each other
+    std::vector<double> passes_m;  // of the mound's place, in the order walked
+    std::size_t seen_at = 0;       // the pass it was seen from
+    std::size_t group = 0;         // sightings of one group depend on each other
+    [[nodiscard]] double seen_from_m() const { return passes_m.at(seen_at); }
 };
 
 struct CurveCandidate {
@@ -100,6 +103,8 @@ struct DetectionFit {
     Metres reach;                        // truncation: sightings further off are left out
     Metres half_width;                   // effective
     Metres half_width_sd;                // by the delta method
+    double wider = 1.0;                  // by how much more than the covariances tell the mean chance seen is unsure, since
+                                         // mounds that come in groups do not lie evenly about few lines; >= 1
     std::optional<double> fit_p;         // chance of a misfit like this one or worse when the curve is right
     std::vector<CurveCandidate> candidates;
 };
@@ -114,8 +119,8 @@ struct DefaultCurve {
 [[nodiscard]] DetectionFit fit_detection(const std::vector<Sighting>& sightings, const PassedPlaces& places,
                                          const DefaultCurve& fallback = {});
 
-// Truncation for distances like these: the largest, but at most 4.5 medians (three scales of a half-normal curve): what lies
-// beyond tells of blunders more than of the curve. At least 2 m. Our assumption after Buckland et al. 2001.
+// Truncation for distances like these: a tenth more than 98 in 100 of them, at most the largest: what lies beyond tells of
+// blunders more than of the curve. Within 2 to 20 m. Our assumption after Buckland et al. 2001.
 [[nodiscard]] Metres reach_for(std::vector<double> distances_m);
 
 // A single line, or lines so far apart that no place is passed twice.

@@ -36,8 +36,9 @@ public:
 
     // Log chance that this sighting was made from where it was.
     [[nodiscard]] double of_sighting(const Sighting& sighting, const DetectionCurve& curve) const {
-        double sum = std::log(std::max(1e-300, curve.chance(sighting.seen_from_m)));
-        for (const double x : sighting.passed_by_m) sum += std::log(std::max(least_miss, 1.0 - curve.chance(x)));
+        double sum = std::log(std::max(1e-300, curve.chance(sighting.seen_from_m())));
+        for (std::size_t i = 0; i < sighting.seen_at; ++i)
+            sum += std::log(std::max(least_miss, 1.0 - curve.chance(sighting.passes_m[i])));
         return sum;
     }
     [[nodiscard]] double log_places(const DetectionCurve& curve) const {
@@ -107,12 +108,13 @@ Matrix2 information(const Likelihood& likelihood, const Parameters& at) {
     return m;
 }
 
-// Sum over groups of the outer product of their scores.
-Matrix2 score_spread(const Likelihood& likelihood, const Parameters& at) {
+using GroupScores = std::map<std::size_t, std::array<double, 2>>;
+
+// Derivatives of each group's log likelihood.
+GroupScores scores_of(const Likelihood& likelihood, const Parameters& at) {
     constexpr double h = 1e-3;
-    const bool two = likelihood.shape() == CurveShape::hazard_rate;
-    std::map<std::size_t, std::array<double, 2>> by_group;
-    for (std::size_t k = 0; k < (two ? 2U : 1U); ++k) {
+    GroupScores by_group;
+    for (std::size_t k = 0; k < (likelihood.shape() == CurveShape::hazard_rate ? 2U : 1U); ++k) {
         Parameters up = at;
         Parameters down = at;
         up[k] += h;
@@ -124,21 +126,29 @@ Matrix2 score_spread(const Likelihood& likelihood, const Parameters& at) {
             by_group[s.group][k] +=
                 (likelihood.of_sighting(s, curve_up) - likelihood.of_sighting(s, curve_down) - places) / (2.0 * h);
     }
+    return by_group;
+}
+
+double for_few_groups(std::size_t groups) {
+    return groups > 1 ? static_cast<double>(groups) / (static_cast<double>(groups) - 1.0) : 1.0;
+}
+
+// Sum over groups of the outer product of their scores.
+Matrix2 score_spread(const GroupScores& by_group) {
     Matrix2 spread;
     for (const auto& [group, score] : by_group) {
         spread.a += score[0] * score[0];
         spread.b += score[0] * score[1];
         spread.c += score[1] * score[1];
     }
-    const auto groups = static_cast<double>(by_group.size());
-    const double few = groups > 1.0 ? groups / (groups - 1.0) : 1.0;
+    const double few = for_few_groups(by_group.size());
     return {spread.a * few, spread.b * few, spread.c * few};
 }
 
 // The larger of curvature alone and the sandwich: few groups can by chance look too much alike.
 std::array<double, 3> log_covariance(const Likelihood& likelihood, const Parameters& at) {
     const Matrix2 bread = information(likelihood, at);
-    const Matrix2 filling = score_spread(likelihood, at);
+    const Matrix2 filling = score_spread(scores_of(likelihood, at));
     constexpr double unknown = 0.25;  // variance where the curvature says nothing
     if (!(bread.a > 1e-9)) return {unknown, 0.0, 0.0};
     const double determinant = bread.a * bread.c - bread.b * bread.b;
@@ -153,6 +163,48 @@ std::array<double, 3> log_covariance(const Likelihood& likelihood, const Paramet
     const Matrix2 sandwich{p * inverse.a + q * inverse.b, p * inverse.b + q * inverse.c, r * inverse.b + s * inverse.c};
     const double wider = std::max({1.0, sandwich.a / inverse.a, sandwich.c / inverse.c});
     return {inverse.a * wider, inverse.b * wider, inverse.c * wider};
+}
+
+double seen_somewhere(const Sighting& sighting, const DetectionCurve& curve) {
+    double left = 1.0;
+    for (const double x : sighting.passes_m) left *= 1.0 - curve.chance(x);
+    return 1.0 - left;
+}
+
+// DetectionFit::wider, by the header's evenness.
+double wider_by_groups(const CurveCandidate& best, const std::vector<Sighting>& sightings, const PassedPlaces& places) {
+    constexpr double least_share = 0.2;  // of the mean chance: one mound far off must not stand for many
+    constexpr double h = 5e-3;
+    const Likelihood likelihood(best.curve.shape, sightings, places);
+    const Parameters at{std::log(best.curve.scale.value()), best.curve.steepness > 0.0 ? std::log(best.curve.steepness) : log_steepness_middle};
+    const bool two = best.curve.shape == CurveShape::hazard_rate;
+    std::array<double, 2> slope{};  // of the log of the mean chance
+    for (std::size_t k = 0; k < (two ? 2U : 1U); ++k) {
+        Parameters up = at;
+        Parameters down = at;
+        up[k] += h;
+        down[k] -= h;
+        slope[k] = (likelihood.log_places(curve_at(best.curve.shape, up)) - likelihood.log_places(curve_at(best.curve.shape, down))) / (2.0 * h);
+    }
+    const Matrix2 bread = information(likelihood, at);
+    const double determinant = bread.a * bread.c - bread.b * bread.b;
+    std::array<double, 2> pull{bread.a > 0.0 ? slope[0] / bread.a : 0.0, 0.0};  // slope by the inverse of the information
+    if (two && determinant > 1e-9 * bread.a)
+        pull = {(bread.c * slope[0] - bread.b * slope[1]) / determinant, (bread.a * slope[1] - bread.b * slope[0]) / determinant};
+    const double mean_chance = std::exp(likelihood.log_places(best.curve));
+    const auto count = static_cast<double>(sightings.size());
+    std::map<std::size_t, double> influence;
+    for (const Sighting& s : sightings)
+        influence[s.group] += (1.0 - mean_chance / std::max(least_share * mean_chance, seen_somewhere(s, best.curve))) / count;
+    for (const auto& [group, score] : scores_of(likelihood, at)) influence[group] -= pull[0] * score[0] + pull[1] * score[1];
+    double total = 0.0;
+    for (const auto& [group, value] : influence) total += value * value;
+    total = total * for_few_groups(influence.size()) - (1.0 - mean_chance) / count;  // what chance alone does is counted apart
+    const auto& v = best.log_covariance;
+    const double told = slope[0] * slope[0] * v[0] + 2.0 * slope[0] * slope[1] * v[1] + slope[1] * slope[1] * v[2];
+    if (!(told > 0.0) || !(total > told)) return 1.0;
+    constexpr double most = 4.0;
+    return std::min(most, std::sqrt(total / told));
 }
 
 CurveCandidate candidate(CurveShape shape, const std::vector<Sighting>& sightings, const PassedPlaces& places, double start_m) {
@@ -183,7 +235,7 @@ std::optional<double> test_of_fit(const DetectionCurve& curve, const std::vector
     const std::vector<double> shares = places.seen_by_distance(curve, fine);
     std::vector<double> seen(fine, 0.0);
     for (const Sighting& s : sightings)
-        seen[std::min(fine - 1, static_cast<std::size_t>(s.seen_from_m / places.reach().value() * fine))] += 1.0;
+        seen[std::min(fine - 1, static_cast<std::size_t>(s.seen_from_m() / places.reach().value() * fine))] += 1.0;
     std::vector<std::pair<double, double>> bins{{0.0, 0.0}};  // expected, seen
     for (std::size_t i = 0; i < fine; ++i) {
         if (bins.back().first >= wanted) bins.emplace_back(0.0, 0.0);
@@ -230,10 +282,10 @@ DetectionFit fit_detection(const std::vector<Sighting>& sightings, const PassedP
     std::vector<Sighting> used;
     double sum2 = 0.0;
     for (const Sighting& s : sightings) {
-        assert(std::isfinite(s.seen_from_m) && s.seen_from_m >= 0.0);
-        if (s.seen_from_m >= places.reach().value()) continue;
+        assert(std::isfinite(s.seen_from_m()) && s.seen_from_m() >= 0.0);
+        if (s.seen_from_m() >= places.reach().value()) continue;
         used.push_back(s);
-        sum2 += s.seen_from_m * s.seen_from_m;
+        sum2 += s.seen_from_m() * s.seen_from_m();
     }
     if (used.size() < enough_detections)
         return default_detection(fallback, places.reach(),
@@ -254,18 +306,18 @@ DetectionFit fit_detection(const std::vector<Sighting>& sightings, const PassedP
     fit.reach = places.reach();
     fit.half_width = fit.curve.effective_half_width(fit.reach);
     fit.half_width_sd = half_width_sd(*best, fit.reach);
+    fit.wider = wider_by_groups(*best, used, places);
     fit.fit_p = test_of_fit(fit.curve, used, places);
     return fit;
 }
 
 Metres reach_for(std::vector<double> distances_m) {
     constexpr double least_m = 2.0;
-    constexpr double medians = 4.5;
+    constexpr double most_m = 20.0;
     if (distances_m.empty()) return Metres::of(least_m);
     std::sort(distances_m.begin(), distances_m.end());
-    const double median = distances_m[distances_m.size() / 2];
-    const double just_beyond = distances_m.back() * (1.0 + 1e-9) + 1e-9;
-    return Metres::of(std::max(least_m, std::min(just_beyond, medians * median)));
+    const double nearly_all = distances_m[(distances_m.size() - 1) * 98 / 100];
+    return Metres::of(std::clamp(std::min(1.1 * nearly_all, std::nextafter(distances_m.back(), 1e9)), least_m, most_m));
 }
 
 DetectionFit detection_curve(const std::vector<Metres>& distances, std::optional<Metres> reach, const DefaultCurve& fallback) {
@@ -273,7 +325,7 @@ DetectionFit detection_curve(const std::vector<Metres>& distances, std::optional
     std::vector<Sighting> sightings;
     for (std::size_t i = 0; i < distances.size(); ++i) {
         plain.push_back(distances[i].value());
-        sightings.push_back({{}, distances[i].value(), i});
+        sightings.push_back({{distances[i].value()}, 0, i});
     }
     PassedPlaces places(reach.value_or(reach_for(plain)));
     for (std::size_t i = 0; i < PassedPlaces::steps; ++i) {

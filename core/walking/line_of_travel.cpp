@@ -13,9 +13,10 @@ namespace {
 
 constexpr double step_m = 1.0;
 constexpr double at_mark_m = 0.75;
-constexpr double way_of_one_m = 24.0;
-constexpr double way_of_another_m = 6.0;
-constexpr double most_way_m = 48.0;
+constexpr double longest_string_m = 20.0;
+constexpr double deepest_m = 10.0;
+constexpr double unrest_m = 2.0;
+constexpr double most_way_m = 24.0;
 constexpr double beyond_marks_m = 1.5;
 constexpr double least_gain_m = 0.3;
 constexpr double far_off_m = 15.0;
@@ -116,8 +117,8 @@ private:
 // The shortest line through one piece's nodes under the rules of the header.
 class Shortening {
 public:
-    Shortening(const std::vector<Node>& nodes, const std::vector<MarkPlace>& marks, const std::vector<MarkOnWalk>& all)
-        : nodes_(nodes), marks_(marks), all_(all), marks_before_(nodes.size() + 1, 0), at_mark_(nodes.size(), false) {
+    Shortening(const std::vector<Node>& nodes, const std::vector<MarkPlace>& marks)
+        : nodes_(nodes), marks_(marks), marks_before_(nodes.size() + 1, 0), at_mark_(nodes.size(), false) {
         for (const MarkPlace& m : marks) ++marks_before_[m.node + 1];
         for (std::size_t i = 0; i < nodes.size(); ++i) marks_before_[i + 1] += marks_before_[i];
         for (const MarkPlace& m : marks) {
@@ -141,7 +142,9 @@ public:
                 if (!(best[i] < std::numeric_limits<double>::infinity())) continue;
                 const double length = best[i] + distance_m(nodes_[i].at, nodes_[j].at) + least_gain_m;
                 if (length >= best[j] || !may_skip(i, j)) continue;
-                best[j] = length;
+                const double cost = length + overshoot_m(i, j);
+                if (cost >= best[j]) continue;
+                best[j] = cost;
                 from[j] = i;
             }
             if (!(best[j] < std::numeric_limits<double>::infinity())) pass_through(j, best, from);
@@ -165,23 +168,83 @@ private:
         best[j] = best[i] + distance_m(nodes_[i].at, nodes_[j].at);
         from[j] = i;
     }
+    // Whether the way from one node to the next is the shorter of straight and `other`, but for a receiver's unrest.
+    [[nodiscard]] static bool about(double way_m, double other_m) { return way_m <= 1.1 * other_m + unrest_m; }
+
     [[nodiscard]] bool may_skip(std::size_t i, std::size_t j) const {
-        const int marks = marks_before_[j] - marks_before_[i + 1];
-        if (marks == 0) return false;
-        const double most = std::min(most_way_m, way_of_one_m + way_of_another_m * (marks - 1));
-        if (nodes_[j].way_m - nodes_[i].way_m > most) return false;
-        double off_marks = 0.0;
+        if (marks_before_[j] == marks_before_[i + 1]) return false;
+        const LocalPoint a = nodes_[i].at;
+        const LocalPoint b = nodes_[j].at;
         const auto first = std::lower_bound(marks_.begin(), marks_.end(), i + 1,
                                             [](const MarkPlace& m, std::size_t node) { return m.node < node; });
-        for (auto m = first; m != marks_.end() && m->node < j; ++m)
-            off_marks = std::max(off_marks, std::min(far_off_m, distance_to_segment_m(all_[m->mark].at, nodes_[i].at, nodes_[j].at)));
+        Stop before{a, a, 0.0, nodes_[i].way_m};
+        double off_since_m = nodes_[i].way_m;  // way at which the line was left last
+        double deepest = 0.0;
+        for (auto m = first; m != marks_.end() && m->node < j; ++m) {
+            const Stop stop = stop_at(m->node, a, b);
+            if (stop.depth_m > deepest_m || !comes(before, stop, off_since_m)) return false;
+            deepest = std::max(deepest, stop.depth_m);
+            before = stop;
+        }
+        if (!comes(before, {b, b, 0.0, nodes_[j].way_m}, off_since_m)) return false;
         for (std::size_t k = i + 1; k < j; ++k)
-            if (distance_to_segment_m(nodes_[k].at, nodes_[i].at, nodes_[j].at) > off_marks + beyond_marks_m) return false;
+            if (distance_to_segment_m(nodes_[k].at, a, b) > deepest + beyond_marks_m) return false;
         return true;
+    }
+
+    // How far the way between two marks on one side of the chord goes to the other side of it, summed over such ways: of
+    // all lines of one length that could have been walked, the one the walker came back to is the furthest from the marks.
+    [[nodiscard]] double overshoot_m(std::size_t i, std::size_t j) const {
+        const LocalVector side = nodes_[j].at - nodes_[i].at;
+        const double length = side.length_m();
+        if (length < step_m) return 0.0;
+        const auto off = [&](std::size_t k) { return cross(side, nodes_[k].at - nodes_[i].at) / length; };
+        auto next = std::lower_bound(marks_.begin(), marks_.end(), i + 1,
+                                     [](const MarkPlace& m, std::size_t node) { return m.node < node; });
+        double side_before = off(next->node);
+        double sum = 0.0;
+        double beyond = 0.0;
+        for (std::size_t k = i + 1; k < j; ++k) {
+            const bool mark_left = next != marks_.end() && next->node < j;
+            const double side_next = mark_left ? off(next->node) : side_before;
+            if (side_before * side_next > 0.0) beyond = std::max(beyond, side_next > 0.0 ? -off(k) : off(k));
+            if (!mark_left || next->node > k) continue;
+            sum += beyond;
+            beyond = 0.0;
+            side_before = side_next;
+            while (next != marks_.end() && next->node <= k) ++next;
+        }
+        return sum + beyond;
+    }
+
+    struct Stop {
+        LocalPoint at;
+        LocalPoint foot;  // on the chord
+        double depth_m;
+        double way_m;
+    };
+    [[nodiscard]] Stop stop_at(std::size_t node, LocalPoint a, LocalPoint b) const {
+        const LocalPoint at = nodes_[node].at;
+        const LocalVector side = b - a;
+        const double length2 = dot(side, side);
+        const LocalPoint foot = a + side * (length2 > 0.0 ? std::clamp(dot(at - a, side) / length2, 0.0, 1.0) : 0.0);
+        return {at, foot, distance_m(at, foot), nodes_[node].way_m};
+    }
+    // From one stop to the next, straight or back by the chord; a string of straight ways must be short.
+    [[nodiscard]] static bool comes(const Stop& from, const Stop& to, double& off_since_m) {
+        const double way = to.way_m - from.way_m;
+        const double straight = distance_m(from.at, to.at);
+        const double by_chord = from.depth_m + distance_m(from.foot, to.foot) + to.depth_m;
+        if (!about(way, by_chord)) return false;
+        // the shortest way that touches the chord between two stops on its one side
+        const bool one_side = dot(from.at - from.foot, to.at - to.foot) > 0.0;
+        const double touching = one_side ? std::hypot(distance_m(from.foot, to.foot), from.depth_m + to.depth_m) : straight;
+        const bool touched = 2.0 * way > straight + touching || touching - straight < 0.5 * unrest_m;
+        if (to.depth_m > 0.0 && touched) off_since_m = to.way_m - to.depth_m;
+        return to.way_m - off_since_m <= longest_string_m;
     }
     const std::vector<Node>& nodes_;
     const std::vector<MarkPlace>& marks_;
-    const std::vector<MarkOnWalk>& all_;
     std::vector<int> marks_before_;
     std::vector<bool> at_mark_;
 };
@@ -208,20 +271,34 @@ Foot foot_on(const TravelPiece& piece, double way_m, LocalPoint mark) {
     return foot;
 }
 
+double usual_fix_m(const SearchedPiece& piece) {
+    std::vector<double> steps;
+    for (std::size_t i = 1; i < piece.track.vertices.size(); ++i)
+        steps.push_back(distance_m(piece.track.vertices[i - 1], piece.track.vertices[i]));
+    if (steps.empty()) return 0.0;
+    const auto middle = steps.begin() + static_cast<std::ptrdiff_t>(steps.size() / 2);
+    std::nth_element(steps.begin(), middle, steps.end());
+    return *middle;
+}
+
 void add_marks(const std::vector<Node>& nodes, const std::vector<MarkPlace>& places, const std::vector<MarkOnWalk>& marks,
-               std::size_t piece, LineOfTravel& result) {
-    constexpr double clearly_m = 1.5;
+               std::size_t piece, double usual_fix_m, LineOfTravel& result) {
+    const double clearly_m = std::max(1.5, 2.5 * usual_fix_m);
     std::optional<Foot> before;
     for (std::size_t i = 0; i < places.size(); ++i) {
         const LocalPoint at = marks[places[i].mark].at;
         const double way_m = nodes[places[i].node].way_m;
         const Foot foot = foot_on(result.pieces[piece], way_m, at);
-        MarkBesideLine mark{places[i].mark, piece, way_m, Metres::of(foot.distance_m), false};
+        MarkBesideLine mark{places[i].mark, piece, way_m, Metres::of(foot.distance_m), false, false};
         if (before) {
             const double straight = distance_m(marks[places[i - 1].mark].at, at);
-            const double by_line = before->distance_m + distance_m(before->at, foot.at) + foot.distance_m;
+            // the shortest way that touches the line; marks on different sides have it crossed in any case
+            const bool one_side = dot(marks[places[i - 1].mark].at - before->at, at - foot.at) > 0.0;
+            const double by_line =
+                one_side ? std::hypot(distance_m(before->at, foot.at), before->distance_m + foot.distance_m) : straight;
             const double walked = way_m - nodes[places[i - 1].node].way_m;
-            mark.followed = by_line - straight > clearly_m && walked < 0.5 * (by_line + straight);
+            mark.told = by_line - straight > clearly_m;
+            mark.followed = mark.told && walked < 0.5 * (by_line + straight);
         }
         result.marks.push_back(mark);
         before = foot;
@@ -241,8 +318,8 @@ LineOfTravel line_of_travel(const SearchedTrack& track, const std::vector<MarkOn
         if (const auto found = finder.find(i, marks[i])) places[found->piece].push_back(*found);
     for (std::size_t p = 0; p < pieces.size(); ++p) {
         std::stable_sort(places[p].begin(), places[p].end(), [](const MarkPlace& a, const MarkPlace& b) { return a.node < b.node; });
-        result.pieces.push_back(Shortening(pieces[p], places[p], marks).make());
-        add_marks(pieces[p], places[p], marks, p, result);
+        result.pieces.push_back(Shortening(pieces[p], places[p]).make());
+        add_marks(pieces[p], places[p], marks, p, usual_fix_m(track.pieces[p]), result);
     }
     return result;
 }

@@ -113,16 +113,17 @@ std::optional<Sighting> sighting_of(const LinePasses& passes, LocalPoint at, std
                                     Metres reach) {
     constexpr double slack_m = 10.0;
     Sighting sighting;
-    std::optional<Sighting> found;
+    bool found = false;
     for (const LinePass& pass : passes.near(at, reach)) {
         if (pass.walk == walk && pass.piece == mark.piece && mark.way_m > pass.from_way_m - slack_m &&
             mark.way_m < pass.to_way_m + slack_m) {
-            sighting.seen_from_m = pass.distance_m;
-            found = sighting;  // the last that fits: a detour ends where the line goes on
+            sighting.seen_at = sighting.passes_m.size();  // the last that fits: a detour ends where the line goes on
+            found = true;
         }
-        sighting.passed_by_m.push_back(pass.distance_m);
+        sighting.passes_m.push_back(pass.distance_m);
     }
-    return found;
+    if (!found) return std::nullopt;
+    return sighting;
 }
 
 struct PlacesByWalk {
@@ -180,15 +181,23 @@ std::vector<std::size_t> usable_marks(const Survey& survey) {
     return usable;
 }
 
+// Of the marks where it can be told; 0 where these are too few to say, or followed ones too few of all marks to matter.
 double followed_share(const WalkedLines& lines) {
-    const auto followed = std::count_if(lines.marks.begin(), lines.marks.end(), [](const auto& m) { return m.second.followed; });
-    return lines.marks.empty() ? 0.0 : static_cast<double>(followed) / static_cast<double>(lines.marks.size());
+    constexpr double enough = 10.0;
+    constexpr double matters = 0.12;
+    double told = 0.0;
+    double followed = 0.0;
+    for (const auto& [walk, mark] : lines.marks) {
+        told += mark.told ? 1.0 : 0.0;
+        followed += mark.followed ? 1.0 : 0.0;
+    }
+    const auto all = static_cast<double>(lines.marks.size());
+    return told >= enough && followed > matters * all ? followed / told : 0.0;
 }
 
 Metres reach_of(const WalkedLines& lines) {
     std::vector<double> distances;
-    for (const auto& [walk, mark] : lines.marks)
-        if (!mark.followed) distances.push_back(mark.distance.value());
+    for (const auto& [walk, mark] : lines.marks) distances.push_back(mark.distance.value());
     return reach_for(std::move(distances));
 }
 
@@ -196,7 +205,6 @@ std::vector<Sighting> sightings_of(const Survey& survey, const Plan& plan, const
                                    Metres reach) {
     std::vector<Sighting> sightings;
     for (const auto& [walk, mark] : lines.marks) {
-        if (mark.followed) continue;
         auto sighting = sighting_of(passes, survey.mounds[mark.mark].plug, walk, mark, reach);
         if (!sighting) continue;
         // a mark without a system is a group of its own

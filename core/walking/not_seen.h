@@ -1,7 +1,7 @@
 // What a walk did not see: the chance that each place was seen, the mounds overlooked, and what may lie where nobody walked.
 //
 // Line:      distances are taken from the line of travel (line_of_travel.h), on the searched parts of the track only
-//            (searched_track.h). Where more than a quarter of the marks were reached from the mark before, distances tell little
+//            (searched_track.h). Where more than two fifths of the marks were reached from the mark before, distances tell little
 //            of seeing from the line: then a default curve about the track itself stands in, and a sentence says so.
 // Seen:      chance seen at places of a fine grid inside the boundary, buildings left out; without a boundary, within reach of
 //            the line.
@@ -35,7 +35,7 @@ struct NotSeenOptions {
     Metres walked_reach = Metres::of(5.0);  // as PlanOptions::seen_from_track
     DefaultCurve fallback;
     SearchLimits limits;
-    double most_followed = 0.25;            // share of marks; our assumption
+    double most_followed = 0.4;             // of marks that can be told; our assumption
     std::size_t most_places = 30000;
     int draws = 1000;
     double interval = 0.90;

@@ -43,8 +43,8 @@ private:
 
 DetectionCurve drawn_curve(const DetectionFit& detection, DrawNumbers& numbers) {
     double left = numbers.uniform();
-    const double first = numbers.normal();
-    const double second = numbers.normal();
+    const double first = detection.wider * numbers.normal();
+    const double second = detection.wider * numbers.normal();
     for (const CurveCandidate& candidate : detection.candidates) {
         left -= candidate.weight;
         if (left <= 0.0) return candidate.moved(first, second);
