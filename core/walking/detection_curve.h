@@ -7,6 +7,10 @@
 //                chance seen = 1 - (1 - g(x1)) (1 - g(x2)) ...,
 //            a sighting by the passes before it and the one it was made from. With one pass a place this is the usual line
 //            transect.
+// Apart:     the receiver drifts between two passes, so that where the others lay is known with an error of `apart` (standard
+//            deviation of one pass against another, m); a miss there is taken by its mean chance over that error, while the pass
+//            a mound was seen from is known beside its mark. So chance seen = g(x1) + m(x1) g(x2) + m(x1) m(x2) g(x3) ..., m the mean
+//            chance of a miss; with apart = 0 this is the product above. The fit takes the `apart` of greatest likelihood.
 // Likelihood: of where and when mounds were seen, given that they were and that they lie evenly about the lines:
 //            product of [(1 - g(x1)) ... g(xk)] / (sum over places of chance seen). Both curves by maximum likelihood; the one
 //            with the smaller AIC is the curve, both stand in `candidates` with their Akaike weights.
@@ -54,6 +58,9 @@ struct DetectionCurve {
     [[nodiscard]] Metres effective_half_width(Metres reach) const;
 };
 
+// The mean chance of a miss at a pass that lay `distance_m` off, give or take `apart`.
+[[nodiscard]] double mean_missed(const DetectionCurve& curve, double distance_m, Metres apart);
+
 // Many places with the distances of their passes, rounded to a 1,024th of the reach.
 class PassedPlaces {
 public:
@@ -62,6 +69,8 @@ public:
     void add(std::span<const double> passes_m);
     [[nodiscard]] std::size_t size() const { return first_.size() - 1; }
     [[nodiscard]] Metres reach() const { return reach_; }
+    void set_apart(Metres apart) { apart_ = apart; }
+    [[nodiscard]] Metres apart() const { return apart_; }
     // Sum over places of the chance of having been seen. O(places x passes).
     [[nodiscard]] double sum_seen(const DetectionCurve& curve) const;
     // One place's.
@@ -72,8 +81,13 @@ public:
     static constexpr std::size_t steps = 1024;
 
 private:
-    [[nodiscard]] std::vector<double> missed_at_steps(const DetectionCurve& curve) const;
+    struct Chances {
+        std::vector<double> seen;
+        std::vector<double> missed;  // mean over where the pass may have lain
+    };
+    [[nodiscard]] Chances at_steps(const DetectionCurve& curve) const;
     Metres reach_;
+    Metres apart_;
     std::vector<std::uint32_t> first_{0};
     std::vector<std::uint16_t> step_;
 };
@@ -101,6 +115,7 @@ struct DetectionFit {
     std::string why_default;             // a clause without a stop: "only 12 distances, 40 are needed"
     std::size_t sightings = 0;           // used
     Metres reach;                        // truncation: sightings further off are left out
+    Metres apart;                        // see above
     Metres half_width;                   // effective
     Metres half_width_sd;                // by the delta method
     double wider = 1.0;                  // by how much more than the covariances tell the mean chance seen is unsure, since
@@ -116,7 +131,8 @@ struct DefaultCurve {
 
 [[nodiscard]] DetectionFit default_detection(const DefaultCurve& fallback, Metres reach, std::string why);
 
-[[nodiscard]] DetectionFit fit_detection(const std::vector<Sighting>& sightings, const PassedPlaces& places,
+// Leaves `places` with the fit's `apart`.
+[[nodiscard]] DetectionFit fit_detection(const std::vector<Sighting>& sightings, PassedPlaces& places,
                                          const DefaultCurve& fallback = {});
 
 // Truncation for distances like these: a tenth more than 98 in 100 of them, at most the largest: what lies beyond tells of

@@ -38,7 +38,7 @@ public:
     [[nodiscard]] double of_sighting(const Sighting& sighting, const DetectionCurve& curve) const {
         double sum = std::log(std::max(1e-300, curve.chance(sighting.seen_from_m())));
         for (std::size_t i = 0; i < sighting.seen_at; ++i)
-            sum += std::log(std::max(least_miss, 1.0 - curve.chance(sighting.passes_m[i])));
+            sum += std::log(std::max(least_miss, mean_missed(curve, sighting.passes_m[i], places_.apart())));
         return sum;
     }
     [[nodiscard]] double log_places(const DetectionCurve& curve) const {
@@ -73,7 +73,7 @@ private:
 Parameters best_of(const Likelihood& likelihood, Parameters at) {
     double top = likelihood.with_prior(at);
     const std::size_t used = likelihood.shape() == CurveShape::hazard_rate ? 2 : 1;
-    for (double step = 0.4; step > 2e-5;) {
+    for (double step = 0.4; step > 1e-4;) {
         bool better = false;
         for (const auto& [first, second] : {std::pair{1.0, 0.0}, {-1.0, 0.0}, {0.0, 1.0}, {0.0, -1.0}, {0.7, 0.7}, {-0.7, -0.7}, {0.7, -0.7}, {-0.7, 0.7}}) {
             if (used == 1 && second != 0.0) continue;
@@ -165,10 +165,31 @@ std::array<double, 3> log_covariance(const Likelihood& likelihood, const Paramet
     return {inverse.a * wider, inverse.b * wider, inverse.c * wider};
 }
 
-double seen_somewhere(const Sighting& sighting, const DetectionCurve& curve) {
+double seen_somewhere(const Sighting& sighting, const DetectionCurve& curve, Metres apart) {
     double left = 1.0;
-    for (const double x : sighting.passes_m) left *= 1.0 - curve.chance(x);
-    return 1.0 - left;
+    double sum = 0.0;
+    for (const double x : sighting.passes_m) {
+        sum += left * curve.chance(x);
+        left *= mean_missed(curve, x, apart);
+    }
+    return std::min(1.0, sum);
+}
+
+// The error of one pass against another that makes the sightings likeliest, of a few; by the half-normal curve.
+Metres likeliest_apart(const std::vector<Sighting>& sightings, PassedPlaces places, double start_m) {
+    const bool passed_twice = std::any_of(sightings.begin(), sightings.end(), [](const Sighting& s) { return s.passes_m.size() > 1; });
+    if (!passed_twice) return Metres::of(0.0);
+    double best = -1e300;
+    Metres likeliest;
+    for (const double apart : {0.3, 1.0, 2.0, 3.0, 4.5}) {
+        places.set_apart(Metres::of(apart));
+        const Likelihood likelihood(CurveShape::half_normal, sightings, places);
+        const double value = likelihood(best_of(likelihood, {std::log(start_m), log_steepness_middle}));
+        if (value <= best) continue;
+        best = value;
+        likeliest = Metres::of(apart);
+    }
+    return likeliest;
 }
 
 // DetectionFit::wider, by the header's evenness.
@@ -195,7 +216,7 @@ double wider_by_groups(const CurveCandidate& best, const std::vector<Sighting>& 
     const auto count = static_cast<double>(sightings.size());
     std::map<std::size_t, double> influence;
     for (const Sighting& s : sightings)
-        influence[s.group] += (1.0 - mean_chance / std::max(least_share * mean_chance, seen_somewhere(s, best.curve))) / count;
+        influence[s.group] += (1.0 - mean_chance / std::max(least_share * mean_chance, seen_somewhere(s, best.curve, places.apart()))) / count;
     for (const auto& [group, score] : scores_of(likelihood, at)) influence[group] -= pull[0] * score[0] + pull[1] * score[1];
     double total = 0.0;
     for (const auto& [group, value] : influence) total += value * value;
@@ -278,7 +299,7 @@ DetectionFit default_detection(const DefaultCurve& fallback, Metres reach, std::
     return fit;
 }
 
-DetectionFit fit_detection(const std::vector<Sighting>& sightings, const PassedPlaces& places, const DefaultCurve& fallback) {
+DetectionFit fit_detection(const std::vector<Sighting>& sightings, PassedPlaces& places, const DefaultCurve& fallback) {
     std::vector<Sighting> used;
     double sum2 = 0.0;
     for (const Sighting& s : sightings) {
@@ -294,7 +315,9 @@ DetectionFit fit_detection(const std::vector<Sighting>& sightings, const PassedP
     const double start_m = std::sqrt(sum2 / static_cast<double>(used.size()));
     if (!(start_m > places.reach().value() / 100.0) || places.size() == 0)
         return default_detection(fallback, places.reach(), "all marks lie on the line walked, which tells nothing of a curve");
+    places.set_apart(likeliest_apart(used, places, start_m));
     DetectionFit fit;
+    fit.apart = places.apart();
     fit.candidates = {candidate(CurveShape::half_normal, used, places, start_m),
                       candidate(CurveShape::hazard_rate, used, places, start_m)};
     set_weights(fit.candidates);
