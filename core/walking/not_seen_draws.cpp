@@ -41,10 +41,11 @@ private:
     std::uint64_t use_ = 0;
 };
 
-DetectionCurve drawn_curve(const DetectionFit& detection, DrawNumbers& numbers) {
+DetectionCurve drawn_curve(const DetectionFit& detection, double spread_factor, DrawNumbers& numbers) {
     double left = numbers.uniform();
-    const double first = detection.wider * numbers.normal();
-    const double second = detection.wider * numbers.normal();
+    const double spread = detection.fitted ? detection.wider * spread_factor : 1.0;
+    const double first = spread * numbers.normal();
+    const double second = spread * numbers.normal();
     for (const CurveCandidate& candidate : detection.candidates) {
         left -= candidate.weight;
         if (left <= 0.0) return candidate.moved(first, second);
@@ -92,7 +93,7 @@ NotSeenDraws draw_not_seen(const DetectionFit& detection, const PassedPlaces& wa
     for (int draw = 0; draw < options.draws; ++draw) {
         DrawNumbers numbers(draw);
         const double chance =
-            std::max(1e-6, walked.sum_seen(drawn_curve(detection, numbers)) / static_cast<double>(walked.size()));
+            std::max(1e-6, walked.sum_seen(drawn_curve(detection, options.spread_factor, numbers)) / static_cast<double>(walked.size()));
         // given the marks, those missed follow a negative binomial: a Poisson number about a rate drawn from a gamma
         const double rate = numbers.gamma(seen.marks_walked + 0.5) / chance;
         missed.push_back(numbers.poisson(rate * (1.0 - chance)));
