@@ -126,7 +126,7 @@ struct DetectionFit {
 
 struct DefaultCurve {
     Metres sees_to = Metres::of(5.0);  // effective half width; our assumption
-    double log_sd = 0.35;              // half or twice as far lie about two standard deviations off: our assumption
+    double log_sd = 0.5;               // half or twice as far lie about one and a half standard deviations off: our assumption
 };
 
 [[nodiscard]] DetectionFit default_detection(const DefaultCurve& fallback, Metres reach, std::string why);

@@ -38,7 +38,7 @@ struct NotSeenOptions {
     double most_followed = 0.4;             // of marks that can be told; our assumption
     // The spread of a fitted curve, over what its fit tells: distances carry the receiver's drift and the error of the line
     // found. Measured on 200 simulated walks (seeds 5000-5199), where intervals without it held 78 in 100 instead of 90.
-    double spread_factor = 1.35;
+    double spread_factor = 1.5;
     std::size_t most_places = 30000;
     int draws = 1000;
     double interval = 0.90;
