@@ -19,9 +19,10 @@
 // Evenness:  the estimated number errs with the curve and with where groups happen to lie about the lines, and both together:
 //            by the groups' influence on the logarithm of (mounds seen) / (mean chance seen), from Horvitz and Thompson's sum.
 // Fit:       chi-square over bins of equal expected count (about 10 a bin, at most 10 bins); p by the curve chosen. Groups are
-//            not allowed for, so that p is somewhat too small where mounds come in strings.
+//            not allowed for, so that p is somewhat too small where mounds come in strings. Chi-square over its degrees of
+//            freedom, where more than 1, widens the spread as a variance inflation factor (Burnham & Anderson 2002 [memory]).
 // Default:   with fewer than `enough_detections` usable sightings, or when told why distances cannot be used, the half-normal
-//            curve whose effective half width is `sees_to`, its logarithm with a standard deviation of `default_log_sd`: our
+//            curve whose effective half width is `sees_to`, its logarithm with a standard deviation of `log_sd`: our
 //            assumption; `fitted` is false and `why_default` says why.
 // Preconditions: distances finite, >= 0; reach > 0; anything else asserts.
 // Degenerate input: sightings that all lie on the line fit no curve: the default with that reason.
@@ -119,7 +120,7 @@ struct DetectionFit {
     Metres half_width;                   // effective
     Metres half_width_sd;                // by the delta method
     double wider = 1.0;                  // by how much more than the covariances tell the mean chance seen is unsure, since
-                                         // mounds that come in groups do not lie evenly about few lines; >= 1
+                                         // mounds that come in groups do not lie evenly about few lines, and a misfit; >= 1
     std::optional<double> fit_p;         // chance of a misfit like this one or worse when the curve is right
     std::vector<CurveCandidate> candidates;
 };

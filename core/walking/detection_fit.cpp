@@ -247,8 +247,13 @@ void set_weights(std::vector<CurveCandidate>& candidates) {
     for (CurveCandidate& c : candidates) c.weight = std::exp(-0.5 * (c.aic - least)) / sum;
 }
 
+struct Misfit {
+    double p = 1.0;
+    double inflation = 1.0;  // chi-square over its degrees of freedom, at least 1
+};
+
 // Chi-square over bins joined until each expects enough.
-std::optional<double> test_of_fit(const DetectionCurve& curve, const std::vector<Sighting>& sightings,
+std::optional<Misfit> test_of_fit(const DetectionCurve& curve, const std::vector<Sighting>& sightings,
                                   const PassedPlaces& places) {
     constexpr std::size_t fine = 128;
     const auto count = static_cast<double>(sightings.size());
@@ -273,7 +278,7 @@ std::optional<double> test_of_fit(const DetectionCurve& curve, const std::vector
     if (freedom < 1) return std::nullopt;
     double sum = 0.0;
     for (const auto& [expected, found] : bins) sum += (found - expected) * (found - expected) / expected;
-    return boost::math::cdf(boost::math::complement(boost::math::chi_squared(freedom), sum));
+    return Misfit{boost::math::cdf(boost::math::complement(boost::math::chi_squared(freedom), sum)), std::max(1.0, sum / freedom)};
 }
 
 Metres half_width_sd(const CurveCandidate& best, Metres reach) {
@@ -330,7 +335,10 @@ DetectionFit fit_detection(const std::vector<Sighting>& sightings, PassedPlaces&
     fit.half_width = fit.curve.effective_half_width(fit.reach);
     fit.half_width_sd = half_width_sd(*best, fit.reach);
     fit.wider = wider_by_groups(*best, used, places);
-    fit.fit_p = test_of_fit(fit.curve, used, places);
+    if (const auto misfit = test_of_fit(fit.curve, used, places)) {
+        fit.fit_p = misfit->p;
+        fit.wider *= std::sqrt(misfit->inflation);
+    }
     return fit;
 }
 

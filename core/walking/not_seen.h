@@ -12,7 +12,7 @@
 //            (their own interval included), each with a size drawn from those found, so that the interval is as wide as
 //            clustered mounds make it. Animals: the same draws' systems. A system that lies across the edge is counted on both
 //            sides, so that this number is rather too large on narrow strips.
-// Intervals: central, 90 in 100, of `draws` draws; the same survey and plan give the same numbers.
+// Intervals: central, 90 in 100, of `draws` draws; expected is their middle (of animals the mean); the same survey and plan give the same numbers.
 // Preconditions: the plan is of this survey (else every mark is its own group and ten mounds a system are assumed).
 // Degenerate input: no track gives nothing; no marks: the default curve, all numbers small and wide.
 // Cost:      O(places) with at most about 30,000 places: about half a second.  Errors: nothing when stopped.

@@ -78,7 +78,8 @@ Amount amount_of(std::vector<double> drawn, double interval) {
         return drawn[std::min(drawn.size() - 1, static_cast<std::size_t>(share * static_cast<double>(drawn.size())))];
     };
     const double tail = 0.5 * (1.0 - interval);
-    return {std::accumulate(drawn.begin(), drawn.end(), 0.0) / static_cast<double>(drawn.size()), at(tail), at(1.0 - tail)};
+    // the middle: the mean of draws with a long tail says little
+    return {at(0.5), at(tail), at(1.0 - tail)};
 }
 
 }  // namespace
@@ -106,8 +107,11 @@ NotSeenDraws draw_not_seen(const DetectionFit& detection, const PassedPlaces& wa
         animals.push_back(systems_there);
         in_all.push_back(on_walked + unwalked.back() + seen.marks_unwalked);
     }
+    const double mean_animals = std::accumulate(animals.begin(), animals.end(), 0.0) / static_cast<double>(animals.size());
+    Amount systems_unwalked = amount_of(std::move(animals), options.interval);
+    systems_unwalked.expected = mean_animals;  // few whole numbers: their middle would mostly be 0
     return {amount_of(std::move(missed), options.interval), amount_of(std::move(unwalked), options.interval),
-            amount_of(std::move(animals), options.interval), amount_of(std::move(in_all), options.interval)};
+            systems_unwalked, amount_of(std::move(in_all), options.interval)};
 }
 
 }  // namespace plugside

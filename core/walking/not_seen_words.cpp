@@ -1,5 +1,6 @@
 #include "core/walking/not_seen_words.h"
 
+#include <algorithm>
 #include <array>
 #include <cmath>
 #include <cstdio>
@@ -49,7 +50,8 @@ std::vector<std::string> not_seen_sentences(const NotSeen& result) {
         text.push_back("The track has gaps of " + whole(result.gaps_m) + " m in all: they are taken as not walked.");
     if (result.driven_m > 0.0)
         text.push_back(whole(result.driven_m) + " m of the track were faster than a walk: they are taken as not searched.");
-    text.push_back("On the ground walked about " + share(result.seen_of_walked) + " of the mounds were seen; not seen there: " +
+    constexpr double nearly_all = 0.99;  // no walk is told to have seen all
+    text.push_back("On the ground walked about " + share(std::min(nearly_all, result.seen_of_walked)) + " of the mounds were seen; not seen there: " +
                    range(result.mounds_missed) + " mounds (" + level(result.interval) + "), expected " +
                    whole(result.mounds_missed.expected) + ".");
     if (result.unwalked_m2 <= 0.0) return text;
