@@ -33,7 +33,8 @@ tl::expected<double, CallError> pace_of(const std::string& text) {
     double pace = 0.0;
     const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), pace);
     if (error != std::errc{} || end != text.data() + text.size() || !(pace >= 0.1 && pace <= 3.0))
-        return tl::unexpected(CallError{"option --pace wants metres a second from 0.1 to 3, not " + quoted_for_display(text)});
+        return tl::unexpected(
+            CallError{"option --pace wants metres a second from 0.1 to 3, not " + quoted_for_display(text)});
     return pace;
 }
 
@@ -73,9 +74,11 @@ tl::expected<LinesOrder, CallError> order_of(const Call& call) {
 std::string minutes(double seconds) { return std::to_string(static_cast<long>(seconds / 60.0 + 0.5)) + " min"; }
 
 void tell(const WalkLines& lines, const LinesOrder& order) {
-    std::printf("Lines at most %s apart, to see about %d in 100 of the mounds; %s in all, %s for who takes longest, besides marking.\n",
-                tape_reading(lines.spacing, order.units).c_str(), order.options.see.in_100(),
-                ground_distance(lines.length, order.units).c_str(), minutes(lines.seconds).c_str());
+    std::printf(
+        "Lines at most %s apart, to see about %d in 100 of the mounds; %s in all, %s for who takes longest, besides "
+        "marking.\n",
+        tape_reading(lines.spacing, order.units).c_str(), order.options.see.in_100(),
+        ground_distance(lines.length, order.units).c_str(), minutes(lines.seconds).c_str());
     for (const WalkRoute& route : lines.routes)
         std::printf("  %s: %s\n", route.name.c_str(), route_in_words(route, order.units).c_str());
     for (const std::string& sentence : lines.sentences) std::printf("%s\n", sentence.c_str());
@@ -91,8 +94,8 @@ int run_lines(const Call& call, const std::stop_token& stop) {
     if (!field) return tell_refusal(field.error());
     const Ground& ground = field->survey.ground;
     if (ground.boundary.empty())
-        return tell_refusal({Refusal::Code::nothing_to_plan, order->inputs.back().filename().string(), "", "no field boundary",
-                             "a boundary to lay lines in"});
+        return tell_refusal({Refusal::Code::nothing_to_plan, order->inputs.back().filename().string(), "",
+                             "no field boundary", "a boundary to lay lines in"});
     MultiPolygon part;
     std::string curve_words = "How far a walker sees is a default; a WALK with 40 marks or more tells it.";
     if (order->with_walk) {
@@ -103,7 +106,8 @@ int run_lines(const Call& call, const std::stop_token& stop) {
         if (stop.stop_requested()) return tell_stopped();
     }
     if (order->unwalked) {
-        auto coverage = coverage_of(field->survey.walks, ground.boundary, NotSeenOptions{}.walked_reach, terminal.piece(0.8, 0.9, stop));
+        auto coverage =
+            coverage_of(field->survey.walks, ground.boundary, NotSeenOptions{}.walked_reach, terminal.piece(0.8, 0.9, stop));
         if (!coverage) return tell_stopped();
         part = std::move(coverage->unwalked);
         terminal.finish();
@@ -115,7 +119,8 @@ int run_lines(const Call& call, const std::stop_token& stop) {
     const WalkLines lines = walk_lines(ground, part, order->options);
     terminal.finish();
     if (stop.stop_requested()) return tell_stopped();
-    const auto outcome = write_walk_route(lines, field->frame, field->field_name + ", walking lines", order->out, order->units);
+    const auto outcome =
+        write_walk_route(lines, field->frame, field->field_name + ", walking lines", order->out, order->units);
     if (!outcome) return tell_refusal(outcome.error());
     for (const ReadFinding& finding : field->findings)
         std::fprintf(stderr, "%s, %s: %s\n", finding.file.c_str(), finding.place.c_str(), finding.sentence.c_str());

@@ -1,4 +1,5 @@
-// What the walk did not see, in a few lines for a terminal: area walked and unwalked, mounds and animals with their interval.
+// What the walk did not see, in a few lines for a terminal: area walked and unwalked, mounds and animals with their
+// interval.
 //
 // Without a track one line that says so.
 #pragma once

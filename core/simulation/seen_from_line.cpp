@@ -141,7 +141,8 @@ private:
         std::optional<std::size_t> best;
         double best_m = walk_.follow_m;
         for (std::size_t i = 0; i < field_.truth.mounds.size(); ++i)
-            if (const double m = distance_m(here, field_.truth.mounds[i].plug); !field_.truth.mounds[i].seen_as && m < best_m) {
+            if (const double m = distance_m(here, field_.truth.mounds[i].plug);
+                !field_.truth.mounds[i].seen_as && m < best_m) {
                 best = i;
                 best_m = m;
             }

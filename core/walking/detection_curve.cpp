@@ -53,7 +53,8 @@ PassedPlaces::Chances PassedPlaces::at_steps(const DetectionCurve& curve) const 
     const double step_m = reach_.value() / steps;
     const auto beyond = static_cast<std::size_t>(std::ceil(sevenths.back() * apart_.value() / step_m));
     Chances chances;
-    for (std::size_t i = 0; i < steps + beyond; ++i) chances.seen.push_back(curve.chance((static_cast<double>(i) + 0.5) * step_m));
+    for (std::size_t i = 0; i < steps + beyond; ++i)
+        chances.seen.push_back(curve.chance((static_cast<double>(i) + 0.5) * step_m));
     chances.missed.resize(steps);
     for (std::size_t i = 0; i < steps; ++i) {
         double sum = 0.0;
@@ -76,7 +77,7 @@ double PassedPlaces::sum_seen(const DetectionCurve& curve) const {
             left *= chances.missed[step_[i]];
         }
     }
-    return std::min(sum, static_cast<double>(size()));
+    return sum;
 }
 
 double PassedPlaces::seen(std::size_t place, const DetectionCurve& curve) const {

@@ -2,33 +2,36 @@
 //
 // half-normal: exp(-x^2 / (2 s^2)); hazard rate: 1 - exp(-(x/s)^-b), b > 1: flat near the line, a longer tail.
 // Units:     metres, >= 0; chances 0..1; both curves are 1 at the line: what lies under the feet is taken as seen.
-// Passing:   a walk by lines passes one place several times, so a mound that is missed on one line may be seen from the next.
-//            A place is therefore told by its distances at each pass within the reach, in the order walked, and
-//                chance seen = 1 - (1 - g(x1)) (1 - g(x2)) ...,
-//            a sighting by the passes before it and the one it was made from. With one pass a place this is the usual line
-//            transect.
-// Apart:     the receiver drifts between two passes, so that where the others lay is known with an error of `apart` (standard
-//            deviation of one pass against another, m); a miss there is taken by its mean chance over that error, while the pass
-//            a mound was seen from is known beside its mark. So chance seen = g(x1) + m(x1) g(x2) + m(x1) m(x2) g(x3) ..., m the mean
-//            chance of a miss; with apart = 0 this is the product above. The fit takes the `apart` of greatest likelihood.
+// Passing:   a walk by lines passes one place several times, so a mound that is missed on one line may be seen
+//            from the next. A place is therefore told by its distances at each pass within the reach, in the order
+//            walked, and chance seen = 1 - (1 - g(x1)) (1 - g(x2)) ..., a sighting by the passes before it and the
+//            one it was made from. With one pass a place this is the usual line transect.
+// Apart:     the receiver drifts between two passes, so that where the others lay is known with an error of
+//            `apart` (standard deviation of one pass against another, m); a miss there is taken by its mean chance
+//            over that error, while the pass a mound was seen from is known beside its mark. So chance seen =
+//            g(x1) + m(x1) g(x2) + m(x1) m(x2) g(x3) ..., m the mean chance of a miss; with apart = 0 this is the
+//            product above. The fit takes the `apart` of greatest likelihood.
 // Likelihood: of where and when mounds were seen, given that they were and that they lie evenly about the lines:
-//            product of [(1 - g(x1)) ... g(xk)] / (sum over places of chance seen). Both curves by maximum likelihood; the one
-//            with the smaller AIC is the curve, both stand in `candidates` with their Akaike weights.
-// Spread:    covariance of the logarithms of the parameters from the curvature, widened for sightings that come in groups
-//            (sandwich estimate; group = burrow system where known).
-// Evenness:  the estimated number errs with the curve and with where groups happen to lie about the lines, and both together:
-//            by the groups' influence on the logarithm of (mounds seen) / (mean chance seen), from Horvitz and Thompson's sum.
-// Fit:       chi-square over bins of equal expected count (about 10 a bin, at most 10 bins); p by the curve chosen. Groups are
-//            not allowed for, so that p is somewhat too small where mounds come in strings. Chi-square over its degrees of
-//            freedom, where more than 1, widens the spread as a variance inflation factor (Burnham & Anderson 2002 [memory]).
-// Default:   with fewer than `enough_detections` usable sightings, or when told why distances cannot be used, the half-normal
-//            curve whose effective half width is `sees_to`, its logarithm with a standard deviation of `log_sd`: our
-//            assumption; `fitted` is false and `why_default` says why.
+//            product of [(1 - g(x1)) ... g(xk)] / (sum over places of chance seen). Both curves by maximum
+//            likelihood; the one with the smaller AIC is the curve, both stand in `candidates` with their Akaike
+//            weights.
+// Spread:    covariance of the logarithms of the parameters from the curvature, widened for sightings that come in
+//            groups (sandwich estimate; group = burrow system where known).
+// Evenness:  the estimated number errs with the curve and with where groups happen to lie about the lines, and
+//            both together: by the groups' influence on the logarithm of (mounds seen) / (mean chance seen), from
+//            Horvitz and Thompson's sum.
+// Fit:       chi-square over bins of equal expected count (about 10 a bin, at most 10 bins); p by the curve
+//            chosen. Groups are not allowed for, so that p is somewhat too small where mounds come in strings.
+//            Chi-square over its degrees of freedom, where more than 1, widens the spread as a variance inflation
+//            factor (Burnham & Anderson 2002 [memory]).
+// Default:   with fewer than `enough_detections` usable sightings, or when told why distances cannot be used, the
+//            half-normal curve whose effective half width is `sees_to`, its logarithm with a standard deviation of
+//            `log_sd`: our assumption; `fitted` is false and `why_default` says why.
 // Preconditions: distances finite, >= 0; reach > 0; anything else asserts.
 // Degenerate input: sightings that all lie on the line fit no curve: the default with that reason.
 // Cost:      O(places x passes) an evaluation, about 150 evaluations.
-// Source:    Buckland, Anderson, Burnham & Laake 2001, Introduction to Distance Sampling (curves, AIC, test of fit, weights)
-//            [memory]; the product over passes is ours.
+// Source:    Buckland, Anderson, Burnham & Laake 2001, Introduction to Distance Sampling (curves, AIC, test of
+//            fit, weights) [memory]; the product over passes is ours.
 #pragma once
 
 #include <array>
@@ -72,7 +75,8 @@ public:
     [[nodiscard]] Metres reach() const { return reach_; }
     void set_apart(Metres apart) { apart_ = apart; }
     [[nodiscard]] Metres apart() const { return apart_; }
-    // Sum over places of the chance of having been seen. O(places x passes).
+    // Sum over places of the chance of having been seen. With `apart` it can come to more than the places, since each pass
+    // then has a ground of its own. O(places x passes).
     [[nodiscard]] double sum_seen(const DetectionCurve& curve) const;
     // One place's.
     [[nodiscard]] double seen(std::size_t place, const DetectionCurve& curve) const;
@@ -104,8 +108,8 @@ struct CurveCandidate {
     DetectionCurve curve;
     double log_likelihood = 0.0;
     double aic = 0.0;
-    double weight = 1.0;                    // Akaike weight
-    std::array<double, 3> log_covariance{}; // of log scale, their covariance, of log steepness
+    double weight = 1.0;                     // Akaike weight
+    std::array<double, 3> log_covariance{};  // of log scale, their covariance, of log steepness
     // The curve whose log parameters lie `first` and `second` standard deviations off, along the axes of the covariance.
     [[nodiscard]] DetectionCurve moved(double first, double second) const;
 };
@@ -113,21 +117,21 @@ struct CurveCandidate {
 struct DetectionFit {
     DetectionCurve curve;
     bool fitted = false;
-    std::string why_default;             // a clause without a stop: "only 12 distances, 40 are needed"
-    std::size_t sightings = 0;           // used
-    Metres reach;                        // truncation: sightings further off are left out
-    Metres apart;                        // see above
-    Metres half_width;                   // effective
-    Metres half_width_sd;                // by the delta method
-    double wider = 1.0;                  // by how much more than the covariances tell the mean chance seen is unsure, since
-                                         // mounds that come in groups do not lie evenly about few lines, and a misfit; >= 1
-    std::optional<double> fit_p;         // chance of a misfit like this one or worse when the curve is right
+    std::string why_default;      // a clause without a stop: "only 12 distances, 40 are needed"
+    std::size_t sightings = 0;    // used
+    Metres reach;                 // truncation: sightings further off are left out
+    Metres apart;                 // see above
+    Metres half_width;            // effective
+    Metres half_width_sd;         // by the delta method
+    double wider = 1.0;           // by how much more than the covariances tell the mean chance seen is unsure, since
+                                  // mounds that come in groups do not lie evenly about few lines, and a misfit; >= 1
+    std::optional<double> fit_p;  // chance of a misfit like this one or worse when the curve is right
     std::vector<CurveCandidate> candidates;
 };
 
 struct DefaultCurve {
     Metres sees_to = Metres::of(5.0);  // effective half width; our assumption
-    double log_sd = 0.5;               // half or twice as far lie about one and a half standard deviations off: our assumption
+    double log_sd = 0.6;               // half or twice as far lie a good standard deviation off: our assumption
 };
 
 [[nodiscard]] DetectionFit default_detection(const DefaultCurve& fallback, Metres reach, std::string why);

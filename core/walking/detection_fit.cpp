@@ -16,8 +16,8 @@ namespace {
 
 using Parameters = std::array<double, 2>;  // log scale, log steepness
 
-// A chance of a miss is never taken as less: a mound at the feet that was passed over once, or came up after, must not rule a
-// curve out.
+// A chance of a miss is never taken as less: a mound at the feet that was passed over once, or came up after, must not rule
+// a curve out.
 constexpr double least_miss = 1e-3;
 // Keeps the steepness where the data say nothing of it: a normal of its logarithm about 3. Our assumption.
 constexpr double log_steepness_middle = 1.0986;
@@ -42,7 +42,8 @@ public:
         return sum;
     }
     [[nodiscard]] double log_places(const DetectionCurve& curve) const {
-        return std::log(std::max(1e-300, places_.sum_seen(curve) / static_cast<double>(std::max<std::size_t>(1, places_.size()))));
+        return std::log(
+            std::max(1e-300, places_.sum_seen(curve) / static_cast<double>(std::max<std::size_t>(1, places_.size()))));
     }
     [[nodiscard]] double operator()(const Parameters& at) const {
         if (!allowed(at)) return -1e300;
@@ -75,7 +76,14 @@ Parameters best_of(const Likelihood& likelihood, Parameters at) {
     const std::size_t used = likelihood.shape() == CurveShape::hazard_rate ? 2 : 1;
     for (double step = 0.4; step > 1e-4;) {
         bool better = false;
-        for (const auto& [first, second] : {std::pair{1.0, 0.0}, {-1.0, 0.0}, {0.0, 1.0}, {0.0, -1.0}, {0.7, 0.7}, {-0.7, -0.7}, {0.7, -0.7}, {-0.7, 0.7}}) {
+        for (const auto& [first, second] : {std::pair{1.0, 0.0},
+                                            {-1.0, 0.0},
+                                            {0.0, 1.0},
+                                            {0.0, -1.0},
+                                            {0.7, 0.7},
+                                            {-0.7, -0.7},
+                                            {0.7, -0.7},
+                                            {-0.7, 0.7}}) {
             if (used == 1 && second != 0.0) continue;
             const Parameters tried{at[0] + step * first, at[1] + step * second};
             const double value = likelihood.with_prior(tried);
@@ -177,7 +185,8 @@ double seen_somewhere(const Sighting& sighting, const DetectionCurve& curve, Met
 
 // The error of one pass against another that makes the sightings likeliest, of a few; by the half-normal curve.
 Metres likeliest_apart(const std::vector<Sighting>& sightings, PassedPlaces places, double start_m) {
-    const bool passed_twice = std::any_of(sightings.begin(), sightings.end(), [](const Sighting& s) { return s.passes_m.size() > 1; });
+    const bool passed_twice =
+        std::any_of(sightings.begin(), sightings.end(), [](const Sighting& s) { return s.passes_m.size() > 1; });
     if (!passed_twice) return Metres::of(0.0);
     double best = -1e300;
     Metres likeliest;
@@ -197,7 +206,8 @@ double wider_by_groups(const CurveCandidate& best, const std::vector<Sighting>& 
     constexpr double least_share = 0.2;  // of the mean chance: one mound far off must not stand for many
     constexpr double h = 5e-3;
     const Likelihood likelihood(best.curve.shape, sightings, places);
-    const Parameters at{std::log(best.curve.scale.value()), best.curve.steepness > 0.0 ? std::log(best.curve.steepness) : log_steepness_middle};
+    const Parameters at{std::log(best.curve.scale.value()),
+                        best.curve.steepness > 0.0 ? std::log(best.curve.steepness) : log_steepness_middle};
     const bool two = best.curve.shape == CurveShape::hazard_rate;
     std::array<double, 2> slope{};  // of the log of the mean chance
     for (std::size_t k = 0; k < (two ? 2U : 1U); ++k) {
@@ -205,22 +215,27 @@ double wider_by_groups(const CurveCandidate& best, const std::vector<Sighting>& 
         Parameters down = at;
         up[k] += h;
         down[k] -= h;
-        slope[k] = (likelihood.log_places(curve_at(best.curve.shape, up)) - likelihood.log_places(curve_at(best.curve.shape, down))) / (2.0 * h);
+        slope[k] = (likelihood.log_places(curve_at(best.curve.shape, up)) -
+                    likelihood.log_places(curve_at(best.curve.shape, down))) /
+                   (2.0 * h);
     }
     const Matrix2 bread = information(likelihood, at);
     const double determinant = bread.a * bread.c - bread.b * bread.b;
     std::array<double, 2> pull{bread.a > 0.0 ? slope[0] / bread.a : 0.0, 0.0};  // slope by the inverse of the information
     if (two && determinant > 1e-9 * bread.a)
-        pull = {(bread.c * slope[0] - bread.b * slope[1]) / determinant, (bread.a * slope[1] - bread.b * slope[0]) / determinant};
+        pull = {(bread.c * slope[0] - bread.b * slope[1]) / determinant,
+                (bread.a * slope[1] - bread.b * slope[0]) / determinant};
     const double mean_chance = std::exp(likelihood.log_places(best.curve));
     const auto count = static_cast<double>(sightings.size());
     std::map<std::size_t, double> influence;
     for (const Sighting& s : sightings)
-        influence[s.group] += (1.0 - mean_chance / std::max(least_share * mean_chance, seen_somewhere(s, best.curve, places.apart()))) / count;
+        influence[s.group] +=
+            (1.0 - mean_chance / std::max(least_share * mean_chance, seen_somewhere(s, best.curve, places.apart()))) / count;
     for (const auto& [group, score] : scores_of(likelihood, at)) influence[group] -= pull[0] * score[0] + pull[1] * score[1];
     double total = 0.0;
     for (const auto& [group, value] : influence) total += value * value;
-    total = total * for_few_groups(influence.size()) - (1.0 - mean_chance) / count;  // what chance alone does is counted apart
+    total =
+        total * for_few_groups(influence.size()) - (1.0 - mean_chance) / count;  // what chance alone does is counted apart
     const auto& v = best.log_covariance;
     const double told = slope[0] * slope[0] * v[0] + 2.0 * slope[0] * slope[1] * v[1] + slope[1] * slope[1] * v[2];
     if (!(told > 0.0) || !(total > told)) return 1.0;
@@ -228,7 +243,8 @@ double wider_by_groups(const CurveCandidate& best, const std::vector<Sighting>& 
     return std::min(most, std::sqrt(total / told));
 }
 
-CurveCandidate candidate(CurveShape shape, const std::vector<Sighting>& sightings, const PassedPlaces& places, double start_m) {
+CurveCandidate candidate(CurveShape shape, const std::vector<Sighting>& sightings, const PassedPlaces& places,
+                         double start_m) {
     const Likelihood likelihood(shape, sightings, places);
     const Parameters best = best_of(likelihood, {std::log(start_m), log_steepness_middle});
     CurveCandidate result;
@@ -278,7 +294,8 @@ std::optional<Misfit> test_of_fit(const DetectionCurve& curve, const std::vector
     if (freedom < 1) return std::nullopt;
     double sum = 0.0;
     for (const auto& [expected, found] : bins) sum += (found - expected) * (found - expected) / expected;
-    return Misfit{boost::math::cdf(boost::math::complement(boost::math::chi_squared(freedom), sum)), std::max(1.0, sum / freedom)};
+    return Misfit{boost::math::cdf(boost::math::complement(boost::math::chi_squared(freedom), sum)),
+                  std::max(1.0, sum / freedom)};
 }
 
 Metres half_width_sd(const CurveCandidate& best, Metres reach) {
@@ -319,7 +336,8 @@ DetectionFit fit_detection(const std::vector<Sighting>& sightings, PassedPlaces&
                                      std::to_string(enough_detections) + " are needed");
     const double start_m = std::sqrt(sum2 / static_cast<double>(used.size()));
     if (!(start_m > places.reach().value() / 100.0) || places.size() == 0)
-        return default_detection(fallback, places.reach(), "all marks lie on the line walked, which tells nothing of a curve");
+        return default_detection(fallback, places.reach(),
+                                 "all marks lie on the line walked, which tells nothing of a curve");
     places.set_apart(likeliest_apart(used, places, start_m));
     DetectionFit fit;
     fit.apart = places.apart();
@@ -351,7 +369,8 @@ Metres reach_for(std::vector<double> distances_m) {
     return Metres::of(std::clamp(std::min(1.1 * nearly_all, std::nextafter(distances_m.back(), 1e9)), least_m, most_m));
 }
 
-DetectionFit detection_curve(const std::vector<Metres>& distances, std::optional<Metres> reach, const DefaultCurve& fallback) {
+DetectionFit detection_curve(const std::vector<Metres>& distances, std::optional<Metres> reach,
+                             const DefaultCurve& fallback) {
     std::vector<double> plain;
     std::vector<Sighting> sightings;
     for (std::size_t i = 0; i < distances.size(); ++i) {

@@ -40,8 +40,9 @@ std::vector<Node> nodes_of(const SearchedPiece& piece) {
                 const double share = static_cast<double>(k) / parts;
                 Node node{v[i - 1] + (v[i] - v[i - 1]) * share, std::lerp(piece.way_m[i - 1], piece.way_m[i], share), {}};
                 if (piece.time[i - 1] && piece.time[i])
-                    node.time = *piece.time[i - 1] + std::chrono::milliseconds(std::llround(
-                                                         share * static_cast<double>((*piece.time[i] - *piece.time[i - 1]).count())));
+                    node.time = *piece.time[i - 1] +
+                                std::chrono::milliseconds(std::llround(
+                                    share * static_cast<double>((*piece.time[i] - *piece.time[i - 1]).count())));
                 nodes.push_back(node);
             }
         }
@@ -65,7 +66,8 @@ public:
                 address_.push_back({0, p, n});
                 if (pieces[p][n].time) timed_.push_back(address_.back());
             }
-        std::stable_sort(timed_.begin(), timed_.end(), [&](const MarkPlace& a, const MarkPlace& b) { return time(a) < time(b); });
+        std::stable_sort(timed_.begin(), timed_.end(),
+                         [&](const MarkPlace& a, const MarkPlace& b) { return time(a) < time(b); });
     }
     [[nodiscard]] std::optional<MarkPlace> find(std::size_t number, const MarkOnWalk& mark) const {
         std::optional<MarkPlace> found;
@@ -122,8 +124,10 @@ public:
         for (const MarkPlace& m : marks) ++marks_before_[m.node + 1];
         for (std::size_t i = 0; i < nodes.size(); ++i) marks_before_[i + 1] += marks_before_[i];
         for (const MarkPlace& m : marks) {
-            for (std::size_t i = m.node + 1; i-- > 0 && nodes[m.node].way_m - nodes[i].way_m <= at_mark_m;) at_mark_[i] = true;
-            for (std::size_t i = m.node; i < nodes.size() && nodes[i].way_m - nodes[m.node].way_m <= at_mark_m; ++i) at_mark_[i] = true;
+            for (std::size_t i = m.node + 1; i-- > 0 && nodes[m.node].way_m - nodes[i].way_m <= at_mark_m;)
+                at_mark_[i] = true;
+            for (std::size_t i = m.node; i < nodes.size() && nodes[i].way_m - nodes[m.node].way_m <= at_mark_m; ++i)
+                at_mark_[i] = true;
         }
         if (!nodes.empty()) at_mark_.front() = at_mark_.back() = false;
     }
@@ -317,7 +321,8 @@ LineOfTravel line_of_travel(const SearchedTrack& track, const std::vector<MarkOn
     for (std::size_t i = 0; i < marks.size(); ++i)
         if (const auto found = finder.find(i, marks[i])) places[found->piece].push_back(*found);
     for (std::size_t p = 0; p < pieces.size(); ++p) {
-        std::stable_sort(places[p].begin(), places[p].end(), [](const MarkPlace& a, const MarkPlace& b) { return a.node < b.node; });
+        std::stable_sort(places[p].begin(), places[p].end(),
+                         [](const MarkPlace& a, const MarkPlace& b) { return a.node < b.node; });
         result.pieces.push_back(Shortening(pieces[p], places[p]).make());
         add_marks(pieces[p], places[p], marks, p, usual_fix_m(track.pieces[p]), result);
     }

@@ -24,8 +24,10 @@ std::vector<LinePasses::Step> LinePasses::steps_of(const std::vector<std::vector
             for (std::size_t i = 1; i < v.size(); ++i) {
                 const double parts = std::max(1.0, std::ceil(distance_m(v[i - 1], v[i]) / longest_step_m));
                 for (double k = 0.0; k < parts; k += 1.0)
-                    steps.push_back({w, p, v[i - 1] + (v[i] - v[i - 1]) * (k / parts), v[i - 1] + (v[i] - v[i - 1]) * ((k + 1.0) / parts),
-                                     std::lerp(way[i - 1], way[i], k / parts), std::lerp(way[i - 1], way[i], (k + 1.0) / parts)});
+                    steps.push_back({w, p, v[i - 1] + (v[i] - v[i - 1]) * (k / parts),
+                                     v[i - 1] + (v[i] - v[i - 1]) * ((k + 1.0) / parts),
+                                     std::lerp(way[i - 1], way[i], k / parts),
+                                     std::lerp(way[i - 1], way[i], (k + 1.0) / parts)});
             }
         }
     return steps;
@@ -38,7 +40,8 @@ std::vector<LocalPoint> LinePasses::middles_of(const std::vector<Step>& steps) {
     return middles;
 }
 
-LinePasses::LinePasses(const std::vector<std::vector<TravelPiece>>& walks) : steps_(steps_of(walks)), near_(middles_of(steps_)) {}
+LinePasses::LinePasses(const std::vector<std::vector<TravelPiece>>& walks)
+    : steps_(steps_of(walks)), near_(middles_of(steps_)) {}
 
 std::vector<LinePass> LinePasses::near(LocalPoint place, Metres reach) const {
     std::vector<NearPlaces::Found> found = near_.within(place, reach.value() + 0.5 * longest_step_m);

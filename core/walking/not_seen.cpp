@@ -14,8 +14,8 @@ namespace plugside {
 namespace {
 
 struct WalkedLines {
-    std::vector<std::vector<TravelPiece>> searched;  // one a walk: the track itself
-    std::vector<std::vector<TravelPiece>> lines;     // one a walk: the line of travel
+    std::vector<std::vector<TravelPiece>> searched;             // one a walk: the track itself
+    std::vector<std::vector<TravelPiece>> lines;                // one a walk: the line of travel
     std::vector<std::pair<std::size_t, MarkBesideLine>> marks;  // walk; index into Survey::mounds
     double gaps_m = 0.0;
     double driven_m = 0.0;
@@ -132,14 +132,16 @@ struct PlacesByWalk {
     std::vector<std::pair<std::size_t, bool>> cells;  // cell, walked; in the order added to each
 };
 
-std::optional<PlacesByWalk> passed_places(const Grid& grid, const LinePasses& lines, const LinePasses& searched, Metres reach,
-                                          const NotSeenOptions& options, bool bounded, const Progress& progress) {
+std::optional<PlacesByWalk> passed_places(const Grid& grid, const LinePasses& lines, const LinePasses& searched,
+                                          Metres reach, const NotSeenOptions& options, bool bounded,
+                                          const Progress& progress) {
     PlacesByWalk result{PassedPlaces(reach), PassedPlaces(reach), {}};
     std::vector<double> distances;
     for (std::size_t i = 0; i < grid.places.size(); ++i) {
         if (i % 512 == 0) {
             if (progress.stopped()) return std::nullopt;
-            progress.say(0.2 + 0.4 * static_cast<double>(i) / static_cast<double>(grid.places.size()), "measuring what was seen");
+            progress.say(0.2 + 0.4 * static_cast<double>(i) / static_cast<double>(grid.places.size()),
+                         "measuring what was seen");
         }
         const auto& [cell, place] = grid.places[i];
         const bool walked = searched.any_within(place, options.walked_reach);
@@ -152,8 +154,8 @@ std::optional<PlacesByWalk> passed_places(const Grid& grid, const LinePasses& li
     return result;
 }
 
-SeenSoFar seen_so_far(const Survey& survey, const Plan& plan, const std::vector<std::size_t>& usable, const LinePasses& searched,
-                      const NotSeenOptions& options) {
+SeenSoFar seen_so_far(const Survey& survey, const Plan& plan, const std::vector<std::size_t>& usable,
+                      const LinePasses& searched, const NotSeenOptions& options) {
     SeenSoFar seen;
     for (const std::size_t i : usable)
         (searched.any_within(survey.mounds[i].plug, options.walked_reach) ? seen.marks_walked : seen.marks_unwalked) += 1.0;
@@ -171,7 +173,8 @@ void paint(const PlacesByWalk& places, const DetectionCurve& curve, SeenSurface&
     std::size_t walked = 0;
     std::size_t unwalked = 0;
     for (const auto& [cell, is_walked] : places.cells)
-        surface.chance[cell] = static_cast<float>(is_walked ? places.walked.seen(walked++, curve) : places.unwalked.seen(unwalked++, curve));
+        surface.chance[cell] =
+            static_cast<float>(is_walked ? places.walked.seen(walked++, curve) : places.unwalked.seen(unwalked++, curve));
 }
 
 std::vector<std::size_t> usable_marks(const Survey& survey) {
@@ -201,15 +204,16 @@ Metres reach_of(const WalkedLines& lines) {
     return reach_for(std::move(distances));
 }
 
-std::vector<Sighting> sightings_of(const Survey& survey, const Plan& plan, const WalkedLines& lines, const LinePasses& passes,
-                                   Metres reach) {
+std::vector<Sighting> sightings_of(const Survey& survey, const Plan& plan, const WalkedLines& lines,
+                                   const LinePasses& passes, Metres reach) {
     std::vector<Sighting> sightings;
     for (const auto& [walk, mark] : lines.marks) {
         auto sighting = sighting_of(passes, survey.mounds[mark.mark].plug, walk, mark, reach);
         if (!sighting) continue;
         // a mark without a system is a group of its own
         sighting->group = survey.mounds.size() + mark.mark;
-        if (mark.mark < plan.mounds.size() && plan.mounds[mark.mark].system) sighting->group = *plan.mounds[mark.mark].system;
+        if (mark.mark < plan.mounds.size() && plan.mounds[mark.mark].system)
+            sighting->group = *plan.mounds[mark.mark].system;
         sightings.push_back(std::move(*sighting));
     }
     return sightings;
@@ -217,10 +221,12 @@ std::vector<Sighting> sightings_of(const Survey& survey, const Plan& plan, const
 
 }  // namespace
 
-std::optional<NotSeen> not_seen(const Survey& survey, const Plan& plan, const NotSeenOptions& options, const Progress& progress) {
+std::optional<NotSeen> not_seen(const Survey& survey, const Plan& plan, const NotSeenOptions& options,
+                                const Progress& progress) {
     const std::vector<std::size_t> usable = usable_marks(survey);
     const WalkedLines lines = lines_of(survey, usable, options.limits);
-    const bool any = std::any_of(lines.searched.begin(), lines.searched.end(), [](const auto& walk) { return !walk.empty(); });
+    const bool any =
+        std::any_of(lines.searched.begin(), lines.searched.end(), [](const auto& walk) { return !walk.empty(); });
     if (!any || progress.stopped()) return std::nullopt;
     NotSeen result;
     result.followed_share = followed_share(lines);
@@ -230,7 +236,9 @@ std::optional<NotSeen> not_seen(const Survey& survey, const Plan& plan, const No
     const LinePasses passes(following ? lines.searched : lines.lines);
     Grid grid = grid_of(survey, box_of(survey, lines, std::max(default_reach, options.walked_reach)), options.most_places);
     const bool bounded = !survey.ground.boundary.empty();
-    const auto places_within = [&](Metres reach) { return passed_places(grid, passes, searched, reach, options, bounded, progress); };
+    const auto places_within = [&](Metres reach) {
+        return passed_places(grid, passes, searched, reach, options, bounded, progress);
+    };
 
     progress.say(0.2, "measuring what was seen");
     Metres reach = following ? default_reach : reach_of(lines);
@@ -252,7 +260,7 @@ std::optional<NotSeen> not_seen(const Survey& survey, const Plan& plan, const No
     SeenSoFar seen = seen_so_far(survey, plan, usable, searched, options);
     seen.unwalked_places = static_cast<double>(places->unwalked.size());
     if (places->unwalked.size() > 0)
-        seen.unwalked_seen_chance = places->unwalked.sum_seen(result.detection.curve) / seen.unwalked_places;
+        seen.unwalked_seen_chance = std::min(1.0, places->unwalked.sum_seen(result.detection.curve) / seen.unwalked_places);
     if (progress.stopped()) return std::nullopt;
     const NotSeenDraws draws = draw_not_seen(result.detection, places->walked, seen, options);
     const double cell_m2 = grid.surface.cell_m * grid.surface.cell_m;
@@ -261,7 +269,8 @@ std::optional<NotSeen> not_seen(const Survey& survey, const Plan& plan, const No
     result.gaps_m = lines.gaps_m;
     result.driven_m = lines.driven_m;
     result.mounds_seen = usable.size();
-    result.seen_of_walked = places->walked.sum_seen(result.detection.curve) / static_cast<double>(places->walked.size());
+    result.seen_of_walked =
+        std::min(1.0, places->walked.sum_seen(result.detection.curve) / static_cast<double>(places->walked.size()));
     result.interval = options.interval;
     result.mounds_in_all = draws.in_all;
     result.mounds_missed = draws.missed;

@@ -63,7 +63,8 @@ double drawn_systems(const Amount& systems, DrawNumbers& numbers) {
 }
 
 double mounds_of(double systems, const std::vector<double>& sizes, double mean_size, DrawNumbers& numbers) {
-    const double found_mean = std::accumulate(sizes.begin(), sizes.end(), 0.0) / static_cast<double>(std::max<std::size_t>(1, sizes.size()));
+    const double found_mean =
+        std::accumulate(sizes.begin(), sizes.end(), 0.0) / static_cast<double>(std::max<std::size_t>(1, sizes.size()));
     double sum = 0.0;
     for (double i = 0.0; i < systems; i += 1.0) {
         const auto which = static_cast<std::size_t>(numbers.uniform() * static_cast<double>(sizes.size()));
@@ -93,15 +94,17 @@ NotSeenDraws draw_not_seen(const DetectionFit& detection, const PassedPlaces& wa
     std::vector<double> in_all;
     for (int draw = 0; draw < options.draws; ++draw) {
         DrawNumbers numbers(draw);
-        const double chance =
-            std::max(1e-6, walked.sum_seen(drawn_curve(detection, options.spread_factor, numbers)) / static_cast<double>(walked.size()));
+        const double chance = std::clamp(
+            walked.sum_seen(drawn_curve(detection, options.spread_factor, numbers)) / static_cast<double>(walked.size()),
+            1e-6, 1.0);
         // given the marks, those missed follow a negative binomial: a Poisson number about a rate drawn from a gamma
         const double rate = numbers.gamma(seen.marks_walked + 0.5) / chance;
         missed.push_back(numbers.poisson(rate * (1.0 - chance)));
         const double on_walked = seen.marks_walked + missed.back();
         const double systems = drawn_systems(seen.systems, numbers);
         const double systems_rate = numbers.gamma(systems) / static_cast<double>(walked.size());
-        const double systems_there = seen.systems.expected > 0.0 ? numbers.poisson(systems_rate * seen.unwalked_places) : 0.0;
+        const double systems_there =
+            seen.systems.expected > 0.0 ? numbers.poisson(systems_rate * seen.unwalked_places) : 0.0;
         const double there = mounds_of(systems_there, seen.system_sizes, on_walked / systems, numbers);
         unwalked.push_back(std::round(there * (1.0 - seen.unwalked_seen_chance)));
         animals.push_back(systems_there);

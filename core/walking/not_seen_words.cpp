@@ -51,15 +51,16 @@ std::vector<std::string> not_seen_sentences(const NotSeen& result) {
     if (result.driven_m > 0.0)
         text.push_back(whole(result.driven_m) + " m of the track were faster than a walk: they are taken as not searched.");
     constexpr double nearly_all = 0.99;  // no walk is told to have seen all
-    text.push_back("On the ground walked about " + share(std::min(nearly_all, result.seen_of_walked)) + " of the mounds were seen; not seen there: " +
-                   range(result.mounds_missed) + " mounds (" + level(result.interval) + "), expected " +
-                   whole(result.mounds_missed.expected) + ".");
+    text.push_back("On the ground walked about " + share(std::min(nearly_all, result.seen_of_walked)) +
+                   " of the mounds were seen; not seen there: " + range(result.mounds_missed) + " mounds (" +
+                   level(result.interval) + "), expected " + whole(result.mounds_missed.expected) + ".");
     if (result.unwalked_m2 <= 0.0) return text;
     text.push_back("On the ground not walked: " + range(result.mounds_unwalked) + " mounds (" + level(result.interval) +
                    "), expected " + whole(result.mounds_unwalked.expected) + "; animals: " + range(result.animals_unwalked) +
                    ", expected " + one_decimal(result.animals_unwalked.expected) +
                    ", of which some may be counted already, where works reach across the edge.");
-    const double all = static_cast<double>(result.mounds_seen) + result.mounds_missed.expected + result.mounds_unwalked.expected;
+    const double all =
+        static_cast<double>(result.mounds_seen) + result.mounds_missed.expected + result.mounds_unwalked.expected;
     if (all > 0.0)
         text.push_back("Of the mounds not seen, " + share(result.assumed_alike) +
                        " are assumed alike with the ground walked, not seen from anywhere; of all mounds in the field " +

@@ -1,4 +1,5 @@
-// What was not seen, in sentences for a person: where the curve is from, what was missed, what is assumed of unwalked ground.
+// What was not seen, in sentences for a person: where the curve is from, what was missed, what is assumed of
+// ground that nobody walked.
 #pragma once
 
 #include <string>

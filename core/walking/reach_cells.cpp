@@ -6,7 +6,6 @@
 #include <cstdint>
 #include <limits>
 
-
 namespace plugside {
 
 namespace {
@@ -97,7 +96,8 @@ bool measure(Net& net, const std::vector<Polyline>& lines, double look_m, const 
             if (++done % 4096 == 0 && stop.stop_requested()) return false;
             const double parts = std::max(1.0, std::ceil(distance_m(v[i - 1], v[i]) / (longest_steps * net.step_m)));
             for (double k = 0.0; k < parts; k += 1.0)
-                lower(net, v[i - 1] + (v[i] - v[i - 1]) * (k / parts), v[i - 1] + (v[i] - v[i - 1]) * ((k + 1.0) / parts), look_m);
+                lower(net, v[i - 1] + (v[i] - v[i - 1]) * (k / parts), v[i - 1] + (v[i] - v[i - 1]) * ((k + 1.0) / parts),
+                      look_m);
         }
     }
     return !stop.stop_requested();
@@ -172,7 +172,8 @@ std::vector<OutlineStep> outline_steps(const Net& net) {
     std::vector<OutlineStep> steps;
     for (std::size_t r = 0; r + 1 < net.rows; ++r)
         for (std::size_t c = 0; c + 1 < net.columns; ++c) {
-            const std::array<bool, 4> in{net.inside(c, r), net.inside(c + 1, r), net.inside(c + 1, r + 1), net.inside(c, r + 1)};
+            const std::array<bool, 4> in{net.inside(c, r), net.inside(c + 1, r), net.inside(c + 1, r + 1),
+                                         net.inside(c, r + 1)};
             if (in[0] == in[1] && in[1] == in[2] && in[2] == in[3]) continue;
             const std::uint64_t knot = r * net.columns + c;
             const std::array<std::uint64_t, 4> side{2 * knot, 2 * (knot + 1) + 1, 2 * (knot + net.columns), 2 * knot + 1};
@@ -244,14 +245,16 @@ private:
         for (std::size_t i = first; !used_[i];) {
             used_[i] = true;
             ring.vertices.push_back(crossing(steps_[i].from));
-            i = static_cast<std::size_t>(std::lower_bound(steps_.begin(), steps_.end(), OutlineStep{steps_[i].to, 0}) - steps_.begin());
+            i = static_cast<std::size_t>(std::lower_bound(steps_.begin(), steps_.end(), OutlineStep{steps_[i].to, 0}) -
+                                         steps_.begin());
         }
         return ring;
     }
     [[nodiscard]] static double signed_area2(const Ring& ring) {
         double sum = 0.0;
         for (std::size_t i = 0; i < ring.vertices.size(); ++i)
-            sum += cross(ring.vertices[i] - ring.vertices[0], ring.vertices[(i + 1) % ring.vertices.size()] - ring.vertices[0]);
+            sum +=
+                cross(ring.vertices[i] - ring.vertices[0], ring.vertices[(i + 1) % ring.vertices.size()] - ring.vertices[0]);
         return sum;
     }
     const Net& net_;
@@ -262,7 +265,8 @@ private:
 
 }  // namespace
 
-std::optional<MultiPolygon> within_reach_by_cells(const std::vector<Polyline>& lines, Metres reach, const std::stop_token& stop) {
+std::optional<MultiPolygon> within_reach_by_cells(const std::vector<Polyline>& lines, Metres reach,
+                                                  const std::stop_token& stop) {
     if (!(reach.value() > 0.0)) return MultiPolygon{};
     std::optional<Net> net = net_about(lines, reach.value());
     if (!net) return std::nullopt;

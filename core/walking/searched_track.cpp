@@ -30,11 +30,13 @@ std::vector<bool> driven_steps(const TrackSegment& segment, const SearchLimits& 
     for (std::size_t i = 1; i < segment.size(); ++i) way[i] = way[i - 1] + distance_m(segment[i - 1].at, segment[i].at);
     std::size_t from = 0;
     for (std::size_t to = 1; to < segment.size(); ++to) {
-        while (from + 1 < to && seconds_between(segment[from + 1], segment[to]).value_or(0.0) >= limits.driving_over_s) ++from;
+        while (from + 1 < to && seconds_between(segment[from + 1], segment[to]).value_or(0.0) >= limits.driving_over_s)
+            ++from;
         const auto seconds = seconds_between(segment[from], segment[to]);
         if (!seconds || *seconds < limits.driving_over_s) continue;
         if (way[to] - way[from] > limits.driving_m_per_s * *seconds)
-            std::fill(driven.begin() + static_cast<std::ptrdiff_t>(from) + 1, driven.begin() + static_cast<std::ptrdiff_t>(to) + 1, true);
+            std::fill(driven.begin() + static_cast<std::ptrdiff_t>(from) + 1,
+                      driven.begin() + static_cast<std::ptrdiff_t>(to) + 1, true);
     }
     return driven;
 }
@@ -58,7 +60,8 @@ private:
         const double m = distance_m(from.at, to.at);
         const auto seconds = seconds_between(from, to);
         way_m_ += m;
-        const bool gap = seconds && *seconds > limits_.gap_s && *seconds > limits_.gap_usual_steps * usual_s_ && m > limits_.gap_m;
+        const bool gap =
+            seconds && *seconds > limits_.gap_s && *seconds > limits_.gap_usual_steps * usual_s_ && m > limits_.gap_m;
         if (gap || driven) {
             (gap ? result_.gaps_m : result_.driven_m) += m;
             end_piece();
@@ -68,7 +71,8 @@ private:
         result_.seconds += seconds.value_or(0.0);
     }
     void keep(const TrackPoint& point, bool last) {
-        if (!piece_.track.vertices.empty() && distance_m(piece_.track.vertices.back(), point.at) < limits_.standing_m && !last)
+        if (!piece_.track.vertices.empty() && distance_m(piece_.track.vertices.back(), point.at) < limits_.standing_m &&
+            !last)
             return;
         if (last && !piece_.track.vertices.empty() && piece_.track.vertices.back() == point.at) return;
         piece_.track.vertices.push_back(point.at);

@@ -10,7 +10,8 @@ namespace {
 
 constexpr std::size_t stretch = 1000;
 
-void keep_between(const std::vector<LocalPoint>& v, std::size_t from, std::size_t to, double tolerance_m, std::vector<bool>& keep) {
+void keep_between(const std::vector<LocalPoint>& v, std::size_t from, std::size_t to, double tolerance_m,
+                  std::vector<bool>& keep) {
     std::vector<std::pair<std::size_t, std::size_t>> open{{from, to}};
     while (!open.empty()) {
         const auto [a, b] = open.back();

@@ -73,7 +73,8 @@ void add_lines(const Polygon& piece, const Frame& frame, double v, std::vector<L
         for (std::size_t i = 0; i < p.size(); ++i) {
             const double a = frame.v(p[i]) - v;
             const double b = frame.v(p[(i + 1) % p.size()]) - v;
-            if ((a < 0.0) != (b < 0.0)) crossings.push_back(std::lerp(frame.u(p[i]), frame.u(p[(i + 1) % p.size()]), a / (a - b)));
+            if ((a < 0.0) != (b < 0.0))
+                crossings.push_back(std::lerp(frame.u(p[i]), frame.u(p[(i + 1) % p.size()]), a / (a - b)));
         }
     };
     cross_ring(piece.outer);
@@ -94,20 +95,46 @@ std::vector<Line> lines_in(const Polygon& piece, Metres spacing) {
     return lines;
 }
 
-// Back and forth: on to the nearest end that is left, each time.
-void put_in_order(std::vector<Line>& lines) {
+double way_m(const Polygon& piece, LocalPoint from, LocalPoint to) {
+    double sum = 0.0;
+    LocalPoint here = from;
+    for (const LocalPoint p : way_inside(piece, from, to)) {
+        sum += distance_m(here, p);
+        here = p;
+    }
+    return sum + distance_m(here, to);
+}
+
+// Back and forth: on to the end that is left and soonest reached, each time; looked for among the few nearest.
+void put_in_order(const Polygon& piece, std::vector<Line>& lines) {
+    constexpr std::size_t looked_at = 6;
+    struct End {
+        double straight_m;
+        std::size_t line;
+        bool far;  // the line is to be walked from its other end
+    };
     for (std::size_t i = 1; i < lines.size(); ++i) {
         const LocalPoint here = lines[i - 1].to;
-        std::size_t best = i;
+        std::vector<End> ends;
+        for (std::size_t k = i; k < lines.size(); ++k) {
+            ends.push_back({distance_m(here, lines[k].from), k, false});
+            ends.push_back({distance_m(here, lines[k].to), k, true});
+        }
+        const auto few = ends.begin() + static_cast<std::ptrdiff_t>(std::min(looked_at, ends.size()));
+        std::partial_sort(ends.begin(), few, ends.end(), [](const End& a, const End& b) {
+            return a.straight_m != b.straight_m ? a.straight_m < b.straight_m : a.line < b.line;
+        });
+        End best = ends.front();
         double best_m = std::numeric_limits<double>::infinity();
-        for (std::size_t k = i; k < lines.size(); ++k)
-            if (const double m = std::min(distance_m(here, lines[k].from), distance_m(here, lines[k].to)); m < best_m - 1e-9) {
+        for (auto end = ends.begin(); end != few && end->straight_m < best_m; ++end)
+            if (const double m = way_m(piece, here, end->far ? lines[end->line].to : lines[end->line].from);
+                m < best_m - 1e-9) {
                 best_m = m;
-                best = k;
+                best = *end;
             }
-        std::rotate(lines.begin() + static_cast<std::ptrdiff_t>(i), lines.begin() + static_cast<std::ptrdiff_t>(best),
-                    lines.begin() + static_cast<std::ptrdiff_t>(best) + 1);
-        if (distance_m(here, lines[i].to) < distance_m(here, lines[i].from)) std::swap(lines[i].from, lines[i].to);
+        if (best.far) std::swap(lines[best.line].from, lines[best.line].to);
+        std::rotate(lines.begin() + static_cast<std::ptrdiff_t>(i), lines.begin() + static_cast<std::ptrdiff_t>(best.line),
+                    lines.begin() + static_cast<std::ptrdiff_t>(best.line) + 1);
     }
 }
 
@@ -203,7 +230,7 @@ WalkLines walk_lines(const Ground& ground, const MultiPolygon& part, const WalkL
     for (const Polygon& piece : ground_to_walk(ground, part, options.berth).parts) {
         std::vector<Line> lines = lines_in(piece, result.spacing);
         if (lines.empty()) continue;
-        put_in_order(lines);
+        put_in_order(piece, lines);
         std::vector<std::size_t> begins = shares_of(lines, options.walkers);
         begins.push_back(lines.size());
         for (std::size_t w = 0; w + 1 < begins.size(); ++w) {

@@ -14,18 +14,12 @@ struct Meeting {
     double share;      // of the straight way
     std::size_t side;  // of the ring, from its vertex of the same index
     LocalPoint at;
-};
-
-// First and last meeting of a straight way with a ring, where these are two.
-struct Detour {
     const Ring* ring;
-    Meeting in;
-    Meeting out;
 };
 
-std::optional<Detour> detour_on(const Ring& ring, LocalPoint from, LocalPoint to) {
+void add_meetings(const Ring& ring, LocalPoint from, LocalPoint to, std::vector<Meeting>& meetings) {
+    constexpr double touch = 1e-7;  // lines end on the edge, give or take rounding
     const LocalVector way = to - from;
-    std::vector<Meeting> meetings;
     const auto& v = ring.vertices;
     for (std::size_t i = 0; i < v.size(); ++i) {
         const LocalVector side = v[(i + 1) % v.size()] - v[i];
@@ -33,14 +27,30 @@ std::optional<Detour> detour_on(const Ring& ring, LocalPoint from, LocalPoint to
         if (across == 0.0) continue;
         const double share = cross(v[i] - from, side) / across;
         const double along_side = cross(v[i] - from, way) / across;
-        if (share < 1e-9 || share > 1.0 - 1e-9 || along_side < 0.0 || along_side >= 1.0) continue;
-        meetings.push_back({share, i, from + way * share});
+        if (share < -touch || share > 1.0 + touch || along_side < -touch || along_side > 1.0 + touch) continue;
+        meetings.push_back({share, i, from + way * std::clamp(share, 0.0, 1.0), &ring});
     }
-    if (meetings.size() < 2) return std::nullopt;
-    const auto [first, last] = std::minmax_element(meetings.begin(), meetings.end(),
-                                                   [](const Meeting& a, const Meeting& b) { return a.share < b.share; });
-    if ((last->share - first->share) * way.length_m() < 1e-3) return std::nullopt;
-    return Detour{&ring, *first, *last};
+}
+
+// The first stretch of the straight way that lies outside, from ring to ring.
+struct Detour {
+    Meeting in;
+    Meeting out;
+};
+
+std::optional<Detour> first_detour(const Polygon& area, LocalPoint from, LocalPoint to) {
+    constexpr double least_m = 1e-3;
+    std::vector<Meeting> meetings;
+    add_meetings(area.outer, from, to, meetings);
+    for (const Ring& hole : area.holes) add_meetings(hole, from, to, meetings);
+    std::stable_sort(meetings.begin(), meetings.end(), [](const Meeting& a, const Meeting& b) { return a.share < b.share; });
+    for (std::size_t i = 0; i + 1 < meetings.size(); ++i)
+        for (std::size_t k = i + 1; k < meetings.size(); ++k) {
+            if (distance_m(meetings[i].at, meetings[k].at) < least_m) continue;
+            if (contains(area, midpoint(meetings[i].at, meetings[k].at))) break;
+            if (meetings[i].ring == meetings[k].ring) return Detour{meetings[i], meetings[k]};
+        }
+    return std::nullopt;
 }
 
 double length_m(const std::vector<LocalPoint>& way) {
@@ -50,7 +60,7 @@ double length_m(const std::vector<LocalPoint>& way) {
 }
 
 std::vector<LocalPoint> along_ring(const Detour& detour) {
-    const auto& v = detour.ring->vertices;
+    const auto& v = detour.in.ring->vertices;
     std::vector<LocalPoint> ahead{detour.in.at};
     for (std::size_t i = detour.in.side; i != detour.out.side;) {
         i = (i + 1) % v.size();
@@ -61,14 +71,6 @@ std::vector<LocalPoint> along_ring(const Detour& detour) {
     for (std::size_t i = detour.in.side; i != detour.out.side; i = (i + v.size() - 1) % v.size()) back.push_back(v[i]);
     back.push_back(detour.out.at);
     return length_m(ahead) <= length_m(back) ? ahead : back;
-}
-
-// The first ring that the straight way meets.
-std::optional<Detour> first_detour(const Polygon& area, LocalPoint from, LocalPoint to) {
-    std::optional<Detour> first = detour_on(area.outer, from, to);
-    for (const Ring& hole : area.holes)
-        if (const auto met = detour_on(hole, from, to); met && (!first || met->in.share < first->in.share)) first = met;
-    return first;
 }
 
 }  // namespace

@@ -1,8 +1,10 @@
-// The way from one place to another inside an area with holes: straight where that stays inside, else along the edge it meets,
-// the shorter way round.
+// The way from one place to another inside an area with holes: straight where that stays inside, else along the
+// edge it meets, the shorter way round.
 //
-// Preconditions: both places lie inside or on the edge. Degenerate input: an edge that ends nowhere on the way is crossed
-//             straight (rounding). Result: the places between, without the two ends. Cost: O(vertices x edges met).
+// Preconditions: both places lie inside or on the edge.
+// Degenerate input: an edge that ends nowhere on the way is crossed straight (rounding).
+// Result:    the places between, without the two ends.
+// Cost:      O(vertices x edges met).
 #pragma once
 
 #include <vector>

@@ -37,7 +37,8 @@ double log_likelihood(const DetectionCurve& curve, const std::vector<Metres>& di
 TEST(DetectionCurve, half_normal_fit_gives_the_printed_width_of_the_worked_example) {
     std::vector<Metres> distances;
     for (int copy = 0; copy < 3; ++copy)
-        for (const double x : {0, 0, 1, 3, 7, 11, 11, 12, 15, 15, 18, 19, 21, 23, 28, 33, 34, 44}) distances.push_back(Metres::of(x));
+        for (const double x : {0, 0, 1, 3, 7, 11, 11, 12, 15, 15, 18, 19, 21, 23, 28, 33, 34, 44})
+            distances.push_back(Metres::of(x));
     const DetectionFit fit = detection_curve(distances, Metres::of(300.0));
     ASSERT_TRUE(fit.fitted);
     ASSERT_EQ(fit.candidates[0].curve.shape, CurveShape::half_normal);
@@ -73,7 +74,8 @@ TEST(DetectionCurve, both_fits_lie_on_the_top_of_an_independent_likelihood) {
     }
     // the difference of two models' likelihoods does not depend on the constant that each code leaves out
     EXPECT_NEAR(fit.candidates[0].log_likelihood - fit.candidates[1].log_likelihood,
-                log_likelihood(fit.candidates[0].curve, distances, reach_m) - log_likelihood(fit.candidates[1].curve, distances, reach_m),
+                log_likelihood(fit.candidates[0].curve, distances, reach_m) -
+                    log_likelihood(fit.candidates[1].curve, distances, reach_m),
                 0.1);
     EXPECT_NEAR(fit.candidates[0].aic, 2.0 - 2.0 * fit.candidates[0].log_likelihood, 1e-9);
     EXPECT_NEAR(fit.candidates[1].aic, 4.0 - 2.0 * fit.candidates[1].log_likelihood, 1e-9);
@@ -93,7 +95,8 @@ TEST(DetectionCurve, the_standard_deviation_told_is_that_of_repeated_walks) {
     double told2 = 0.0;
     constexpr int walks = 120;
     for (int i = 0; i < walks; ++i) {
-        const DetectionFit fit = detection_curve(drawn(bell, 80, 12.0, 100 + static_cast<std::uint64_t>(i)), Metres::of(12.0));
+        const DetectionFit fit =
+            detection_curve(drawn(bell, 80, 12.0, 100 + static_cast<std::uint64_t>(i)), Metres::of(12.0));
         const double log_scale = std::log(fit.candidates[0].curve.scale.value());
         sum += log_scale;
         sum2 += log_scale * log_scale;

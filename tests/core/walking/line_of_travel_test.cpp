@@ -65,7 +65,17 @@ TEST(LineOfTravel, takes_slanted_detours_out) {
 
 TEST(LineOfTravel, keeps_the_turn_at_a_lines_end_with_marks_beside_it) {
     Walker walker({0, 0});
-    walker.to({30, 0}).to({30, 1.5}).mark().to({30, 0}).to({40, 0}).to({40, 8}).to({32, 8}).to({32, 7}).mark().to({32, 8}).to({0, 8});
+    walker.to({30, 0})
+        .to({30, 1.5})
+        .mark()
+        .to({30, 0})
+        .to({40, 0})
+        .to({40, 8})
+        .to({32, 8})
+        .to({32, 7})
+        .mark()
+        .to({32, 8})
+        .to({0, 8});
     const LineOfTravel line = walker.line();
     EXPECT_NEAR(length(line.pieces[0].line).value(), 40.0 + 8.0 + 40.0, 2.5);
     EXPECT_NEAR(line.marks[0].distance.value(), 1.5, 0.2);

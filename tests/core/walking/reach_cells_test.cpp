@@ -70,7 +70,8 @@ TEST(ReachCells, agrees_with_joined_buffers_and_a_raster_count_on_walks_that_cro
         EXPECT_NEAR(area_m2(by_cells), area_m2(by_buffers), 0.003 * area_m2(by_buffers));
         // valid rings: joining them with themselves changes nothing
         EXPECT_NEAR(area_m2(union_of({by_cells})), area_m2(by_cells), 1e-6 * area_m2(by_cells));
-        EXPECT_LT(area_m2(difference(by_cells, by_buffers)) + area_m2(difference(by_buffers, by_cells)), 0.006 * area_m2(by_buffers));
+        EXPECT_LT(area_m2(difference(by_cells, by_buffers)) + area_m2(difference(by_buffers, by_cells)),
+                  0.006 * area_m2(by_buffers));
     }
 }
 
@@ -89,7 +90,8 @@ TEST(ThinnedTrack, leaves_out_only_what_lies_within_the_tolerance) {
     EXPECT_LT(thin.vertices.size(), line.vertices.size() / 2);
     EXPECT_EQ(thin.vertices.front(), line.vertices.front());
     EXPECT_EQ(thin.vertices.back(), line.vertices.back());
-    for (std::size_t i = 0; i < line.vertices.size(); i += 7) EXPECT_LE(distance(line.vertices[i], thin)->value(), 0.25 + 1e-9);
+    for (std::size_t i = 0; i < line.vertices.size(); i += 7)
+        EXPECT_LE(distance(line.vertices[i], thin)->value(), 0.25 + 1e-9);
     EXPECT_EQ(simplified({{{1, 1}, {2, 2}}}, Metres::of(1)).vertices.size(), 2U);
 }
 
