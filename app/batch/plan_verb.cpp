@@ -3,6 +3,7 @@
 #include <filesystem>
 #include <functional>
 
+#include "app/batch/not_seen_summary.h"
 #include "app/batch/outcome_words.h"
 #include "app/batch/output_names.h"
 #include "app/batch/picture_output.h"
@@ -85,17 +86,19 @@ int run_plan(const Call& call, const std::stop_token& stop) {
         terminal.finish();
         return tell_refusal(field.error());
     }
-    const auto plan = make_plan(field->survey, {}, terminal.piece(0.2, 0.7, stop));
+    const auto plan = make_plan(field->survey, {}, terminal.piece(0.2, 0.66, stop));
     if (!plan) {
         terminal.finish();
         return tell_stopped();
     }
+    const auto unseen = not_seen(field->survey, *plan, {}, terminal.piece(0.66, 0.7, stop));
     const auto written = write_outputs(*order, *field, *plan, terminal, stop);
     terminal.finish();
     for (const ReadFinding& finding : field->findings)
         std::fprintf(stderr, "%s, %s: %s\n", finding.file.c_str(), finding.place.c_str(), finding.sentence.c_str());
     if (!written) return tell_refusal(written.error());
     std::fputs(summary_of(*field, *plan, order->units, order->each_system).c_str(), stdout);
+    std::fputs(not_seen_summary(unseen, order->units).c_str(), stdout);
     for (const fs::path& file : *written) std::printf("Written: %s\n", file.string().c_str());
     return exit_done;
 }

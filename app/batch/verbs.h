@@ -18,6 +18,7 @@ struct Verb {
 };
 
 [[nodiscard]] const Verb& plan_verb();
+[[nodiscard]] const Verb& lines_verb();
 [[nodiscard]] const Verb& simulate_verb();
 [[nodiscard]] const Verb& evaluate_verb();
 
