@@ -25,7 +25,7 @@ namespace plugside {
 
 struct ReversedOptions {
     std::size_t least_fans = 40;
-    double most_agreement = -2.0;  // of a walk that is proposed to be turned round: chosen on simulated walks
+    double most_agreement = -3.0;  // of a walk that is proposed to be turned round: chosen on simulated walks
     double least_chance = 0.5;     // of a single fan
     double usual_share = 0.03;     // of fans read from the wrong end: our assumption
     double lateral_m = 0.28;

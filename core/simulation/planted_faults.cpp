@@ -362,6 +362,8 @@ void record_with(SimulatedField& field, const Receiver& receiver, Random& random
             last = mark.time;
             changes[*mark.time] = shared - old_error;
             mark.plug = field.truth.mounds[s.truth].plug + shared + jitter(receiver.own_sd_m, random);
+            mark.position_sd = Mound{}.position_sd;  // what the first receiver said of itself does not hold for this one
+            mark.shared_sd.reset();
             placed.insert(s.mark);
         }
         for (std::size_t i = 0; i < field.survey.mounds.size(); ++i) {

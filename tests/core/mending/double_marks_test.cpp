@@ -63,6 +63,7 @@ TEST(DoubleMarks, AMoundMetAgainIsToldByAReceiverThatHardlyDrifts) {
     survey.mounds.push_back(again(survey, 7, 500.0, 0.05, "X1"));
     EXPECT_EQ(groups_in(survey, {0.1, 0.05, 600.0}), (std::vector<std::set<std::string>>{{"M8", "X1"}}));
     // with an ordinary one another mound is as likely
+    for (Mound& mound : survey.mounds) mound.shared_sd.reset();
     EXPECT_TRUE(groups_in(survey).empty());
 }
 

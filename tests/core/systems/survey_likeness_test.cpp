@@ -36,10 +36,10 @@ TEST(SurveyLikeness, OfAHundredOrdinaryFieldsAtMostAFewAreToldUnlike) {
     EXPECT_LE(told, 5);
 }
 
-TEST(SurveyLikeness, AFieldFiveTimesAsLargeIsUnlikeInItsSpacing) {
+TEST(SurveyLikeness, AFieldTwelveTimesAsLargeIsUnlikeInItsSpacing) {
     for (const std::size_t mounds : {50U, 120U, 300U}) {
         Survey survey = ordinary(9, mounds);
-        for (Mound& mound : survey.mounds) mound.plug = {5.0 * mound.plug.east_m, 5.0 * mound.plug.north_m};
+        for (Mound& mound : survey.mounds) mound.plug = {12.0 * mound.plug.east_m, 12.0 * mound.plug.north_m};
         const auto told = told_of(survey);
         ASSERT_FALSE(told.empty()) << mounds;
         EXPECT_TRUE(std::any_of(told.begin(), told.end(), [](const std::string& s) {
