@@ -4,8 +4,7 @@
 //            boundary: then nothing says where the field ends).
 // Degenerate input: no track: nothing walked, all of the boundary unwalked; a track of one point is a disc.
 // Searched:  gaps in time and driving count as not walked (searched_track.h).
-// Accuracy:  the track is thinned by at most a twentieth of the reach, and by a quarter of a metre, first; a receiver errs
-// by
+// Accuracy:  the track is thinned first, by at most a twentieth of the reach and a quarter of a metre; a receiver errs by
 //            metres.
 // Cost:      O(n): from 2,000 vertices on the outline comes from a net of distances (reach_cells.h), 100,000 fixes in a
 //            quarter of a second, a million in three; shorter tracks, and those wider than the net, by joined buffers.

@@ -92,11 +92,14 @@ NotSeenDraws draw_not_seen(const DetectionFit& detection, const PassedPlaces& wa
     std::vector<double> unwalked;
     std::vector<double> animals;
     std::vector<double> in_all;
+    // a curve so narrow that nearly nothing was seen is an accident of the draw: no walk finds its mounds that way
+    constexpr double least_share = 0.1;
+    const auto places = static_cast<double>(walked.size());
+    const double least_chance = std::clamp(least_share * walked.sum_seen(detection.curve) / places, 1e-6, 1.0);
     for (int draw = 0; draw < options.draws; ++draw) {
         DrawNumbers numbers(draw);
-        const double chance = std::clamp(
-            walked.sum_seen(drawn_curve(detection, options.spread_factor, numbers)) / static_cast<double>(walked.size()),
-            1e-6, 1.0);
+        const double drawn = walked.sum_seen(drawn_curve(detection, options.spread_factor, numbers)) / places;
+        const double chance = std::clamp(drawn, least_chance, 1.0);
         // given the marks, those missed follow a negative binomial: a Poisson number about a rate drawn from a gamma
         const double rate = numbers.gamma(seen.marks_walked + 0.5) / chance;
         missed.push_back(numbers.poisson(rate * (1.0 - chance)));
