@@ -101,7 +101,8 @@ void SystemsPage::refresh() {
     QStringList beside;
     beside << (plan->area_walked_m2 ? tr("counted on %1 walked")
                                           .arg(QString::fromStdString(ground_area(*plan->area_walked_m2, choices_.units())))
-                                    : tr("no track was read: the area walked is not known"));
+               : plan->first_look ? tr("the area walked is still being measured")
+                                  : tr("no track was read: the area walked is not known"));
     for (const std::string& notice : plan->notices) beside << QString::fromStdString(notice);
     area_->setText(beside.join('\n'));
     fill_table(*plan);
@@ -114,10 +115,11 @@ void SystemsPage::tell_alternatives(const Plan& plan) {
     const auto field = session_.field();
     if (!field || field->survey.mounds.size() != plan.mounds.size()) return;  // a plan of other mounds
     QStringList lines;
-    for (const std::string& words : likeliest_alternatives(field->survey, plan, most_told)) lines << QString::fromStdString(words);
+    for (const std::string& words : likeliest_alternatives(field->survey, plan, most_told))
+        lines << QString::fromStdString(words);
     if (!plan.alternatives.doubtful.empty())
-        lines << counted(static_cast<long long>(plan.alternatives.doubtful.size()), tr("%1 mound could well be another animal's"),
-                         tr("%1 mounds could well be another animal's"));
+        lines << counted(static_cast<long long>(plan.alternatives.doubtful.size()),
+                         tr("%1 mound could well be another animal's"), tr("%1 mounds could well be another animal's"));
     if (!lines.isEmpty()) lines.prepend(tr("What else may be true:"));
     alternatives_->setText(lines.join('\n'));
 }
