@@ -7,7 +7,6 @@
 #include <unordered_map>
 
 #include "core/geometry/near_places.h"
-#include "core/geometry/space_curve.h"
 
 namespace plugside {
 
@@ -223,12 +222,7 @@ std::vector<MarkGroup> double_marks(const Survey& survey, const WalkMarks& walk,
         const PlaceError& error = walk.marks[i].place.error;
         widest_m = std::max(widest_m, std::hypot(error.own_m, error.shared_m));
     }
-    std::vector<LocalPoint> along;
-    std::vector<std::size_t> mark;
-    for (const std::uint32_t i : order_along_curve(places)) {
-        along.push_back(places[i]);
-        mark.push_back(number[i]);
-    }
+    const auto [along, mark] = along_curve(places, number);
     const NearPlaces near(along);
     const PairJudge judge(survey, walk, options);
     std::vector<Pair> pairs;

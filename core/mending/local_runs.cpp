@@ -4,7 +4,6 @@
 #include <numbers>
 
 #include "core/geometry/near_places.h"
-#include "core/geometry/space_curve.h"
 
 namespace plugside {
 
@@ -96,12 +95,7 @@ std::vector<Triple> triples_of(const Survey& survey, const WalkMarks& walk, cons
             number.push_back(i);
             places.push_back(walk.marks[i].place.at);
         }
-    std::vector<LocalPoint> along;
-    std::vector<std::size_t> mark;
-    for (const std::uint32_t i : order_along_curve(places)) {
-        along.push_back(places[i]);
-        mark.push_back(number[i]);
-    }
+    const auto [along, mark] = along_curve(places, number);
     const NearPlaces near(along);
     const TripleFinder finder(survey, walk, rule);
     std::vector<Triple> triples;

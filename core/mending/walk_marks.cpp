@@ -68,6 +68,15 @@ WalkMarks walk_marks(const Survey& survey, const PlaceError& usual) {
     return result;
 }
 
+MarksAlongCurve along_curve(const std::vector<LocalPoint>& places, const std::vector<std::size_t>& number) {
+    MarksAlongCurve along;
+    for (const std::uint32_t i : order_along_curve(places)) {
+        along.at.push_back(places[i]);
+        along.mark.push_back(number[i]);
+    }
+    return along;
+}
+
 std::string walk_name(const Survey& survey, std::size_t walk) {
     if (walk < survey.walks.size() && !survey.walks[walk].id.empty()) return survey.walks[walk].id;
     return "walk " + std::to_string(walk + 1);

@@ -31,6 +31,14 @@ struct WalkMarks {
 
 [[nodiscard]] WalkMarks walk_marks(const Survey& survey, const PlaceError& usual = {});
 
+// Some of the walk's marks in the order of a space-filling curve, for questions about neighbours: `mark` holds what `number`
+// held.
+struct MarksAlongCurve {
+    std::vector<LocalPoint> at;
+    std::vector<std::size_t> mark;
+};
+[[nodiscard]] MarksAlongCurve along_curve(const std::vector<LocalPoint>& places, const std::vector<std::size_t>& number);
+
 // The name of a walk for a person and for an id: its own id, or "walk 3" where the survey has none.
 [[nodiscard]] std::string walk_name(const Survey& survey, std::size_t walk);
 

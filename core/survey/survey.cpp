@@ -31,8 +31,7 @@ std::optional<std::string> why_not_used(const Survey& survey, const Mound& mound
         return fact.kind == FactKind::not_a_gopher && !fact.marks.empty() && fact.marks.front() == mound.name;
     });
     if (told_otherwise) return "told not to be a gopher's";
-    if (!survey.ground.boundary.empty() && !contains(survey.ground.boundary, mound.plug))
-        return "outside the field boundary";
+    if (!survey.ground.boundary.empty() && !contains(survey.ground.boundary, mound.plug)) return outside_the_field;
     return std::nullopt;
 }
 

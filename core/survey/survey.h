@@ -36,6 +36,9 @@ struct Survey {
 // Puts `decision` in place of an earlier one on the same site (SetChoice::proposed removes it) and raises the revision.
 void decide(Survey& survey, SetDecision decision);
 
+// The reason of why_not_used that follows from the ground alone and changes with it.
+inline constexpr const char* outside_the_field = "outside the field boundary";
+
 // Why a mound takes no part in the inference, or nothing when it does. The sentences are for a person to read:
 // "a mole's sign", "outside the field boundary", ... O(boundary vertices).
 [[nodiscard]] std::optional<std::string> why_not_used(const Survey& survey, const Mound& mound);

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/survey/survey.h"
 #include "geo/read/numbers.h"
 
 namespace plugside {
@@ -120,6 +121,10 @@ tl::expected<GeographicMark, Refusal> mark_of(const ReadLayer& layer, const Read
     if (const std::string picture = text_of(layer.value(row, "picture")); !picture.empty())
         mark.mound.picture = std::filesystem::path(picture).filename().string();
     read_receiver(layer, row, mark.mound);
+    // what a person set aside stays aside; what the ground decides is decided anew
+    const std::string reason = text_of(layer.value(row, "not_used_because"));
+    if (!reason.empty() && reason != outside_the_field && is_gopher_sign(mark.mound.kind))
+        mark.mound.set_aside_because = reason;
     return mark;
 }
 

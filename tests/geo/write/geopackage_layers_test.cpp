@@ -9,6 +9,7 @@
 #include <fstream>
 #include <random>
 
+#include "core/plan/make_plan.h"
 #include "core/probing/instruction.h"
 #include "geo/read/field_reader.h"
 #include "tests/geo/example_field.h"
@@ -56,6 +57,17 @@ TEST(GeoPackageLayers, read_back_as_the_survey_they_were_made_from) {
         expect_same_survey(field, *back);
         EXPECT_TRUE(back->findings.empty()) << back->findings.front().sentence;
     }
+}
+
+TEST(GeoPackageLayers, a_mark_set_aside_stays_aside_and_one_outside_the_field_is_judged_anew) {
+    const TemporaryFolder folder;
+    FieldSurvey field = example_field(centres.front());
+    field.survey.mounds.at(1).set_aside_because = "the same mound as M001";
+    ASSERT_EQ(refusal_of(write_geopackage(field, *make_plan(field.survey), folder / "plan.gpkg", LengthUnits::metres)), "");
+    const auto back = read_field({folder / "plan.gpkg"});
+    ASSERT_TRUE(back.has_value()) << sentence(back.error());
+    for (std::size_t i = 0; i < field.survey.mounds.size(); ++i)
+        EXPECT_EQ(back->survey.mounds.at(i).set_aside_because, field.survey.mounds[i].set_aside_because) << i;
 }
 
 // Made-up surveys from fixed seeds: whatever is in a survey survives the way out and back.
