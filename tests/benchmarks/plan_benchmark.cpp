@@ -10,6 +10,7 @@
 #include <vector>
 
 #include "core/plan/make_plan.h"
+#include "core/plan/plan_nearby.h"
 #include "core/simulation/burrow_simulator.h"
 
 namespace plugside {
@@ -86,6 +87,24 @@ void first_look(benchmark::State& state) {
     state.counters["marks"] = static_cast<double>(survey.mounds.size());
 }
 BENCHMARK(first_look)->Arg(300)->Arg(5000)->Arg(20000)->Unit(benchmark::kMillisecond)->UseManualTime();
+
+// A mound that is being moved, while the hand is on it.
+void nearby(benchmark::State& state) {
+    SimulationOptions options;
+    options.mounds_wanted = static_cast<std::size_t>(state.range(0));
+    options.with_ground = true;
+    Survey survey = simulate_field(options).survey;
+    std::size_t next = 0;
+    for (auto step : state) {
+        next = (next + 997) % survey.mounds.size();
+        Mound& mound = survey.mounds[next];
+        const LocalPoint before = mound.plug;
+        mound.plug = before + LocalVector{0.4, 0.3};
+        benchmark::DoNotOptimize(plan_nearby(survey, {before, mound.plug}));
+    }
+    state.counters["marks"] = static_cast<double>(survey.mounds.size());
+}
+BENCHMARK(nearby)->Arg(300)->Arg(5000)->Unit(benchmark::kMillisecond)->UseRealTime();
 
 // The coarse form of a whole plan, without a track.
 void coarse_plan(benchmark::State& state) {
