@@ -95,6 +95,8 @@ Geometry from_polygons(const Session& session, const MultiPolygon& polygons) {
     return session.owned(GEOSUnaryUnion_r(session.context(), all.get()));
 }
 
+Geometry as_drawn(const Session& session, const Polygon& polygon) { return session.owned(polygon_of(session, polygon)); }
+
 Geometry collected(const Session& session, std::vector<Geometry> parts) {
     std::vector<GEOSGeometry*> released;
     released.reserve(parts.size());

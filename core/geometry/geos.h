@@ -51,6 +51,9 @@ private:
 // A valid areal geometry: holes cut, crossing rings mended, overlapping parts joined. Never null for finite input.
 [[nodiscard]] Geometry from_polygons(const Session& session, const MultiPolygon& polygons);
 
+// The area as it was drawn, valid or not. Precondition: an outer ring of at least three vertices.
+[[nodiscard]] Geometry as_drawn(const Session& session, const Polygon& polygon);
+
 // One geometry of several, in their order; takes the parts over.
 [[nodiscard]] Geometry collected(const Session& session, std::vector<Geometry> parts);
 

@@ -61,7 +61,8 @@ std::optional<SystemPosterior> coarse_posterior(const Survey& survey, const Plan
     marks.reserve(posterior.marks.size());
     for (const Mark& mark : posterior.marks) marks.push_back({mark.take_off, mark.fan});
     CoarseOptions coarse;
-    coarse.barriers = survey.ground.barriers;
+    const std::vector<Barrier> barriers = barriers_to_runs(survey.ground);
+    coarse.barriers = barriers;
     Progress part{progress.stop, [&](double share, std::string_view doing) { progress.say(0.2 + 0.3 * share, doing); }};
     auto found = coarse_systems(marks, coarse, part);
     if (!found) return std::nullopt;
@@ -87,11 +88,6 @@ int age_rank(Freshness freshness) {
     return 1;
 }
 
-bool kept_clear(const Ground& ground, LocalPoint place) {
-    return std::any_of(ground.keep_clear.begin(), ground.keep_clear.end(),
-                       [&](const KeepClearArea& area) { return contains(area.area, place); });
-}
-
 // The marks of one system that get a ladder: freshest first, first those apart from each other.
 void add_preferred(const Survey& survey, const SystemPosterior& posterior, std::vector<std::size_t> candidates,
                    std::size_t wanted, std::vector<std::size_t>& chosen) {
@@ -108,7 +104,7 @@ void add_preferred(const Survey& survey, const SystemPosterior& posterior, std::
                 std::all_of(chosen.begin() + static_cast<std::ptrdiff_t>(before), chosen.end(), [&](std::size_t j) {
                     return i != j && distance_m(posterior.marks[i].plug, posterior.marks[j].plug) >= apart_m;
                 });
-            if (stands_apart && !kept_clear(survey.ground, posterior.marks[i].take_off)) chosen.push_back(i);
+            if (stands_apart && !nothing_is_set_at(survey.ground, posterior.marks[i].take_off)) chosen.push_back(i);
         }
 }
 

@@ -29,11 +29,6 @@ std::string method_of(ProbeKind kind) {
                                         : "two traps in the run, one facing each way";
 }
 
-bool kept_clear(const Ground& ground, LocalPoint place) {
-    return std::any_of(ground.keep_clear.begin(), ground.keep_clear.end(),
-                       [&](const KeepClearArea& area) { return contains(area.area, place); });
-}
-
 // Two gains that differ by less are the same: a field that lies turned elsewhere differs in the last digits.
 double comparable(double gain) { return std::round(gain * 1e9); }
 
@@ -49,7 +44,7 @@ public:
           proposed_in_(plan.systems.size(), 0) {
         for (std::size_t i = 0; i < posterior.marks.size(); ++i) mark_of_[posterior.marks[i].mound] = i;
         for (const ProbeSite& site : plan.probes) {
-            kept_clear_.push_back(kept_clear(survey.ground, site.middle_as_proposed));
+            kept_clear_.push_back(nothing_is_set_at(survey.ground, site.middle_as_proposed));
             const double age = worth_of(survey.mounds[site.from_mound].freshness);
             chance_.push_back(age *
                               site.hit_as_proposed.value());  // a move changes neither which places are proposed nor numbers

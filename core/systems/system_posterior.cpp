@@ -191,7 +191,7 @@ KnownLinks known_among(const Survey& survey, SystemPosterior& posterior) {
         place.push_back(f);
     }
     const ResolvedFacts resolved = resolved_facts(of_marks, names, plugs);
-    KnownLinks known = known_links(plugs, posterior.links, resolved.facts, survey.ground.barriers);
+    KnownLinks known = known_links(plugs, posterior.links, resolved.facts, barriers_to_runs(survey.ground));
     for (const std::vector<FactConflict>* conflicts : {&resolved.conflicts, &std::as_const(known).conflicts})
         for (FactConflict conflict : *conflicts) {
             conflict.set_aside = place[conflict.set_aside];
@@ -387,7 +387,7 @@ WeighedLinks weigh_links(const Survey& survey, const PlanOptions& options, const
     WeighedLinks weighed;
     weighed.marks = marks_of(survey, options);
     if (weighed.marks.empty()) return weighed;
-    weighed.links = candidate_links(weighed.marks, survey.ground.barriers);
+    weighed.links = candidate_links(weighed.marks, barriers_to_runs(survey.ground));
     progress.say(0.05, "weighing links");
     std::vector<LinkFeatures> features;
     if (!weights.net)

@@ -7,6 +7,7 @@
 #include <optional>
 
 #include "core/geometry/area_operations.h"
+#include "core/survey/ground_shapes.h"
 #include "core/units/bearing.h"
 #include "core/walking/way_inside.h"
 
@@ -166,12 +167,24 @@ WalkRoute route_of(const Polygon& piece, const std::vector<Line>& lines, std::si
     return route;
 }
 
+// Straight through a gate, across what it opens, as far as the berth reaches: the berth alone would close a narrow gate.
+MultiPolygon passage(const Ground& ground, const Gap& gate, Metres berth) {
+    const auto edge = nearest_edge(ground, gate.at, gate.width);
+    if (!edge) return {};
+    const std::vector<LocalPoint> corners = corners_of(ground, edge->corner.shape, edge->corner.ring);
+    const LocalVector along = corners[(edge->corner.corner + 1) % corners.size()] - corners[edge->corner.corner];
+    if (along.length_m() == 0.0) return {};
+    const LocalVector across = turned_right(along) * ((berth.value() + 0.2) / along.length_m());
+    const double half_m = std::max(0.05, 0.5 * gate.width.value() - 0.05);
+    return buffered({{{gate.at - across, gate.at + across}}}, Metres::of(half_m));
+}
+
 MultiPolygon ground_to_walk(const Ground& ground, const MultiPolygon& part, Metres berth) {
     MultiPolygon area = part.empty() ? ground.boundary : part;
     if (!part.empty() && !ground.boundary.empty()) area = intersection(area, ground.boundary);
     std::vector<Polyline> obstacles;
     std::vector<MultiPolygon> taken;
-    for (const Barrier& barrier : ground.barriers) obstacles.push_back(barrier.line);
+    for (const Barrier& barrier : barriers_to_people(ground)) obstacles.push_back(barrier.line);
     for (const KeepClearArea& keep : ground.keep_clear) {
         Polyline edge{keep.area.outer.vertices};
         if (!edge.vertices.empty()) edge.vertices.push_back(edge.vertices.front());
@@ -179,7 +192,8 @@ MultiPolygon ground_to_walk(const Ground& ground, const MultiPolygon& part, Metr
         taken.push_back({{keep.area}});
     }
     taken.push_back(buffered(obstacles, berth));
-    const MultiPolygon blocked = union_of(taken);
+    MultiPolygon blocked = union_of(taken);
+    for (const Gap& gate : ground.gates) blocked = difference(blocked, passage(ground, gate, berth));
     return blocked.empty() ? area : difference(area, blocked);
 }
 

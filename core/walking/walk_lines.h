@@ -7,8 +7,8 @@
 //            barriers; each connected piece is walked on its own, along its longer way (across its least width). A
 //            piece less than a metre wide is left out.
 // Order:     back and forth, always on to the end that is left and soonest reached. From line to line the way
-//            keeps inside the piece, following its edge where the straight way would leave it. Pieces that do not
-//            hang together become routes of their own: the ground tells of no gate or crossing, so where to get
+//            keeps inside the piece, following its edge where the straight way would leave it. A gate joins the
+//            pieces on its two sides. Pieces that do not hang together become routes of their own: where to get
 //            across is for the walker to see, and a sentence says so.
 // Walkers:   each piece's lines are cut in as many stretches of about equal length, one route each.
 // Time:      length over pace; what marking takes comes on top.

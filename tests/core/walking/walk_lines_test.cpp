@@ -114,6 +114,20 @@ TEST(WalkLines, a_barrier_through_the_field_makes_two_routes_and_a_sentence) {
         for (const LocalPoint p : steps_of(route.way)) EXPECT_GT(std::abs(p.north_m - 30.0), 0.95);
 }
 
+TEST(WalkLines, a_gate_in_the_barrier_joins_the_two_sides) {
+    Ground ground = field(60, 40);
+    ground.barriers.push_back({"wall", {{{30, -1}, {30, 41}}}});
+    ASSERT_EQ(walk_lines(ground, {}, {}).pieces, 2U);
+    ground.gates.push_back({"gate", {30, 20}, Metres::of(3.0)});
+    const WalkLines lines = walk_lines(ground, {}, {});
+    ASSERT_EQ(lines.pieces, 1U);
+    EXPECT_TRUE(lines.sentences.empty());
+    const auto& way = lines.routes.front().way.vertices;
+    for (std::size_t i = 0; i + 1 < way.size(); ++i)
+        for (const Barrier& shut : barriers_to_people(ground))
+            EXPECT_FALSE(segments_meet(way[i], way[i + 1], shut.line.vertices.front(), shut.line.vertices.back()));
+}
+
 TEST(WalkLines, several_walkers_share_the_lines_about_evenly) {
     WalkLineOptions options;
     options.walkers = 3;
