@@ -163,7 +163,7 @@ constexpr Entry entries[] = {
     {Sense::bearing_word, 0, es, "en direccion|con rumbo|con direccion|en sentido|sentido|brujula|con orientacion"},
     {Sense::away, 0, en, "opp|opposite side from|back to"},
     {Sense::away, 0, es, "de espaldas a|de espaldas al|al contrario de|al contrario del|opuesto de|opuesto del"},
-    {Sense::plug, 0, en, "plugg|the plug|plug hole|plug spot|flat edge|flat end|blunt side"},
+    {Sense::plug, 0, en, "plugg|plug hole|plug spot|flat edge|flat end|blunt side"},
     {Sense::plug, 0, es, "tapn|taponcito|lado del tapon|el taponcito|tapa"},
     {Sense::toward, 0, en,
      "lies|lie|lying|lays|laying|sits|sitting|extends|extending|stretches|leads|leading|heads|headed|trends|trending|out to|"
@@ -230,7 +230,8 @@ constexpr Entry entries[] = {
      "la semana pasada|semana pasada|de la semana pasada|del mes pasado|el mes pasado|mes pasado|del ano pasado|el ano "
      "pasado|hace tiempo|de hace tiempo|hace rato|hace mucho|la otra semana|de la otra semana"},
     {Sense::fresh, 0, en,
-     "fsh|frssh|frech|fersh|fressh|fresh dug|fresh thrown|freshly thrown|freshly made|freshly worked|freshly turned|freshly "
+     "fsh|frssh|brnd new|frech|fersh|fressh|fresh dug|fresh thrown|freshly thrown|freshly made|freshly worked|freshly "
+     "turned|freshly "
      "pushed|freshly kicked|still wet|still damp|still moist|just thrown|just made|recently dug|recently made|new dug|newly "
      "made|newly thrown|moist dark dirt|dark dirt|moist dark soil|dark wet soil|dark moist soil|dark damp soil|dark "
      "earth|damp earth|fresh earth|moist earth|soft dirt|loose and dark|dampish|recently|brandnew|nu|drk soil|being "
@@ -262,7 +263,7 @@ constexpr Entry entries[] = {
      "by|hidden in|growing|growing on|growing on it|buried in|lost in|swallowed by|overrun with|overrun by"},
     {Sense::overgrowth, 0, es,
      "cubiert@ de|cubiert@ por|cubiert@ con|llen@ de|tapad@ de|tapad@ pord@ con|tupid@ de|invadid@ de|invadid@ por|metid@ "
-     "en|perdid@ en|perdid@ entre|crecid@ de|le salio|le crecio|ya tiene"},
+     "en|perdid@ en|perdid@ entre|crecid@ de|le salio|le crecio|ya tiene|creciendo|crecid@|crece|creciend"},
     {Sense::growth, 0, en,
      "weeds|grass|weed|wds|moss|vegetation|clover|ivy|brush|leaves|thatch|growth|bindweed|crabgrass|turf"},
     {Sense::growth, 0, es,

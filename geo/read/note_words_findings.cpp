@@ -400,7 +400,9 @@ constexpr Entry entries[] = {
      "contra|entre|hasta|segun|tras|ante|durante|desde|a lo largo de|a un lado de|a un lado del|fuera de|fuera del|afuera "
      "de|adentro de|adentro del|mediante|pegado a|pegado al|a orillas de|a orilla de"},
     {Sense::filler, 0, en,
-     "me|my|mine|we|us|our|you|your|he|she|they|them|their|his|her|him|which|who|whose|these|those|been|being|had|having|do|"
+     "this one|that "
+     "one|me|my|mine|we|us|our|you|your|he|she|they|them|their|his|her|him|which|who|whose|these|those|been|being|had|"
+     "having|do|"
      "does|"
      "did|will|would|can|may|if|as|than|when|while|where|there's|theres|there is|there are|there was|i'm|im|i've|ive|thru "
      "here|right here|over here|over there|nearby here|itself|looked|seemed|appears|appear|appeared|seem|totally|"

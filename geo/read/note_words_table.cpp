@@ -101,8 +101,10 @@ void add(Table& table, const Entry& entry, std::string phrase) {
     if (!is_one_word(phrase)) return;
     if ((entry.language & spanish) != 0 && phrase.size() >= 4) add_unique(table.sounds, sound_of(phrase), meaning);
     if (may_be_mistyped(entry.sense, phrase.size())) {
-        if (const std::string letters = consonants_of(phrase);
-            letters.size() >= (entry.sense == Sense::mention || entry.sense == Sense::crusher ? 4U : 3U))
+        const std::string letters = consonants_of(phrase);
+        // of the many beings only those whose name is mostly consonants
+        const bool being = entry.sense == Sense::mention || entry.sense == Sense::crusher;
+        if (letters.size() >= 3 && (!being || 5 * letters.size() >= 3 * phrase.size()))
             add_unique(table.consonants, letters, meaning);
         const char first = phrase.front();
         table.likely[first].emplace_back(std::move(phrase), meaning);

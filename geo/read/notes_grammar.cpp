@@ -71,7 +71,7 @@ std::vector<bool> rest_of(const Draft& d) {
     const NoteReading& reading = d.reading;
     const bool understood = !reading.parts.empty();
     std::vector<bool> rest(d.size(), false);
-    enum class Behind { nothing, understood, rest };
+    enum class Behind { nothing, told, left };
     Behind behind = Behind::nothing;
     for (std::size_t i = d.size(); i-- > 0;) {
         const Item& item = d.items[i];
@@ -79,12 +79,12 @@ std::vector<bool> rest_of(const Draft& d) {
         const bool told = (item.sense == Sense::soil && reading.freshness) || (item.sense == Sense::doubt && understood) ||
                           (item.sense == Sense::sighted && !reading.mentions.empty());
         if (item.use == Use::part) {
-            behind = Behind::understood;
+            behind = Behind::told;
         } else if (item.use == Use::filler || is_empty_word(item) || told) {
-            if (behind == Behind::nothing) behind = Behind::understood;
+            if (behind == Behind::nothing) behind = Behind::told;
         } else {
-            rest[i] = !leads_on(item) || behind != Behind::understood;
-            behind = rest[i] ? Behind::rest : Behind::understood;
+            rest[i] = !leads_on(item) || behind != Behind::told;
+            behind = rest[i] ? Behind::left : Behind::told;
         }
     }
     return rest;

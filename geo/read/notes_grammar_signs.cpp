@@ -154,19 +154,21 @@ void read_mentions(Draft& d) {
             digger_seen ? MentionCategory::wildlife : static_cast<MentionCategory>(static_cast<int>(d.items[i].value));
         std::size_t from = i;
         std::string words = d.text(i, i + 1);
-        if (const auto denial = d.denial_of(i)) {
+        if (!denied.empty() && i == denied_to + 1 && names_further(d, denied_to)) {
+            from = denied_to;  // "no dogs or kids"
+            words = std::string(denied).append(" ").append(words);
+        } else if (const auto denial = d.denial_of(i)) {
             from = *denial;
             words = d.text(from, i + 1);
             denied = d.text(from, from + 1);
-        } else if (!denied.empty() && i == denied_to + 1 && names_further(d, denied_to)) {
-            from = denied_to;  // "no dogs or kids"
-            words = denied + " " + words;
         } else if (i > 0 && joined(d.items, i) && is_count(d.items[i - 1])) {
             from = i - 1;
             words = d.text(from, i + 1);
+            denied.clear();
+        } else {
+            denied.clear();
         }
         denied_to = i + 1;
-        if (!d.is(from, {Sense::negation}) && from != i - 1) denied.clear();
         d.reading.mentions.push_back({category, words});
         d.take(from, i + 1, NotePartKind::mention, to_text(category) + ": " + words);
         if (category != MentionCategory::wildlife && category != MentionCategory::pets) continue;

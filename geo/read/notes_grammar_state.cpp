@@ -166,17 +166,20 @@ void read_overgrowth(Draft& d) {
     }
 }
 
-// "today", where it is said of the mound.
+// "today", "dug overnight", where it is said of the mound.
 void read_times(Draft& d) {
-    for (std::size_t i = 0; i < d.size(); ++i)
-        if (d.open_as(i, {Sense::when}) && !d.denial_of(i) && !is_of_something_else(d, i, i + 1)) {
-            const Freshness freshness = d.items[i].value == 0.0 ? Freshness::fresh : Freshness::older;
-            const bool beside = d.reading.freshness.has_value();
-            if (beside && *d.reading.freshness != freshness)
-                d.skip(i);  // "old, not dug today": what the mound looks like goes before
-            else
-                use_state(d, i, i + 1, freshness);
+    for (std::size_t i = 0; i < d.size(); ++i) {
+        if (!d.open_as(i, {Sense::when}) || d.denial_of(i) || is_of_something_else(d, i, i + 1)) continue;
+        const Freshness freshness = d.items[i].value == 0.0 ? Freshness::fresh : Freshness::older;
+        if (d.reading.freshness.value_or(freshness) != freshness) {
+            d.skip(i);  // what the mound looks like goes before
+            continue;
         }
+        const bool made = i > 0 && d.open(i - 1) && joined(d.items, i) &&
+                          (d.items[i - 1].folded == "dug" || d.items[i - 1].folded.starts_with("hech") ||
+                           d.items[i - 1].folded == "made" || d.is(i - 1, {Sense::throwing}));
+        use_state(d, made ? i - 1 : i, i + 1, freshness);
+    }
 }
 
 bool any_bearing(const Draft& d) {
