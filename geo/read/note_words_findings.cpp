@@ -273,7 +273,7 @@ constexpr Entry entries[] = {
     {Sense::probe, 0, en,
      "prob|probd|prbed|probbed|probe test|test probe|test hole|probe check|stuck the probe|stuck the "
      "rod|jabbed|stabbed|poke|"
-     "poking|pokd|prodding|prod|proded|probe went|steel rod|soil probe|probe stick|with probe|with the probe|with rod"},
+     "poking|pokd|prodding|prod|proded|steel rod|soil probe|probe stick|with probe|with the probe|with rod"},
     {Sense::probe, 0, es,
      "pique|picado|picamos|pinchazo|pinchada|pincho|pinche con varilla|clave|clavamos|clavada|sondie|sondiamos|sondiado|"
      "zonda|sondas|varillazo|varillas|barrilla|vara de sondeo|con la varilla|con la sonda|con sonda|meti la "
@@ -287,7 +287,8 @@ constexpr Entry entries[] = {
      "la corrida|pasillo|tunelito|ducto|corredor|gal principal|el hueco|camino principal|tunel principal|galerilla|"
      "hueca|la gal|oquedad"},
     {Sense::hit, 1, en,
-     "fell in|fell thru|went through|went thru|broke thru|popped through|popped thru|punched thru|sank in|slid in|dropped "
+     "went in|goes in|slipped in|fell in|fell thru|went through|went thru|broke thru|popped through|popped thru|punched "
+     "thru|sank in|slid in|dropped "
      "in|dropped through|dropped thru|gave in|gave out|drop through|dropt|dropd|htt|pushed through"},
     {Sense::hit, 1, es,
      "se fue hondo|se cayo|se metio|se sumio|sumio|dimos con|dio con|dieron con|tope con|topamos con|le di|le pegue|"
@@ -406,7 +407,7 @@ constexpr Entry entries[] = {
      "does|"
      "did|will|would|can|may|if|as|than|when|while|where|there's|theres|there is|there are|there was|i'm|im|i've|ive|thru "
      "here|right here|over here|over there|nearby here|itself|looked|seemed|appears|appear|appeared|seem|totally|"
-     "completely|fully|mostly all|actually|basically|already|now|again|well|kind|sorta|sort|lots|lots of|a lot of|lot of|"
+     "completely|fully|mostly all|actually|basically|already|now|again|kind|sorta|sort|lots|lots of|a lot of|lot of|"
      "maybe some|any|other than|wd|n'|u|ur|r|b|btw|fyi|note|please|plz|pls|ok|okay|thing|got some|super|real nice|nice|w th|"
      "th|teh|da|lil|lil bit|lotta|loads of|plenty of|plus|tho|though|altho|although|because|bc|cuz|cause|hey|yeah"},
     {Sense::filler, 0, es,

@@ -77,7 +77,8 @@ std::vector<bool> rest_of(const Draft& d) {
         const Item& item = d.items[i];
         if (i + 1 < d.size() && !joined(d.items, i + 1)) behind = Behind::nothing;
         const bool told = (item.sense == Sense::soil && reading.freshness) || (item.sense == Sense::doubt && understood) ||
-                          (item.sense == Sense::sighted && !reading.mentions.empty());
+                          (item.sense == Sense::sighted && !reading.mentions.empty()) ||
+                          (item.sense == Sense::bearing_word && d.says_fan());
         if (item.use == Use::part) {
             behind = Behind::told;
         } else if (item.use == Use::filler || is_empty_word(item) || told) {

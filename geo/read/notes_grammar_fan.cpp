@@ -90,6 +90,8 @@ private:
     // "fan off SE", "fan out to the SE", "fan in the direction of SE", "fan runs SE".
     [[nodiscard]] bool leads_between(std::size_t at) const {
         const std::string& word = d_.items[at].folded;
+        if (d_.is(at, {Sense::of}) && d_.linked_as(at + 1, {Sense::side})) return true;
+        if (d_.is(at, {Sense::by}) && d_.linked_as(at + 1, {Sense::side, Sense::article, Sense::compass})) return true;
         return d_.is(at, {Sense::preposition, Sense::passing}) || word == "out" || word == "off" || word == "down" ||
                word == "runs" || word == "up" || (d_.is(at, {Sense::of}) && d_.is(at - 1, {Sense::bearing_word}));
     }
@@ -218,7 +220,7 @@ private:
         const std::size_t next = i + found.items;
         std::size_t first = i;
         while (first > 0 && d_.open_as(first - 1, {Sense::toward, Sense::article}) && joined(d_.items, first)) --first;
-        if (is_label(i, found)) return false;
+        if (is_label(i, found) || may_be_count(i, found)) return false;
         std::size_t end = next;
         while (d_.open_as(end, {Sense::doubt, Sense::filler})) ++end;
         if (first == 0 && end == d_.size()) return true;
@@ -234,6 +236,11 @@ private:
             return true;
         return d_.starts_clause(first) && (end == d_.size() || d_.starts_clause(end)) &&
                (first == 0 || d_.reading.freshness || d_.reading.kind || d_.reading.count);
+    }
+    // "3 new": of what, is not said.
+    [[nodiscard]] bool may_be_count(std::size_t i, const Direction& found) const {
+        return !found.from_word && !found.marked && !found.hour && d_.items[i].folded.size() == 1 && !d_.lone_fan &&
+               i + 1 < d_.size() && joined(d_.items, i + 1) && d_.is(i + 1, {Sense::fresh, Sense::older, Sense::crushed});
     }
     // "row 12", "flag 7": the number of a thing.
     [[nodiscard]] bool is_label(std::size_t i, const Direction& found) const {

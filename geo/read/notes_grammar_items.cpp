@@ -67,6 +67,10 @@ std::size_t longest_phrase_at(const std::vector<Token>& tokens, std::size_t i, I
 }
 
 std::optional<Meaning> meaning_of_one(const std::string& word) {
+    if (word.size() > 3 && std::string_view(word).ends_with("'ly")) {
+        const auto point = meaning_of(std::string_view(word).substr(0, word.size() - 3));
+        if (point && point->sense == Sense::compass) return point;
+    }
     for (const std::string_view ending : {std::string_view("s"), std::string_view("es")}) {
         if (word.size() < ending.size() + 4 || !std::string_view(word).ends_with(ending)) continue;
         if (auto meaning = meaning_of(std::string_view(word).substr(0, word.size() - ending.size()))) {

@@ -216,7 +216,11 @@ void read_freshness(Draft& d) {
     // "fan flat": the word fan is understood, there is just no bearing
     if (!d.lone_fan || d.says_fan() || any_bearing(d)) return;
     const std::size_t fan = *d.lone_fan;
-    const bool beside = (fan + 1 < d.size() && d.freshness[fan + 1]) || (fan > 0 && d.freshness[fan - 1]);
+    std::size_t next = fan + 1;
+    while (d.linked_as(next, {Sense::filler, Sense::article}) ||
+           (d.linked_as(next, {Sense::toward}) && d.items[next].value == 1.0))
+        ++next;
+    const bool beside = (next < d.size() && d.freshness[next]) || (fan > 0 && d.freshness[fan - 1]);
     if (!beside) return;
     d.skip(fan);
     d.lone_fan.reset();
