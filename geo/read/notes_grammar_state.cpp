@@ -153,8 +153,7 @@ void read_overgrowth(Draft& d) {
         while (from > 0 && i - from < 3 && joined(d.items, from) &&
                d.open_as(from - 1, {Sense::filler, Sense::article, Sense::more, Sense::fresh}))
             --from;
-        if (from > 0 && joined(d.items, from) && d.open_as(from - 1, {Sense::overgrowth, Sense::older}) &&
-            d.items[from - 1].sense == Sense::overgrowth) {
+        if (from > 0 && joined(d.items, from) && d.open_as(from - 1, {Sense::overgrowth})) {
             use_state(d, from - 1, i + 1, Freshness::older);
             continue;
         }
