@@ -6,6 +6,8 @@
 #include <limits>
 #include <utility>
 
+#include "geo/read/note_words_table.h"
+
 namespace plugside::note_words {
 
 namespace {
@@ -106,21 +108,34 @@ bool is_one_of(std::string_view word, const std::array<std::string_view, n>& wor
 }
 
 bool may_stand_before_number(std::string_view letters) {
-    constexpr std::array words{"f"sv, "fan"sv, "fans"sv, "ab"sv, "abanico"sv, "brg"sv,   "az"sv,     "bearing"sv, "rumbo"sv,
-                               "x"sv, "n"sv,   "s"sv,    "ca"sv, "plug"sv,    "tapon"sv, "mounds"sv, "probe"sv};
+    constexpr std::array words{"f"sv,       "fan"sv,    "fans"sv,     "ab"sv,         "abanico"sv, "brg"sv, "az"sv,
+                               "bearing"sv, "rumbo"sv,  "x"sv,        "n"sv,          "s"sv,       "ca"sv,  "plug"sv,
+                               "tapon"sv,   "mounds"sv, "probe"sv,    "plg"sv,        "brng"sv,    "hit"sv, "hdg"sv,
+                               "sonda"sv,   "fans"sv,   "montones"sv, "monticulos"sv, "mnds"sv,    "tpn"sv};
     return is_one_of(letters, words);
 }
 
 bool may_stand_behind_number(std::string_view letters) {
-    constexpr std::array words{
-        "deg"sv,  "degs"sv,       "degrees"sv,  "degm"sv,     "degt"sv,   "degmag"sv,    "degtrue"sv,   "grados"sv,
-        "m"sv,    "mag"sv,        "magn"sv,     "magnetic"sv, "t"sv,      "true"sv,      "v"sv,         "in"sv,
-        "ins"sv,  "inch"sv,       "inches"sv,   "ft"sv,       "feet"sv,   "cm"sv,        "cms"sv,       "mm"sv,
-        "mts"sv,  "mt"sv,         "pulg"sv,     "yd"sv,       "yds"sv,    "x"sv,         "mound"sv,     "mounds"sv,
-        "mnds"sv, "monticulos"sv, "montones"sv, "fan"sv,      "oclock"sv, "o'clock"sv,   "fresh"sv,     "old"sv,
-        "dias"sv, "days"sv,       "kids"sv,     "cows"sv,     "tn"sv,     "verdadero"sv, "magnetico"sv, "e"sv,
-        "w"sv,    "o"sv,          "more"sv,     "holes"sv,    "d"sv,      "ish"sv};
-    return is_one_of(letters, words);
+    constexpr std::array words{"degm"sv, "degt"sv, "degmag"sv, "degtrue"sv, "m"sv, "t"sv,   "v"sv,     "in"sv,   "x"sv,
+                               "e"sv,    "w"sv,    "o"sv,      "d"sv,       "h"sv, "ish"sv, "holes"sv, "oyos"sv, "hoyos"sv};
+    return is_one_of(letters, words) || may_be_counted(letters);
+}
+
+bool is_point(std::string_view letters) {
+    constexpr std::array points{"ne"sv,  "nw"sv,  "se"sv,  "sw"sv, "nne"sv, "ene"sv, "ese"sv, "sse"sv, "ssw"sv,
+                                "wsw"sv, "wnw"sv, "nnw"sv, "so"sv, "no"sv,  "nno"sv, "ono"sv, "oso"sv, "sso"sv};
+    return is_one_of(letters, points);
+}
+
+// How much of a word is another word that it is glued to: "fanSE", "nofan", "degM"; 0 for none.
+std::size_t glued_letters(std::string_view word) {
+    constexpr std::array before_points{"fan"sv, "fans"sv, "plug"sv, "plg"sv, "abanico"sv, "tapon"sv};
+    for (const std::string_view before : before_points)
+        if (word.starts_with(before) && is_point(word.substr(before.size()))) return before.size();
+    if (word == "nofan" || word == "nofans") return 2;
+    if (word == "sinabanico") return 3;
+    constexpr std::array references{"m"sv, "t"sv, "mag"sv, "true"sv};
+    return word.starts_with("deg") && is_one_of(word.substr(3), references) ? 3 : 0;
 }
 
 class Cutter {
@@ -173,6 +188,7 @@ private:
 
     // Letters and digits without a gap: cut where number and letters are known to stand so, one word otherwise.
     std::size_t cut_run(std::size_t i) {
+        if (const std::size_t shortened = cut_shortened(i); shortened > i) return shortened;
         std::vector<Atom> atoms;
         std::size_t end = i;
         while (letter_at(end) || digit_at(end)) {
@@ -188,6 +204,22 @@ private:
             add(text_of({i, end, false}), i, end);
         }
         return end;
+    }
+
+    // "w/ probe", "w/o fan", "s/abanico", "n/a"; "w/sw" are compass points.
+    std::size_t cut_shortened(std::size_t i) {
+        if (at(i + 1) != '/' || !letter_at(i)) return i;
+        const Atom behind{i + 2, letters_end(i + 2), false};
+        const std::string word = text_of(behind);
+        const char first = at(i);
+        if ((first == 'n' && word == "a") || (first == 'w' && word == "o")) {
+            add(first == 'n' ? "n/a" : "without", i, behind.to);
+            return behind.to;
+        }
+        const bool points = is_point(word) || word == "n" || word == "s" || word == "e" || word == "w" || word == "o";
+        if (points || digit_at(i + 2) || (first != 'w' && first != 's' && first != 'c')) return i;
+        add(first == 'w' ? "with" : first == 's' ? "sin" : "con", i, i + 2);
+        return i + 2;
     }
 
     bool may_be_cut(const std::vector<Atom>& atoms) const {
@@ -232,12 +264,7 @@ private:
 
     void add_letters(const Atom& atom) {
         const std::string word = text_of(atom);
-        constexpr std::array points{"ne"sv,  "nw"sv,  "se"sv,  "sw"sv,  "nne"sv, "ene"sv, "ese"sv,
-                                    "sse"sv, "ssw"sv, "wsw"sv, "wnw"sv, "nnw"sv, "so"sv,  "no"sv};
-        std::size_t cut = 0;
-        if (word.substr(0, 3) == "fan" && is_one_of(std::string_view(word).substr(3), points)) cut = 3;
-        if (word.substr(0, 3) == "deg" && word.size() > 3 && is_one_of(std::string_view(word).substr(3), references))
-            cut = 3;
+        const std::size_t cut = glued_letters(word);
         if (cut > 0) add_piece({atom.from, atom.from + cut, false});
         add_piece({atom.from + cut, atom.to, false});
     }
@@ -323,8 +350,6 @@ private:
         const std::string& word = tokens_.back().folded;
         return tokens_.back().is_number || (word.size() > 4 && word != "approx" && word != "aprox");
     }
-
-    static constexpr std::array references{"m"sv, "t"sv, "mag"sv, "true"sv};
 
     std::vector<Character> characters_;
     std::vector<Token> tokens_;

@@ -2,8 +2,9 @@
 //
 // A phrase is one to four folded words (note_words.h); the longest that fits is taken. Plurals in -s and -es are found by
 // themselves. A word of five letters or more that is not known, and differs in one letter (one too many, one missing, one
-// other, two exchanged) from exactly one meaning's word with the same first letter, is taken for it; ordinary words that
-// would be mistaken so are in the table as known and plain.
+// other, two exchanged) from exactly one meaning's word with the same first letter, is taken for it; so is one that lacks
+// vowels of such a word ("frsh"), and one that sounds like a Spanish word ("biejo"). Ordinary words that would be mistaken
+// so are in the table as known and plain.
 #pragma once
 
 #include <optional>
@@ -32,6 +33,7 @@ enum class Sense {
     half_past,  // value: hours added
     relative,   // value: hour of the clock
     compass,    // value: degrees
+    between,
     by,
     reference,  // value: 1 magnetic, 2 true
     reference_letter,
@@ -41,11 +43,19 @@ enum class Sense {
     fresh,
     older,
     crushed,
+    overgrowth,  // "covered in", of growth
+    growth,      // "weeds"
+    when,        // value: 0 of late, 1 long ago
     ago,
-    age,     // value: days
+    age,      // value: days
+    crusher,  // what drives over mounds
+    passing,  // "went", of a crusher
+    over,
+    tracks,
     animal,  // value: SignKind
     mound,
     surface_plug,
+    surface,  // "at the surface", of a plug
     digging,
     sighted,
     group,
@@ -63,6 +73,7 @@ enum class Sense {
     distance,
     mention,  // value: MentionCategory
     doubt,
+    preposition,  // says nothing unless what follows it is not understood
     filler,
     article,
 };
@@ -80,6 +91,9 @@ struct Meaning {
 [[nodiscard]] std::optional<Meaning> meaning_of(std::string_view phrase);
 // A word that is not known, by its likeness to one that is.
 [[nodiscard]] std::optional<Meaning> likely_meaning_of(std::string_view word);
+
+// Whether letters glued behind a number are a word of their own that one counts or measures by ("8in", "2mnds", "3perros").
+[[nodiscard]] bool may_be_counted(std::string_view letters);
 
 [[nodiscard]] bool is_thing(std::string_view folded_word);  // "gate", "truck", ...
 [[nodiscard]] bool is_month(std::string_view folded_word);

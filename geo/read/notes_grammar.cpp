@@ -51,17 +51,57 @@ bool is_empty_word(const Item& item) {
     }
 }
 
+// Words that lead to another: they say nothing by themselves, and go where that word goes.
+bool leads_on(const Item& item) {
+    switch (item.sense) {
+        case Sense::preposition:
+        case Sense::by:
+        case Sense::at:
+        case Sense::at_hour:
+        case Sense::over:
+        case Sense::between: return true;
+        case Sense::of:
+        case Sense::toward: return !is_empty_word(item);
+        default: return false;
+    }
+}
+
+// Which of the items that are no part go to the rest.
+std::vector<bool> rest_of(const Draft& d) {
+    const NoteReading& reading = d.reading;
+    const bool understood = !reading.parts.empty();
+    std::vector<bool> rest(d.size(), false);
+    enum class Behind { nothing, told, left };
+    Behind behind = Behind::nothing;
+    for (std::size_t i = d.size(); i-- > 0;) {
+        const Item& item = d.items[i];
+        if (i + 1 < d.size() && !joined(d.items, i + 1)) behind = Behind::nothing;
+        const bool told = (item.sense == Sense::soil && reading.freshness) || (item.sense == Sense::doubt && understood) ||
+                          (item.sense == Sense::sighted && !reading.mentions.empty()) ||
+                          (item.sense == Sense::bearing_word && d.says_fan());
+        if (item.use == Use::part) {
+            behind = Behind::told;
+        } else if (item.use == Use::filler || is_empty_word(item) || told) {
+            if (behind == Behind::nothing) behind = Behind::told;
+        } else {
+            rest[i] = !leads_on(item) || behind != Behind::told;
+            behind = rest[i] ? Behind::left : Behind::told;
+        }
+    }
+    return rest;
+}
+
 void gather_rest(Draft& d) {
     NoteReading& reading = d.reading;
     const bool understood = !reading.parts.empty();
+    const std::vector<bool> rest = rest_of(d);
     bool doubted = false;
-    for (const Item& item : d.items) {
+    for (std::size_t i = 0; i < d.size(); ++i) {
+        const Item& item = d.items[i];
         if (item.use == Use::part) continue;
         doubted = doubted || item.sense == Sense::doubt;
         const TextSpan span{item.begin, item.end};
-        const bool told = (item.sense == Sense::soil && reading.freshness) || (item.sense == Sense::doubt && understood) ||
-                          (item.sense == Sense::sighted && !reading.mentions.empty());
-        if (item.use == Use::filler || is_empty_word(item) || told) {
+        if (!rest[i]) {
             reading.fillers.push_back(span);
             continue;
         }

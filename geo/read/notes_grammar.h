@@ -29,13 +29,18 @@
 // Kind:      mole, ground squirrel, vole, surface plug, gopher, mound; other diggers are "other"; "not a mound" is "other".
 // Probe:     hit or nothing, with the depth, and how far from the plug, where told with a unit: "probed, found at 14 in",
 //            "sin galería".
-// Mentions:  people, pets, stock, wildlife, as said ("no dogs" too).
+// Times:     "today", "last week" are freshness when said of the mound, not when of a mowing, a probing or a visit.
+// Crushed:   also by what did it ("tractor went over it", "lo pisaron las vacas"); covered in weeds is older.
+// Range:     "between S and SW", "130 to 140" behind the word fan: the middle, within a right angle.
+// Mentions:  people, pets, stock, wildlife, as said: "no dogs" too, which says what somebody looked for, and each of "no
+//            dogs or kids".
 // Total:     every text gives a reading; each word lies in a part, in a filler's span, or in the rest. Nothing throws.
 // Spans:     bytes of the note, in order, not overlapping. With rules, what one rule put in has the span of what it
 // replaced, so
 //            several parts may share one.
 // Text:      UTF-8; accents composed, combining, missing or Latin-1; case is of no account; a slip of one letter in a longer
-//            word is forgiven.
+//            word is forgiven, so are vowels left out ("frsh") and Spanish written by ear ("biejo", "aplastao").
+// Rest:      a preposition stays with a word that is not understood ("by willow"), and is a filler otherwise.
 // Cost:      linear in the text. Source: our own grammar; what is noted: common practice of the trade.
 #pragma once
 
@@ -78,7 +83,7 @@ enum class MentionCategory { people, pets, stock, wildlife };
 
 struct NoteMention {
     MentionCategory category = MentionCategory::people;
-    std::string words;  // as written
+    std::string words;  // as written; "no kids" of "no dogs or kids"
 };
 
 struct NoteReading {

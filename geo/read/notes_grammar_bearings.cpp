@@ -22,10 +22,60 @@ public:
             ++found->items;
             return found;
         }
-        return number_or_point_at(i);
+        if (items_[i].sense == Sense::between || (after_word_ && items_[i].sense == Sense::of)) return between_at(i);
+        auto found = number_or_point_at(i);
+        return found && after_word_ ? reaching(i, *found) : found;
     }
 
 private:
+    // The middle of two directions that lie no more than a right angle apart.
+    [[nodiscard]] std::optional<Direction> middle(const Direction& one, const Direction& other, std::size_t items) const {
+        if (!(std::isfinite(*one.degrees) && std::isfinite(*other.degrees))) return std::nullopt;
+        const double turn = std::remainder(*other.degrees - *one.degrees, 360.0);
+        if (turn == 0.0 || std::abs(turn) > 90.0 || *one.degrees > 360.0 || *one.degrees < 0.0) return std::nullopt;
+        Direction found = other;
+        found.degrees = std::fmod(*one.degrees + turn / 2.0 + 360.0, 360.0);
+        found.range = !one.from_word;
+        found.marked = true;
+        found.items = items;
+        return found;
+    }
+
+    // The next direction behind words that lead to it.
+    [[nodiscard]] std::optional<Direction> led_to(std::size_t& i, bool and_too) const {
+        std::size_t led = 0;
+        for (; led < 3 && linked(i); ++led, ++i) {
+            const std::string& word = items_[i].folded;
+            const bool leads = items_[i].sense == Sense::article || word == "to" || word == "a" || word == "al" ||
+                               word == "thru" || word == "through" ||
+                               (and_too && (word == "and" || word == "y" || word == "e" || word == "&" || word == "n" ||
+                                            word == "el" || word == "+"));
+            if (!leads) break;
+        }
+        if (!linked(i) || (led == 0 && !and_too)) return std::nullopt;
+        return number_or_point_at(i);
+    }
+
+    // "between south and southwest", "from 130 to 140".
+    [[nodiscard]] std::optional<Direction> between_at(std::size_t i) const {
+        const bool says_between = items_[i].sense == Sense::between;
+        std::size_t at = i + 1;
+        while (linked_as(at, Sense::article)) ++at;
+        const auto one = linked(at) ? number_or_point_at(at) : std::nullopt;
+        if (!one) return std::nullopt;
+        at += one->items;
+        const auto other = led_to(at, says_between);
+        return other ? middle(*one, *other, at + other->items - i) : std::nullopt;
+    }
+
+    // "130 to 140", "S to SW".
+    [[nodiscard]] Direction reaching(std::size_t i, const Direction& one) const {
+        std::size_t at = i + one.items;
+        const auto other = led_to(at, false);
+        if (!other || other->from_word != one.from_word) return one;
+        return middle(one, *other, at + other->items - i).value_or(one);
+    }
+
     [[nodiscard]] bool open(std::size_t i) const { return i < items_.size() && items_[i].use == Use::open; }
     [[nodiscard]] bool linked(std::size_t i) const { return open(i) && joined(items_, i); }
     [[nodiscard]] bool linked_as(std::size_t i, Sense sense) const { return linked(i) && items_[i].sense == sense; }
@@ -124,6 +174,14 @@ private:
         found.degrees = items_[i].value;
         found.items = 1;
         if (auto quadrant = quadrant_at(i)) return quadrant;
+        if (after_word_ && linked_as(i + 1, Sense::compass) && items_[i].folded.size() == 1 &&
+            items_[i + 1].folded.size() == 1) {
+            if (const auto corner = meaning_of(initials(i) + initials(i + 1)); corner && corner->sense == Sense::compass) {
+                found.degrees = corner->value;  // "fan S E"
+                found.items = 2;
+                return found;
+            }
+        }
         if (const auto by = quarter_at(i)) return by;
         join_points(i, found);
         return found;

@@ -1,5 +1,5 @@
 // A note on its way from words to a reading: each step takes the words it understands and writes down what they say. The
-// steps are in notes_grammar_fan.cpp, _probe.cpp and _signs.cpp; notes_grammar.cpp runs them in order. For the notes grammar
+// steps are in notes_grammar_fan.cpp, _probe.cpp, _signs.cpp and _state.cpp; notes_grammar.cpp runs them in order. For the notes grammar
 // alone.
 #pragma once
 

@@ -1,4 +1,7 @@
+#include <algorithm>
+#include <array>
 #include <cmath>
+#include <string_view>
 
 #include "core/units/bearing.h"
 #include "geo/read/notes_grammar_draft.h"
@@ -76,22 +79,35 @@ private:
             away = away || d_.is(at, {Sense::away});
             thrown = thrown || d_.is(at, {Sense::throwing});
             if (!d_.is(at, {Sense::toward, Sense::facing, Sense::throwing, Sense::article, Sense::side, Sense::bearing_word,
-                            Sense::filler, Sense::soil, Sense::away, Sense::at, Sense::doubt, Sense::more}))
+                            Sense::filler, Sense::soil, Sense::away, Sense::at, Sense::doubt, Sense::more, Sense::over}) &&
+                !leads_between(at))
                 break;
         }
         if (d_.is(i, {Sense::fan, Sense::plug}) && read_before(i, plug)) return;
         if (d_.is(i, {Sense::fan}) && !d_.lone_fan) d_.lone_fan = i;
     }
 
+    // "fan off SE", "fan out to the SE", "fan in the direction of SE", "fan runs SE".
+    [[nodiscard]] bool leads_between(std::size_t at) const {
+        const std::string& word = d_.items[at].folded;
+        if (d_.is(at, {Sense::of}) && d_.linked_as(at + 1, {Sense::side})) return true;
+        if (d_.is(at, {Sense::by}) && d_.linked_as(at + 1, {Sense::side, Sense::article, Sense::compass})) return true;
+        return d_.is(at, {Sense::preposition, Sense::passing}) || word == "out" || word == "off" || word == "down" ||
+               word == "runs" || word == "up" || (d_.is(at, {Sense::of}) && d_.is(at - 1, {Sense::bearing_word}));
+    }
+
     // "135 fan", "SE-facing fan", "NW side plug".
     bool read_before(std::size_t i, bool plug) {
         std::size_t end = i;
         while (end > 0 && d_.open_as(end - 1, {Sense::facing, Sense::side}) && joined(d_.items, end)) --end;
+        const bool article = end > 1 && d_.open_as(end - 1, {Sense::article}) && joined(d_.items, end);
+        if (article && joined(d_.items, end - 1)) --end;
         if (!d_.open(end) || !joined(d_.items, end)) return false;
         for (std::size_t back = furthest; back >= 1; --back) {
             if (back > end) continue;
-            const auto found = direction_at(d_.items, end - back, false);
+            const auto found = direction_at(d_.items, end - back, d_.is(end - back, {Sense::at_hour}));
             if (!found || found->items != back) continue;
+            if (article && !found->hour) continue;
             const bool counted = !found->from_word && !found->hour && !found->marked && d_.items[i].plural;
             if (counted) return false;
             use(end - back, i + 1, *found, true, plug, plug);
@@ -103,7 +119,7 @@ private:
     // Where the words of the direction end: "N side of the mound" is one; false for a place ("N of the ditch").
     bool end_as_place(std::size_t at, const Direction& found) {
         place_end_ = at + found.items;
-        if (found.hour) return true;
+        if (found.hour) return !d_.is(at, {Sense::relative}) || end_as_side(place_end_);
         if (d_.open_as(place_end_, {Sense::number}) && found.from_word && d_.items[place_end_].gap == Gap::comma &&
             std::abs(std::remainder(d_.items[place_end_].value - *found.degrees, 360.0)) <= 11.25) {
             ++place_end_;  // "SW (225)" says it twice
@@ -126,6 +142,25 @@ private:
             return true;
         }
         return !found.from_word;
+    }
+
+    // "left of the path" is one, "left of the post" a place.
+    bool end_as_side(std::size_t next) {
+        const bool of = d_.linked_as(next, {Sense::of});
+        std::size_t thing = of ? next + 1 : next;
+        while (d_.linked_as(thing, {Sense::article, Sense::filler})) ++thing;
+        const auto is_way = [&] {
+            using namespace std::string_view_literals;
+            constexpr std::array ways{"path"sv,   "track"sv, "trail"sv, "line"sv, "route"sv,  "walk"sv, "travel"sv,
+                                      "camino"sv, "ruta"sv,  "senda"sv, "paso"sv, "marcha"sv, "me"sv,   "mi"sv};
+            return d_.open(thing) && joined(d_.items, thing) &&
+                   std::find(ways.begin(), ways.end(), d_.items[thing].folded) != ways.end();
+        };
+        if (is_way()) {
+            place_end_ = thing + 1;
+            return true;
+        }
+        return !d_.linked_as(thing, {Sense::plain, Sense::crusher, Sense::growth});
     }
 
     void use(std::size_t from, std::size_t to, const Direction& found, bool with_word, bool reversed, bool plug = false) {
@@ -185,6 +220,7 @@ private:
         const std::size_t next = i + found.items;
         std::size_t first = i;
         while (first > 0 && d_.open_as(first - 1, {Sense::toward, Sense::article}) && joined(d_.items, first)) --first;
+        if (is_label(i, found) || may_be_count(i, found)) return false;
         std::size_t end = next;
         while (d_.open_as(end, {Sense::doubt, Sense::filler})) ++end;
         if (first == 0 && end == d_.size()) return true;
@@ -200,6 +236,17 @@ private:
             return true;
         return d_.starts_clause(first) && (end == d_.size() || d_.starts_clause(end)) &&
                (first == 0 || d_.reading.freshness || d_.reading.kind || d_.reading.count);
+    }
+    // "3 new": of what, is not said.
+    [[nodiscard]] bool may_be_count(std::size_t i, const Direction& found) const {
+        return !found.from_word && !found.marked && !found.hour && d_.items[i].folded.size() == 1 && !d_.lone_fan &&
+               i + 1 < d_.size() && joined(d_.items, i + 1) && d_.is(i + 1, {Sense::fresh, Sense::older, Sense::crushed});
+    }
+    // "row 12", "flag 7": the number of a thing.
+    [[nodiscard]] bool is_label(std::size_t i, const Direction& found) const {
+        if (found.from_word || found.marked || found.hour || three_digits(i) || i == 0 || !joined(d_.items, i)) return false;
+        return d_.is(i - 1, {Sense::plain, Sense::mound, Sense::digging, Sense::crusher, Sense::group}) &&
+               !d_.items[i - 1].plural;
     }
     [[nodiscard]] static bool said(const std::vector<bool>& read, std::size_t i) { return i < read.size() && read[i]; }
     [[nodiscard]] bool three_digits(std::size_t i) const {
@@ -242,8 +289,10 @@ void read_no_fan(Draft& d) {
                 none = true;
                 to = next + 1;
             }
-        } else if (none && d.linked_as(to, {Sense::visible, Sense::sighted, Sense::hit})) {
-            ++to;
+        } else if (none && next < d.size() && d.linked_as(next, {Sense::visible, Sense::sighted, Sense::hit})) {
+            to = next + 1;
+        } else if (none && d.open(to) && joined(d.items, to) && d.items[to].folded == "left") {
+            ++to;  // "no fan left"
         } else if (!none && d.open(next) && d.items[next].folded == "?" && next + 1 == d.size()) {
             none = true;
             to = next + 1;

@@ -67,6 +67,10 @@ std::size_t longest_phrase_at(const std::vector<Token>& tokens, std::size_t i, I
 }
 
 std::optional<Meaning> meaning_of_one(const std::string& word) {
+    if (word.size() > 3 && std::string_view(word).ends_with("'ly")) {
+        const auto point = meaning_of(std::string_view(word).substr(0, word.size() - 3));
+        if (point && point->sense == Sense::compass) return point;
+    }
     for (const std::string_view ending : {std::string_view("s"), std::string_view("es")}) {
         if (word.size() < ending.size() + 4 || !std::string_view(word).ends_with(ending)) continue;
         if (auto meaning = meaning_of(std::string_view(word).substr(0, word.size() - ending.size()))) {
@@ -122,8 +126,12 @@ public:
                 settle_se(i);
             else if (word == "in" || word == "\"" || word == "'")
                 settle_in(i);
+            else if (word == "n")
+                settle_n(i);
             else if (word == "a" && after_direction(i))
                 items_[i].sense = Sense::toward;
+            else if (word == "x")
+                settle_x(i);
         }
     }
 
@@ -182,9 +190,9 @@ private:
     }
 
     void settle_this(std::size_t i) {
-        const bool thing =
-            next_joined(i) && is_one_of(next(i), {Sense::mound, Sense::fan, Sense::plug, Sense::animal, Sense::plain,
-                                                  Sense::digging, Sense::mention, Sense::surface_plug});
+        const bool thing = next_joined(i) && is_one_of(next(i), {Sense::mound, Sense::fan, Sense::plug, Sense::animal,
+                                                                 Sense::plain, Sense::digging, Sense::mention,
+                                                                 Sense::surface_plug, Sense::growth, Sense::crusher});
         if (thing && !after_direction(i)) items_[i].sense = Sense::article;
     }
 
@@ -205,13 +213,40 @@ private:
         if (verb || denied || plain) items_[i].sense = Sense::filler;
     }
 
+    // "fresh n damp", "mole n gopher": and.
+    void settle_n(std::size_t i) {
+        if (i == 0 || !next_joined(i) || !joined(items_, i) || after_direction(i)) return;
+        const auto kind = [&](std::size_t k) {
+            switch (items_[k].sense) {
+                case Sense::fresh:
+                case Sense::older:
+                case Sense::crushed: return 1;
+                case Sense::mention:
+                case Sense::animal:
+                case Sense::mound: return 2;
+                default: return 0;
+            }
+        };
+        std::size_t next = i + 1;
+        while (next + 1 < items_.size() && is_one_of(items_[next].sense, {Sense::article, Sense::filler})) ++next;
+        if (kind(i - 1) != 0 && kind(i - 1) == kind(next)) items_[i].sense = Sense::filler;
+    }
+
+    // "aplastado x la camioneta": por.
+    void settle_x(std::size_t i) {
+        if (i > 0 && next_joined(i) &&
+            is_one_of(next(i), {Sense::article, Sense::crusher, Sense::mention, Sense::animal, Sense::growth}) &&
+            !is_one_of(items_[i - 1].sense, {Sense::number, Sense::mound}))
+            items_[i].sense = Sense::by;
+    }
+
     void settle_in(std::size_t i) {
         const bool behind_number = i > 0 && items_[i - 1].sense == Sense::number && joined(items_, i);
         if (items_[i].folded != "in") {
             if (!behind_number) items_[i].sense = Sense::filler;
             return;
         }
-        items_[i].sense = behind_number ? Sense::unit : Sense::plain;
+        items_[i].sense = behind_number ? Sense::unit : Sense::preposition;
         items_[i].value = 0.0254;
     }
 

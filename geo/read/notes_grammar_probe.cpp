@@ -41,7 +41,10 @@ private:
     [[nodiscard]] std::size_t from_plug_at(std::size_t i) const {
         std::size_t next = i;
         if (d_.linked_as(next, {Sense::compass})) ++next;
-        if (!d_.linked_as(next, {Sense::of})) return 0;
+        if (d_.linked_as(next, {Sense::toward, Sense::distance}) && d_.linked_as(next + 1, {Sense::of})) ++next;
+        if (!d_.linked_as(next, {Sense::of, Sense::away, Sense::preposition}) &&
+            !(next < d_.size() && d_.linked_as(next, {Sense::depth, Sense::filler}) && d_.items[next].folded.front() == 'd'))
+            return 0;
         ++next;
         while (d_.linked_as(next, {Sense::article})) ++next;
         return d_.linked_as(next, {Sense::plug, Sense::mound}) ? next + 1 - i : 0;
@@ -138,6 +141,7 @@ private:
         if (told.tunnel && (told.negative || told.hit || (told.length && told.placed))) return true;
         if (told.hit && told.length && (told.placed || told.sure_hit)) return true;
         if ((told.sure_hit && told.negative) || (told.hit && told.missed)) return true;
+        if (told.missed && told.length && (told.placed || told.distance)) return true;
         return told.sure_hit && d_.starts_clause(from) && d_.starts_clause(end);
     }
 

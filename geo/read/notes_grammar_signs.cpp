@@ -104,7 +104,8 @@ void read_animal(Draft& d, std::size_t i) {
     std::size_t from = i;
     std::size_t to = i + 1;
     if (i > 0 && d.open(i - 1) && joined(d.items, i) &&
-        (d.items[i - 1].folded == "ground" || d.items[i - 1].folded == "pocket" || d.items[i - 1].folded == "field"))
+        (d.items[i - 1].folded == "ground" || d.items[i - 1].folded == "pocket" || d.items[i - 1].folded == "field" ||
+         d.items[i - 1].folded == "gr" || d.items[i - 1].folded == "grd" || d.items[i - 1].folded == "grnd"))
         from = i - 1;
     if (i >= 2 && d.linked_as(i - 1, {Sense::of}) && joined(d.items, i) &&
         d.open_as(i - 2, {Sense::mound, Sense::digging, Sense::tunnel}))
@@ -114,61 +115,34 @@ void read_animal(Draft& d, std::size_t i) {
     take_sign(d, from, to, kind);
 }
 
-bool is_old_word(const Item& item) { return item.folded == "old" || item.folded == "ago"; }
+// "or" in "no dogs or kids".
+bool names_further(const Draft& d, std::size_t i) {
+    if (!d.open(i) || !joined(d.items, i) || !joined(d.items, i + 1)) return false;
+    const std::string& word = d.items[i].folded;
+    return word == "or" || word == "o" || word == "nor" || word == "ni" || word == "and" || word == "u" || word == "y";
+}
 
-// "2 days old", "hace dos semanas".
-void read_ages(Draft& d) {
-    for (std::size_t i = 1; i < d.size(); ++i) {
-        if (!d.linked_as(i, {Sense::age})) continue;
-        const Item& number = d.items[i - 1];
-        const bool article = number.sense == Sense::article && number.use == Use::open;
-        const bool some = number.sense == Sense::filler && number.use == Use::open;  // "a few"
-        if (!article && !some && !(number.sense == Sense::number && number.use == Use::open)) continue;
-        std::size_t from = i - 1;
-        std::size_t to = i + 1;
-        bool told = d.items[i].folded.find(" old") != std::string::npos;
-        if (d.open(to) && joined(d.items, to) && is_old_word(d.items[to])) {
-            told = true;
-            ++to;
-        }
-        if (from > 0 && d.open_as(from - 1, {Sense::ago}) && joined(d.items, from)) {
-            told = true;
-            --from;
-        }
-        if (!told) continue;
-        const double days = d.items[i].value * (article ? 1.0 : some ? 3.0 : number.value);
-        const Freshness freshness = days <= 1.0 ? Freshness::fresh : Freshness::older;
-        for (std::size_t k = from; k < to; ++k) d.freshness[k] = true;
-        d.take(from, to, NotePartKind::freshness, to_text(freshness));
-        if (!d.reading.freshness) d.reading.freshness = freshness;
+// "plug at the surface", "flush plug": the words from `from` to `to`.
+bool surface_plug_at(const Draft& d, std::size_t i, std::size_t& from, std::size_t& to) {
+    const auto between = {Sense::toward, Sense::at, Sense::article, Sense::filler, Sense::preposition, Sense::more};
+    to = i + 1;
+    while (d.linked_as(to, between) && to < i + 4) ++to;
+    from = i;
+    if (d.linked_as(to, {Sense::surface})) {
+        ++to;
+        return true;
     }
-}
-
-Freshness freshness_of(Sense sense) {
-    if (sense == Sense::fresh) return Freshness::fresh;
-    return sense == Sense::older ? Freshness::older : Freshness::crushed;
-}
-
-void use_freshness(NoteReading& reading, Freshness freshness) {
-    if (!reading.freshness || *reading.freshness == freshness) {
-        reading.freshness = freshness;
-        return;
-    }
-    const bool crushed = freshness == Freshness::crushed;  // it outweighs an age: nothing can be read from the fan
-    reading.problems.push_back("both " + to_text(*reading.freshness) + " and " + to_text(freshness) +
-                               " are noted; taken as " + to_text(crushed ? freshness : *reading.freshness));
-    if (crushed) reading.freshness = freshness;
-}
-
-bool any_bearing(const Draft& d) {
-    for (std::size_t i = 0; i < d.size(); ++i)
-        if (direction_at(d.items, i, false)) return true;
-    return false;
+    to = i + 1;
+    if (i == 0 || !joined(d.items, i) || !d.open_as(i - 1, {Sense::surface})) return false;
+    from = i - 1;
+    return true;
 }
 
 }  // namespace
 
 void read_mentions(Draft& d) {
+    std::string denied;         // the word that denies the mention before
+    std::size_t denied_to = 0;  // where that mention ended
     for (std::size_t i = 0; i < d.size(); ++i) {
         const bool digger_seen = d.open_as(i, {Sense::animal}) &&
                                  static_cast<SignKind>(static_cast<int>(d.items[i].value)) == SignKind::other && i > 0 &&
@@ -179,12 +153,24 @@ void read_mentions(Draft& d) {
         const auto category =
             digger_seen ? MentionCategory::wildlife : static_cast<MentionCategory>(static_cast<int>(d.items[i].value));
         std::size_t from = i;
-        if (const auto denial = d.denial_of(i))
+        std::string words = d.text(i, i + 1);
+        if (!denied.empty() && i == denied_to + 1 && names_further(d, denied_to)) {
+            from = denied_to;  // "no dogs or kids"
+            words = std::string(denied).append(" ").append(words);
+        } else if (const auto denial = d.denial_of(i)) {
             from = *denial;
-        else if (i > 0 && joined(d.items, i) && is_count(d.items[i - 1]))
+            words = d.text(from, i + 1);
+            denied = d.text(from, from + 1);
+        } else if (i > 0 && joined(d.items, i) && is_count(d.items[i - 1])) {
             from = i - 1;
-        d.reading.mentions.push_back({category, d.text(from, i + 1)});
-        d.take(from, i + 1, NotePartKind::mention, to_text(category) + ": " + d.text(from, i + 1));
+            words = d.text(from, i + 1);
+            denied.clear();
+        } else {
+            denied.clear();
+        }
+        denied_to = i + 1;
+        d.reading.mentions.push_back({category, words});
+        d.take(from, i + 1, NotePartKind::mention, to_text(category) + ": " + words);
         if (category != MentionCategory::wildlife && category != MentionCategory::pets) continue;
         // "fox den", "madriguera de zorro": the digging is theirs
         std::size_t digging = d.size();
@@ -214,9 +200,14 @@ void read_counts(Draft& d) {
 
 void read_signs(Draft& d) {
     for (std::size_t i = 0; i < d.size(); ++i) {
-        if (d.open_as(i, {Sense::surface_plug}) && !d.denial_of(i)) {
+        std::size_t from = 0;
+        std::size_t to = 0;
+        if (d.open_as(i, {Sense::plug}) && !d.denial_of(i) && surface_plug_at(d, i, from, to)) {
             use_kind(d, SignKind::surface_plug);
-            take_sign(d, i, i + 1, SignKind::surface_plug);
+            take_sign(d, from, to, SignKind::surface_plug);
+        } else if (d.open_as(i, {Sense::surface_plug}) && !d.denial_of(i)) {
+            use_kind(d, SignKind::surface_plug);
+            take_sign(d, i, d.linked_as(i + 1, {Sense::surface}) ? i + 2 : i + 1, SignKind::surface_plug);
         } else if (d.open_as(i, {Sense::animal})) {
             read_animal(d, i);
         }
@@ -235,32 +226,6 @@ void read_signs(Draft& d) {
     }
     // "mound" alone says the usual thing; "mole mound" is a mole's
     if (mound && !d.reading.kind) d.reading.kind = SignKind::gopher_mound;
-}
-
-void read_freshness(Draft& d) {
-    read_ages(d);
-    for (std::size_t i = 0; i < d.size(); ++i) {
-        if (!d.open_as(i, {Sense::fresh, Sense::older, Sense::crushed})) continue;
-        Freshness freshness = freshness_of(d.items[i].sense);
-        std::size_t from = i;
-        if (const auto denial = d.denial_of(i)) {
-            if (freshness != Freshness::fresh) continue;  // not old may be fresh, and may not
-            freshness = Freshness::older;
-            from = *denial;
-        }
-        std::size_t to = i + 1;
-        if (freshness == Freshness::crushed && d.open(to) && d.items[to].folded == "over") ++to;
-        for (std::size_t k = from; k < to; ++k) d.freshness[k] = true;
-        use_freshness(d.reading, freshness);
-        d.take(from, to, NotePartKind::freshness, to_text(freshness));
-    }
-    // "fan flat": the word fan is understood, there is just no bearing
-    if (!d.lone_fan || d.says_fan() || any_bearing(d)) return;
-    const std::size_t fan = *d.lone_fan;
-    const bool beside = (fan + 1 < d.size() && d.freshness[fan + 1]) || (fan > 0 && d.freshness[fan - 1]);
-    if (!beside) return;
-    d.skip(fan);
-    d.lone_fan.reset();
 }
 
 }  // namespace plugside::note_words
