@@ -11,6 +11,7 @@ namespace {
 
 constexpr double spacing_px = 11.0;
 constexpr double least_step_px = 3.0;
+constexpr double least_piece_px = 7.0;
 
 // The chance seen between the middles of cells; nothing where no cell of the field is near.
 class SeenAt {
@@ -60,6 +61,10 @@ void draw_unseen_along(MapSheet& sheet, const SeenAt& seen, const QLineF& line, 
         if (!chance) return std::nullopt;
         return *chance - below;
     };
+    // a scrap of a line tells nothing and looks like a mark
+    const auto draw_piece = [&](double begin, double end) {
+        if ((end - begin) * length >= least_piece_px) sheet.painter.drawLine(line.pointAt(begin), line.pointAt(end));
+    };
     std::optional<double> from;
     std::optional<double> last = excess(0.0);
     if (last && *last < 0.0) from = 0.0;
@@ -72,13 +77,13 @@ void draw_unseen_along(MapSheet& sheet, const SeenAt& seen, const QLineF& line, 
             const double cut = last && here && *last != *here
                                    ? last_share + (share - last_share) * std::clamp(*last / (*last - *here), 0.0, 1.0)
                                    : 0.5 * (last_share + share);
-            if (from) sheet.painter.drawLine(line.pointAt(*from), line.pointAt(cut));
+            if (from) draw_piece(*from, cut);
             from = inside ? std::optional(cut) : std::nullopt;
         }
         last = here;
         last_share = share;
     }
-    if (from) sheet.painter.drawLine(line.pointAt(*from), line.pointAt(1.0));
+    if (from) draw_piece(*from, 1.0);
 }
 
 void draw_family(MapSheet& sheet, const SeenAt& seen, const QRectF& box, double slope, double step_px, double below) {
@@ -107,8 +112,8 @@ void draw_unseen(MapSheet& sheet, const SeenSurface& surface) {
     const MultiPolygon& boundary = sheet.field.survey.ground.boundary;
     if (!boundary.empty()) sheet.painter.setClipPath(screen_path(boundary, sheet.view), Qt::IntersectClip);
     QColor line = sheet.style.unwalked;
-    line.setAlphaF(sheet.style.theme == Theme::light ? 0.62F : 0.85F);
-    sheet.painter.setPen(sheet.pen(line, 0.9));
+    line.setAlphaF(sheet.style.theme == Theme::light ? 0.8F : 0.95F);
+    sheet.painter.setPen(sheet.pen(line, 1.0));
     const SeenAt seen(surface);
     const double step_px = std::max(least_step_px, 0.5 * surface.cell_m * sheet.view.pixels_per_metre());
     draw_family(sheet, seen, seen_box, 1.0, step_px, half_seen);

@@ -25,6 +25,16 @@ QString verdict(SignKind kind) {
     return DiggerKeyView::tr("Something else's work.");
 }
 
+QPixmap drawn(DiggerPicture picture, const MapStyle& style, double device_pixel_ratio) {
+    constexpr QSizeF size(222.0, 148.0);
+    QPixmap pixmap((size * device_pixel_ratio).toSize());
+    pixmap.setDevicePixelRatio(device_pixel_ratio);
+    pixmap.fill(style.slip);
+    QPainter painter(&pixmap);
+    draw_digger_picture(painter, QRectF(QPointF(0.5, 0.5), size - QSizeF(1.0, 1.0)), picture, style);
+    return pixmap;
+}
+
 QString words(std::string_view text) { return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size())); }
 
 }  // namespace
@@ -77,11 +87,15 @@ DiggerKeyView::DiggerKeyView(FieldSession& session, Choices& choices, QWidget* p
     answer_column_ = new QVBoxLayout(answers_);
     answer_column_->setContentsMargins(0, 0, 0, 0);
     answer_column_->setSpacing(7);
+    answer_column_->addStretch(1);
+    deciding_ = new QLabel(this);
+    deciding_->setAccessibleName(tr("what decided it"));
     verdict_ = label_in_role("title", this);
     why_ = label_in_role("body", this);
     column->addWidget(title_);
     column->addWidget(question_);
     column->addWidget(answers_, 1);
+    column->addWidget(deciding_);
     column->addWidget(verdict_);
     column->addWidget(why_);
     column->addStretch(0);
@@ -128,7 +142,7 @@ void DiggerKeyView::show_question() {
     for (std::size_t i = 0; i < asked.answers.size(); ++i) {
         const int number = static_cast<int>(i) + 1;
         auto* button = new DiggerAnswerButton(number, asked.answers[i], choices_, answers_);
-        answer_column_->addWidget(button, 1);
+        answer_column_->insertWidget(number - 1, button, 100);
         // the button goes away with its question: not while its own click is under way
         connect(
             button, &QAbstractButton::clicked, this, [this, number] { answer(number); }, Qt::QueuedConnection);
@@ -137,6 +151,7 @@ void DiggerKeyView::show_question() {
         if (i == 0 && isVisible()) button->setFocus(Qt::OtherFocusReason);
     }
     answers_->show();
+    deciding_->hide();
     verdict_->hide();
     why_->hide();
     take_->hide();
@@ -164,6 +179,8 @@ void DiggerKeyView::show_end() {
     const bool told = end_->digger.has_value();
     verdict_->setText(told ? verdict(*end_->digger) : tr("It cannot be told."));
     why_->setText(tr("%1 (%2)").arg(words(end_->why), words(end_->source)));
+    deciding_->setPixmap(drawn(end_->picture, style_of(choices_.theme()), devicePixelRatioF()));
+    deciding_->show();
     verdict_->show();
     why_->show();
     back_->setEnabled(true);

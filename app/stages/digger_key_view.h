@@ -74,6 +74,7 @@ private:
     QLabel* question_;
     QWidget* answers_;
     QVBoxLayout* answer_column_;
+    QLabel* deciding_;
     QLabel* verdict_;
     QLabel* why_;
     QPushButton* back_;

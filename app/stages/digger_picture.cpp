@@ -23,8 +23,12 @@ public:
     }
     void grass(QPointF at, double size = 1.0) {
         pen(mixed(style_.tints[3], style_.ink, 0.55), 1.1);
-        for (const double lean : {-3.0, 0.0, 3.0})
-            painter_.drawLine(at, at + QPointF(lean, -6.0 + 0.3 * std::abs(lean)) * size);
+        const auto blade = [&](double foot, double tip, double high) {
+            painter_.drawLine(at + QPointF(foot, 0.0) * size, at + QPointF(tip, -high) * size);
+        };
+        blade(-2.2, -4.6, 4.2);
+        blade(-0.4, 0.6, 7.2);
+        blade(2.0, 4.4, 5.0);
     }
     // Loose soil: an outline with crumbs in it.
     void soil(const QPainterPath& shape, std::initializer_list<QPointF> crumbs) {

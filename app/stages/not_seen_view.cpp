@@ -174,10 +174,9 @@ void NotSeenView::refresh() {
     animals_->setVisible(unwalked);
     animals_words_->setVisible(unwalked);
     animals_->setText(tr("%1 animals").arg(whole_range(seen->animals_unwalked)));
-    animals_words_->setText(tr("where nobody walked, in %1 of 100 such cases; expected %2, with %3 mounds (%4)")
+    animals_words_->setText(tr("where nobody walked, in %1 of 100 such cases; expected %2, with %3 of their mounds")
                                 .arg(level)
                                 .arg(seen->animals_unwalked.expected, 0, 'f', 1)
-                                .arg(std::lround(seen->mounds_unwalked.expected))
                                 .arg(whole_range(seen->mounds_unwalked)));
     leans_->setText(leaning(*seen));
     QStringList sentences;

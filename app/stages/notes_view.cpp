@@ -163,9 +163,9 @@ void NotesView::refresh_counts() {
     const auto number = [](std::optional<std::size_t> count) {
         return count ? QString::number(*count) : QStringLiteral("…");
     };
-    rest_key_->setText(tr("left over: %1").arg(number(model_->count(NotesShown::with_a_rest))));
-    all_key_->setText(tr("all: %1").arg(number(model_->count(NotesShown::all))));
-    mentions_key_->setText(tr("who: %1").arg(number(model_->count(NotesShown::with_mentions))));
+    rest_key_->setText(tr("rest %1").arg(number(model_->count(NotesShown::with_a_rest))));
+    all_key_->setText(tr("all %1").arg(number(model_->count(NotesShown::all))));
+    mentions_key_->setText(tr("who %1").arg(number(model_->count(NotesShown::with_mentions))));
     const bool of_notes = !corrections_key_->isChecked();
     rest_key_->setChecked(of_notes && model_->shown() == NotesShown::with_a_rest);
     all_key_->setChecked(of_notes && model_->shown() == NotesShown::all);
@@ -186,7 +186,7 @@ void NotesView::refresh_corrections() {
     corrections_->clear();
     for (const NoteRule& rule : rules) corrections_->addItem(rule_words(rule));
     corrections_->setCurrentRow(std::min(std::max(at, 0), corrections_->count() - 1));
-    corrections_key_->setText(tr("put right: %1").arg(rules.size()));
+    corrections_key_->setText(tr("mended %1").arg(rules.size()));
     corrections_key_->setEnabled(!rules.empty());
     lift_->setEnabled(!rules.empty());
     if (rules.empty() && corrections_key_->isChecked()) show_corrections(false);
