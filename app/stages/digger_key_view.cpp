@@ -103,7 +103,7 @@ DiggerKeyView::DiggerKeyView(FieldSession& session, Choices& choices, QWidget* p
     keys->setSpacing(6);
     back_ = new QPushButton(tr("back"), this);
     back_->setToolTip(tr("the question before (Backspace)"));
-    take_ = new QPushButton(this);
+    take_ = new QPushButton(tr("take it so"), this);
     take_->setObjectName(QStringLiteral("main_button"));
     take_->setToolTip(tr("Enter"));
     away_ = new QPushButton(tr("leave it"), this);
@@ -185,7 +185,6 @@ void DiggerKeyView::show_end() {
     why_->show();
     back_->setEnabled(true);
     take_->setVisible(told);
-    take_->setText(tr("take it so"));
     away_->setText(told ? tr("leave it") : tr("leave it as it is"));
     if (isVisible()) (told ? take_ : away_)->setFocus(Qt::OtherFocusReason);
     setAccessibleDescription(verdict_->text() + QLatin1Char(' ') + why_->text());

@@ -48,12 +48,14 @@ public:
         painter_.drawLine(at + QPointF(-0.3 * radius, 2.0), at + QPointF(0.5 * radius, 1.5));
     }
     void hole(QPointF at, double radius) {
-        pen(style_.slip, 2.6);
+        pen(style_.soil, 2.0);
         painter_.setBrush(QColor(0, 0, 0));
         painter_.drawEllipse(at, radius, 0.72 * radius);
-        pen(style_.ink, 1.0);
-        painter_.setBrush(Qt::NoBrush);
-        painter_.drawEllipse(at, radius + 1.6, 0.72 * radius + 1.6);
+        // light falls on the far wall of the hole
+        painter_.setPen(Qt::NoPen);
+        painter_.setBrush(mixed(QColor(0, 0, 0), style_.dry_soil, 0.55));
+        painter_.drawChord(QRectF(at.x() - 0.8 * radius, at.y() - 0.56 * radius, 1.6 * radius, 1.1 * radius), 200 * 16,
+                           140 * 16);
     }
     void fan() {
         QPainterPath shape(QPointF(40.0, 58.0));

@@ -65,7 +65,13 @@ void NoteWordsView::pick(std::size_t first, std::size_t last) {
     tell();
 }
 
+void NoteWordsView::show_all_left_over(bool on) {
+    all_left_over_ = on;
+    update();
+}
+
 bool NoteWordsView::is_picked(std::size_t word) const {
+    if (all_left_over_) return words_[word].sense == PieceSense::left_over;
     if (!picked_) return false;
     const auto [low, high] = std::minmax(picked_->first, picked_->second);
     return word >= low && word <= high;

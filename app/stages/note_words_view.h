@@ -25,6 +25,8 @@ public:
     // Stretches of words left over, one after the other.
     [[nodiscard]] std::vector<std::string> left_over() const;
     void pick(std::size_t first, std::size_t last);
+    // All words left over are shown as picked, whatever is.
+    void show_all_left_over(bool on);
     [[nodiscard]] std::size_t words() const { return words_.size(); }
 
     [[nodiscard]] QSize sizeHint() const override { return {320, heightForWidth(320)}; }
@@ -50,6 +52,7 @@ private:
     Choices& choices_;
     std::string note_;
     std::vector<NotePiece> words_;
+    bool all_left_over_ = false;
     std::optional<std::pair<std::size_t, std::size_t>> picked_;  // where picking began, and where it stands
 };
 

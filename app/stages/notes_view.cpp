@@ -130,7 +130,7 @@ void NotesView::build_correction() {
     keys->setSpacing(6);
     this_note_ = new QPushButton(tr("in this note"), correcting_);
     this_note_->setToolTip(tr("Ctrl+Enter"));
-    whole_walk_ = new QPushButton(correcting_);
+    whole_walk_ = new QPushButton(tr("in all of the walk"), correcting_);
     whole_walk_->setToolTip(tr("Ctrl+Shift+Enter"));
     keys->addWidget(this_note_, 2);
     keys->addWidget(whole_walk_, 3);
@@ -140,6 +140,7 @@ void NotesView::build_correction() {
         if (!filling_) whole_rest_->setChecked(false);
         count_again();
     });
+    connect(whole_rest_, &QPushButton::toggled, words_, &NoteWordsView::show_all_left_over);
     connect(whole_rest_, &QPushButton::toggled, this, &NotesView::count_again);
     connect(meaning_, &QComboBox::currentIndexChanged, this, &NotesView::count_again);
     connect(degrees_, &QSpinBox::valueChanged, this, [this] {
@@ -233,6 +234,7 @@ void NotesView::show_note_of(std::size_t mound) {
 }
 
 void NotesView::show_current() {
+    const auto before = at_hand_;
     const QModelIndex index = list_->currentIndex();
     const bool valid = index.isValid() && index.row() < model_->rowCount();
     at_hand_ = valid ? std::optional(model_->mound_of(index.row())) : std::nullopt;
@@ -244,7 +246,9 @@ void NotesView::show_current() {
     words_->show_note(mound->note, corrected_reading(session_.field()->survey, *mound));
     const auto stretches = words_->left_over().size();
     whole_rest_->setVisible(stretches > 1);
-    whole_rest_->setChecked(stretches > 1);
+    whole_rest_->setChecked(false);
+    // what was said of one note is not meant of the next
+    if (before != at_hand_) say(0);
     filling_ = false;
     count_again();
 }
@@ -253,6 +257,8 @@ void NotesView::say(int meaning, int degrees) {
     degrees_->setValue(degrees);
     meaning_->setCurrentIndex(meaning);
 }
+
+void NotesView::take_all_of_the_rest() { whole_rest_->setChecked(true); }
 
 bool NotesView::something_to_say() const { return whole_rest_->isChecked() || !words_->picked().empty(); }
 

@@ -31,6 +31,8 @@ public:
     [[nodiscard]] NoteWordsView& words() { return *words_; }
     // Which meaning of note_meanings() is said, and its bearing.
     void say(int meaning, int degrees = 0);
+    // Everything left over, not only what is picked.
+    void take_all_of_the_rest();
     // What the correction would change in the whole walk; nothing while it is being counted.
     [[nodiscard]] const std::optional<RuleEffect>& effect() const { return effect_; }
     void show_note_of(std::size_t mound);

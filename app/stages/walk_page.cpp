@@ -1,7 +1,7 @@
 #include "app/stages/walk_page.h"
 
+#include <QApplication>
 #include <QHBoxLayout>
-#include <QScrollArea>
 #include <QVBoxLayout>
 #include <algorithm>
 
@@ -201,6 +201,10 @@ void WalkPage::show_part(WalkPart part) {
     chosen_ = true;
     part_ = part;
     digger_open_ = false;
+    // the focus does not stay behind in a part that goes away
+    const QWidget* focus = QApplication::focusWidget();
+    if (focus != nullptr && isAncestorOf(focus))
+        part_keys_[static_cast<std::size_t>(part)]->setFocus(Qt::ShortcutFocusReason);
     lay_part();
     if (part == WalkPart::notes) {
         if (choices_.mound()) notes_->show_note_of(*choices_.mound());

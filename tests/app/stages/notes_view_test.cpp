@@ -134,6 +134,7 @@ TEST_F(NotesViewTest, TheWholeRestIsTakenAtOnce) {
     view_.show_note_of(4);
     EXPECT_EQ(view_.words().left_over(), (std::vector<std::string>{"zz", "qq"}));
     view_.say(meaning_of(""));
+    view_.take_all_of_the_rest();
     view_.correct_this_note();
     EXPECT_EQ(survey().note_rules.size(), 2U);
     ASSERT_TRUE(QTest::qWaitFor([&] { return view_.model().count(NotesShown::with_a_rest) == 2U; }, 20000));
