@@ -9,7 +9,7 @@ namespace plugside {
 
 namespace {
 
-constexpr double spacing_px = 11.0;
+constexpr double spacing_px = 12.0;
 constexpr double least_step_px = 3.0;
 constexpr double least_piece_px = 7.0;
 

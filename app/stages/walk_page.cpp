@@ -206,6 +206,7 @@ void WalkPage::show_part(WalkPart part) {
     if (focus != nullptr && isAncestorOf(focus))
         part_keys_[static_cast<std::size_t>(part)]->setFocus(Qt::ShortcutFocusReason);
     lay_part();
+    if (session_.field()) pick_what_is_looked_at();
     if (part == WalkPart::notes) {
         if (choices_.mound()) notes_->show_note_of(*choices_.mound());
         notes_->take_focus();
@@ -229,8 +230,19 @@ void WalkPage::lay_part() {
     facts_room_->setVisible(!digger_open_ && part_ != WalkPart::notes && part_ != WalkPart::not_seen);
 }
 
+// What is looked at is picked, so that the map, the facts and the questions are about it.
+void WalkPage::pick_what_is_looked_at() {
+    const Finding* finding = to_look_at_->at_hand();
+    if (part_ != WalkPart::to_look_at || choices_.mound() || !finding || finding->marks.empty()) return;
+    const auto& mounds = session_.field()->survey.mounds;
+    const auto found =
+        std::find_if(mounds.begin(), mounds.end(), [&](const Mound& one) { return one.name == finding->marks.front(); });
+    if (found != mounds.end()) choices_.pick_mound(static_cast<std::size_t>(found - mounds.begin()));
+}
+
 void WalkPage::ask_who_dug() {
     const auto field = session_.field();
+    if (field) pick_what_is_looked_at();
     if (!field || !choices_.mound() || *choices_.mound() >= field->survey.mounds.size()) return;
     const std::string& mark = field->survey.mounds[*choices_.mound()].name;
     const Finding* asked = part_ == WalkPart::to_look_at ? to_look_at_->at_hand() : nullptr;

@@ -52,6 +52,7 @@ private:
     void name_parts();
     void list_findings(const std::vector<ReadFinding>& findings);
     void lay_part();
+    void pick_what_is_looked_at();
     [[nodiscard]] QStringList plan_lines() const;
 
     FieldSession& session_;

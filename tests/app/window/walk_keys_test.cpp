@@ -1,5 +1,6 @@
 // The Walk step by keys alone.
 #include <QLabel>
+#include <fstream>
 
 #include "app/stages/mound_facts.h"
 #include "app/window/main_window.h"
@@ -11,8 +12,20 @@ namespace {
 class WalkKeys : public OnScreen {
 protected:
     void open_sample() {
-        const std::filesystem::path sample = std::filesystem::path(PLUGSIDE_SOURCE_DIR) / "sample-projects" / "creek-meadow";
-        window_.open_files({sample / "walk.gpx", sample / "ground.gpkg"});
+        window_.open_files({sample_ / "walk.gpx", sample_ / "ground.gpkg"});
+        wait_and_show();
+    }
+    // The same walk, in which one note speaks of a mole's hill.
+    void open_sample_with_a_doubt() {
+        std::ifstream walk(sample_ / "walk.gpx");
+        std::string text((std::istreambuf_iterator<char>(walk)), std::istreambuf_iterator<char>());
+        text.replace(text.find("<cmt>crushed</cmt>"), 18, "<cmt>round hill, hole in the middle</cmt>");
+        const std::filesystem::path doubtful = folder_.filePath("walk.gpx").toStdString();
+        std::ofstream(doubtful) << text;
+        window_.open_files({doubtful});
+        wait_and_show();
+    }
+    void wait_and_show() {
         ASSERT_TRUE(wait_for([&] { return window_.session().looked_back() && window_.session().findings(); }));
         window_.show();
         window_.activateWindow();
@@ -25,6 +38,8 @@ protected:
     static bool wait_for(const std::function<bool()>& done) { return QTest::qWaitFor(done, 30000); }
     WalkPage& walk() { return window_.slip().walk(); }
 
+    const std::filesystem::path sample_ = std::filesystem::path(PLUGSIDE_SOURCE_DIR) / "sample-projects" / "creek-meadow";
+    QTemporaryDir folder_;
     MainWindow window_;
 };
 
@@ -69,6 +84,19 @@ TEST_F(WalkKeys, TheQuestionsAboutADiggerAreAnsweredByDigitsAndLeftByEscape) {
     // the digits go to the steps again
     press(Qt::Key_2);
     EXPECT_EQ(window_.choices().step(), Step::systems);
+}
+
+TEST_F(WalkKeys, WhatLooksWrongIsPickedWhenItIsLookedAt) {
+    open_sample_with_a_doubt();
+    ASSERT_FALSE(window_.session().findings()->empty());
+    press(Qt::Key_L);
+    ASSERT_NE(walk().findings().at_hand(), nullptr);
+    ASSERT_TRUE(window_.choices().mound().has_value());
+    EXPECT_EQ(window_.session().field()->survey.mounds[*window_.choices().mound()].name,
+              walk().findings().at_hand()->marks.front());
+    press(Qt::Key_I);
+    ASSERT_NE(walk().digger_key(), nullptr);
+    EXPECT_EQ(walk().digger_key()->mark(), walk().findings().at_hand()->marks.front());
 }
 
 TEST_F(WalkKeys, TheHatchingIsShownAndHiddenByItsKey) {
