@@ -180,7 +180,9 @@ void draw_ground(MapSheet& sheet) {
         sheet.painter.fillRect(sheet.view.screen(), sheet.style.field);
     else
         sheet.painter.fillPath(field, sheet.style.field);
-    if (sheet.plan && sheet.show.unwalked) {
+    if (sheet.show.unwalked && sheet.show.seen) {
+        draw_unseen(sheet, *sheet.show.seen);
+    } else if (sheet.plan && sheet.show.unwalked) {
         const QPainterPath unwalked = screen_path(sheet.plan->unwalked, sheet.view);
         QColor ground = sheet.style.unwalked;
         ground.setAlphaF(0.10F);

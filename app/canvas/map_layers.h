@@ -29,7 +29,14 @@ struct MapSheet {
     [[nodiscard]] QPen pen(const QColor& colour, double width) const { return QPen(colour, width * style.line_factor); }
 };
 
-void draw_ground(MapSheet& sheet);   // field, unwalked, keep-clear, barriers, boundary, track
+void draw_ground(MapSheet& sheet);  // field, unwalked, keep-clear, barriers, boundary, track
+// Single lines where less than half of the mounds were seen, crossed ones where hardly any were.
+inline constexpr double half_seen = 0.5;
+inline constexpr double hardly_seen = 0.1;
+void draw_unseen(MapSheet& sheet, const SeenSurface& surface);
+// The same for a key.
+void draw_unseen_swatch(QPainter& painter, const QRectF& place, bool crossed, const MapStyle& style);
+
 void draw_systems(MapSheet& sheet);  // tinted outlines
 void draw_runs(MapSheet& sheet);     // bands and lines
 void draw_marks(MapSheet& sheet);    // mounds and other signs

@@ -13,12 +13,14 @@
 
 #include <QImage>
 #include <QPainter>
+#include <memory>
 #include <stop_token>
 #include <vector>
 
 #include "app/canvas/palette.h"
 #include "app/canvas/view_transform.h"
 #include "core/plan/plan.h"
+#include "core/walking/not_seen.h"
 #include "geo/read/field_survey.h"
 
 namespace plugside {
@@ -31,9 +33,10 @@ struct MapShow {
     bool runs = true;
     bool unlikely_runs = false;  // less likely than .5
     bool sets = true;
-    bool names = true;            // letters, barrier and keep-clear names
-    double plan_opacity = 1.0;    // less while the plan is older than the survey
-    std::vector<QRectF> covered;  // parts of the view that something stands on: no label is put there
+    bool names = true;                        // letters, barrier and keep-clear names
+    double plan_opacity = 1.0;                // less while the plan is older than the survey
+    std::shared_ptr<const SeenSurface> seen;  // what the walk saw, drawn in place of the plan's unwalked ground
+    std::vector<QRectF> covered;              // parts of the view that something stands on: no label is put there
     friend bool operator==(const MapShow&, const MapShow&) = default;
 };
 

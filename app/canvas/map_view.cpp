@@ -40,6 +40,7 @@ MapView::MapView(FieldSession& session, Choices& choices, QWidget* parent)
     connect(&session_, &FieldSession::field_replaced, this, &MapView::take_field);
     connect(&session_, &FieldSession::survey_edited, this, qOverload<>(&QWidget::update));
     connect(&session_, &FieldSession::plan_changed, this, qOverload<>(&QWidget::update));
+    connect(&session_, &FieldSession::not_seen_changed, this, qOverload<>(&QWidget::update));
     connect(&choices_, &Choices::step_changed, this, &MapView::go_near_the_set);
     connect(&choices_, &Choices::units_changed, this, qOverload<>(&QWidget::update));
     connect(&choices_, &Choices::theme_changed, this, qOverload<>(&QWidget::update));
@@ -95,6 +96,8 @@ MapShow MapView::show_for_step() const {
     show.unlikely_runs = shown_.unlikely_runs && step != Step::walk;
     show.sets = shown_.sets && step == Step::sets;
     show.track = shown_.track && step == Step::walk;
+    if (const auto not_seen = session_.not_seen(); not_seen && step == Step::walk)
+        show.seen = std::shared_ptr<const SeenSurface>(not_seen, &not_seen->surface);
     show.covered = furniture_places(view_);
     for (const QWidget* child : findChildren<QWidget*>(QString(), Qt::FindDirectChildrenOnly))
         if (child->isVisible()) show.covered.emplace_back(child->geometry());

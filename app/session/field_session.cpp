@@ -6,9 +6,11 @@
 #include <utility>
 
 #include "app/commands/decide_command.h"
+#include "app/commands/note_rules_command.h"
 #include "core/mending/findings.h"
 #include "core/plan/make_plan.h"
 #include "geo/read/field_reader.h"
+#include "geo/read/note_corrections.h"
 #include "geo/write/geopackage_layers.h"
 #include "geo/write/waypoints.h"
 
@@ -76,6 +78,9 @@ void FieldSession::start_reading(const Read& read, const std::function<void(Fiel
 
 void FieldSession::adopt(FieldSurvey field, const Files& files, History history) {
     planning_.stop();
+    looking_back_.stop();
+    not_seen_.reset();
+    looked_back_on_.reset();
     if (history == History::forget) {
         history_.clear();
         letters_.clear();
@@ -132,12 +137,71 @@ void FieldSession::answer(const std::vector<Finding>& findings, Answer answer) {
 void FieldSession::apply_answers(const std::vector<AnswerChange>& changes) {
     auto edited = std::make_shared<FieldSurvey>(*field_);
     change_answers(edited->survey, changes);
+    adopt_edit(std::move(edited));
+}
+
+void FieldSession::adopt_edit(std::shared_ptr<FieldSurvey> edited) {
     field_ = std::move(edited);
     answered_.clear();
     for (const MendAnswer& answer : field_->survey.answers) answered_.insert(answer.finding);
     Q_EMIT survey_edited();
     plan_again();
     judge_again();
+}
+
+void FieldSession::use_note_rules(const std::vector<NoteRule>& rules, const QString& words) {
+    if (!field_ || rules == field_->survey.note_rules) return;
+    history_.push(new NoteRulesCommand(field_->survey.note_rules, rules, words, [this](const std::vector<NoteRule>& to) {
+        auto edited = std::make_shared<FieldSurvey>(*field_);
+        plugside::use_note_rules(edited->survey, edited->frame, to);
+        ++edited->survey.revision;
+        adopt_edit(std::move(edited));
+    }));
+}
+
+void FieldSession::tell_digger(const std::string& mark, SignKind kind, const Finding* asked) {
+    if (!field_) return;
+    const auto& mounds = field_->survey.mounds;
+    const auto mound = std::find_if(mounds.begin(), mounds.end(), [&](const Mound& one) { return one.name == mark; });
+    if (mound == mounds.end()) return;
+    std::vector<AnswerChange> changes;
+    const bool as_proposed = asked && asked->mend && asked->mend->sign == kind;
+    if (asked)
+        changes.push_back({asked->id, MendAnswer{asked->id, as_proposed ? Answer::accepted : Answer::refused,
+                                                 asked->mend.value_or(Mend{})}});
+    if (!as_proposed && mound->kind != kind) {
+        Mend mend;
+        mend.kind = MendKind::sign;
+        mend.marks = {mark};
+        mend.sign = kind;
+        const std::string id = own_mend_id(MendKind::sign, mark);
+        changes.push_back({id, MendAnswer{id, Answer::accepted, std::move(mend)}});
+    }
+    if (changes.empty()) return;
+    history_.push(new AnswerCommand(field_->survey, std::move(changes), tr("digger of %1").arg(QString::fromStdString(mark)),
+                                    [this](const std::vector<AnswerChange>& to) { apply_answers(to); }));
+}
+
+void FieldSession::look_back() {
+    if (!plan_is_current()) return;
+    const auto same_ground = [](const Survey& a, const Survey& b) {
+        return a.mounds == b.mounds && a.walks == b.walks && a.ground == b.ground && a.known == b.known;
+    };
+    if (looked_back_on_ && same_ground(looked_back_on_->survey, field_->survey)) return;
+    look_back_again();
+}
+
+void FieldSession::look_back_again() {
+    if (!plan_is_current()) return;
+    looking_back_.start([this, field = field_, plan = plan_](const Progress& progress) -> BackgroundWork::Apply {
+        auto seen = plugside::not_seen(field->survey, *plan, {}, progress);
+        if (progress.stopped()) return {};
+        return [this, field, result = seen ? std::make_shared<const NotSeen>(std::move(*seen)) : nullptr] {
+            not_seen_ = result;
+            looked_back_on_ = field;
+            Q_EMIT not_seen_changed();
+        };
+    });
 }
 
 void FieldSession::judge_again() {
@@ -181,6 +245,7 @@ bool FieldSession::accept(std::shared_ptr<const Plan> plan) {
     plan_ = std::move(plan);
     if (!plan_->first_look) letters_ = letters_of(field_->survey, *plan_);
     Q_EMIT plan_changed();
+    look_back();
     return true;
 }
 

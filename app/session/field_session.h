@@ -6,6 +6,7 @@
 //         handed out.
 // Letters: systems that are still there keep the letters that the last whole plan of this field gave them.
 // Files:  read and written away from the window's thread. A refusal leaves the field as it was.
+// Not seen: worked out after each whole plan whose marks, walks or ground are new; a decision on a set does not change it.
 // Unsaved: decisions that were not handed out yet.
 #pragma once
 
@@ -26,6 +27,7 @@
 #include "core/survey/finding.h"
 #include "core/survey/refusal.h"
 #include "core/units/display.h"
+#include "core/walking/not_seen.h"
 #include "geo/read/field_survey.h"
 
 namespace plugside {
@@ -74,6 +76,15 @@ public:
     [[nodiscard]] bool judging() const { return judging_.running(); }
     // One answer to one or many findings, one act of the history. What has no mend can only be refused.
     void answer(const std::vector<Finding>& findings, Answer answer);
+    // Corrections of how notes are read, in place of those there were; one act of the history that it calls `words`.
+    void use_note_rules(const std::vector<NoteRule>& rules, const QString& words);
+    // What a person saw of a mark's digger. A finding that asked about it is answered with the same act.
+    void tell_digger(const std::string& mark, SignKind kind, const Finding* asked = nullptr);
+    // What the walk did not see, once it was worked out from a whole plan; null until then, and without a track.
+    [[nodiscard]] std::shared_ptr<const NotSeen> not_seen() const { return not_seen_; }
+    [[nodiscard]] bool looked_back() const { return looked_back_on_ != nullptr; }
+    [[nodiscard]] BackgroundWork& looking_back() { return looking_back_; }
+    void look_back_again();
     void plan_again();
     void hand_out(const HandOut& where);
 
@@ -82,6 +93,7 @@ Q_SIGNALS:
     void survey_edited();
     void decided(const plugside::ProbeKey& probe);  // done, undone or redone
     void findings_changed();
+    void not_seen_changed();
     void plan_changed();  // another plan, or its staleness
     void refused(const QString& sentence);
     void handed_out(const QStringList& files);
@@ -92,7 +104,9 @@ private:
     void start_reading(const Read& read, const std::function<void(FieldSurvey)>& done);
     void apply(const SetDecision& decision);
     void apply_answers(const std::vector<AnswerChange>& changes);
+    void adopt_edit(std::shared_ptr<FieldSurvey> edited);
     void judge_again();
+    void look_back();
     [[nodiscard]] QString name_of_set(const ProbeKey& probe) const;
 
     std::shared_ptr<const FieldSurvey> field_;
@@ -102,6 +116,9 @@ private:
     QUndoStack history_;
     std::shared_ptr<const std::vector<Finding>> findings_;
     std::set<std::string> answered_;  // ids of findings with an answer
+    std::shared_ptr<const NotSeen> not_seen_;
+    std::shared_ptr<const FieldSurvey> looked_back_on_;  // what not_seen_ was worked out from
+    BackgroundWork looking_back_;
     BackgroundWork planning_;
     BackgroundWork judging_;
     BackgroundWork file_work_;

@@ -4,6 +4,7 @@
 #include <QDateTime>
 #include <QHBoxLayout>
 #include <QPainter>
+#include <QPushButton>
 #include <QTimeZone>
 #include <QToolButton>
 #include <QVBoxLayout>
@@ -41,6 +42,21 @@ QString plan_words(const Plan& plan, std::size_t mound) {
         .arg(in_plan.belongs.in_100());
 }
 
+// What of fan, freshness and kind was recorded otherwise than it is taken; empty where nothing was.
+QString recorded_words(const Mound& mound) {
+    const RecordedMark& before = *mound.recorded;
+    QStringList parts;
+    if (before.kind != mound.kind) parts << kind_word(before.kind);
+    if (before.freshness != mound.freshness) parts << freshness_word(before.freshness);
+    if (before.fan != mound.fan)
+        parts
+            << (before.fan
+                    ? words(QT_TRANSLATE_NOOP("MoundFacts", "fan towards %1°")).arg(std::lround(before.fan->degrees()) % 360)
+                    : words(QT_TRANSLATE_NOOP("MoundFacts", "no fan")));
+    if (parts.isEmpty()) return {};
+    return words(QT_TRANSLATE_NOOP("MoundFacts", "put right; recorded: %1")).arg(parts.join(QStringLiteral(", ")));
+}
+
 }  // namespace
 
 QStringList mound_facts(const FieldSurvey& field, const Plan* plan, std::size_t index) {
@@ -56,6 +72,9 @@ QStringList mound_facts(const FieldSurvey& field, const Plan* plan, std::size_t 
     } else if (is_gopher_sign(mound.kind)) {
         lines << words(QT_TRANSLATE_NOOP("MoundFacts", "no fan was read"));
     }
+    if (mound.recorded) {
+        if (const QString recorded = recorded_words(mound); !recorded.isEmpty()) lines << recorded;
+    }
     if (plan && index < plan->mounds.size()) lines << plan_words(*plan, index);
     if (!mound.note.empty())
         lines << words(QT_TRANSLATE_NOOP("MoundFacts", "note: %1")).arg(QString::fromStdString(mound.note));
@@ -66,17 +85,29 @@ QStringList mound_facts(const FieldSurvey& field, const Plan* plan, std::size_t 
 }
 
 MoundFacts::MoundFacts(FieldSession& session, Choices& choices, QWidget* parent)
+    : MoundFacts(session, choices, Asks::nothing, parent) {}
+
+MoundFacts::MoundFacts(FieldSession& session, Choices& choices, Asks asks, QWidget* parent)
     : QFrame(parent),
       session_(session),
       choices_(choices),
       name_(label_in_role("heading", this)),
-      facts_(label_in_role("quiet", this)) {
+      facts_(label_in_role("quiet", this)),
+      picture_(new MarkPicture(choices, this)) {
     auto* row = new QHBoxLayout(this);
     row->setContentsMargins(glyph_room_px, 6, 4, 8);
     auto* column = new QVBoxLayout;
     column->setSpacing(2);
     column->addWidget(name_);
     column->addWidget(facts_);
+    column->addWidget(picture_);
+    if (asks == Asks::who_dug) {
+        auto* who = new QPushButton(tr("who dug here? (I)"), this);
+        who->setProperty("way", true);
+        who->setToolTip(tr("questions about what can be seen, with drawings"));
+        column->addWidget(who, 0, Qt::AlignLeft);
+        connect(who, &QPushButton::clicked, this, &MoundFacts::digger_asked);
+    }
     row->addLayout(column, 1);
     auto* close = new QToolButton(this);
     close->setText(tr("×"));
@@ -102,6 +133,10 @@ void MoundFacts::refresh() {
     facts_->setText(lines.join('\n'));
     setAccessibleName(name_->text());
     setAccessibleDescription(facts_->text());
+    if (const auto& picture = field->survey.mounds[*choices_.mound()].picture)
+        picture_->show_picture(session_.files(), *picture);
+    else
+        picture_->show_nothing();
     update();
 }
 

@@ -1,4 +1,5 @@
-// What is known of one mark: what the walker noted, and what the plan makes of it. Hidden while nothing is picked.
+// What is known of one mark: what the walker noted, what was put right of it, what the plan makes of it, and its photograph.
+// Hidden while nothing is picked.
 #pragma once
 
 #include <QFrame>
@@ -6,6 +7,7 @@
 
 #include "app/session/choices.h"
 #include "app/session/field_session.h"
+#include "app/stages/mark_picture.h"
 
 namespace plugside {
 
@@ -16,7 +18,14 @@ class MoundFacts : public QFrame {
     Q_OBJECT
 
 public:
+    // Whether it offers the questions that tell who dug.
+    enum class Asks { nothing, who_dug };
     MoundFacts(FieldSession& session, Choices& choices, QWidget* parent = nullptr);
+    MoundFacts(FieldSession& session, Choices& choices, Asks asks, QWidget* parent = nullptr);
+    [[nodiscard]] MarkPicture& picture() { return *picture_; }
+
+Q_SIGNALS:
+    void digger_asked();
 
 protected:
     void paintEvent(QPaintEvent* event) override;
@@ -28,6 +37,7 @@ private:
     Choices& choices_;
     QLabel* name_;
     QLabel* facts_;
+    MarkPicture* picture_;
 };
 
 }  // namespace plugside

@@ -1,5 +1,6 @@
 // The slip of the Systems step: how many animals there probably are, as an interval first and a number second, always with
-// the area it was counted on; the systems; what else may be true of them, the likeliest first and few; the picked one's facts.
+// the area it was counted on; the systems; what else may be true of them, the likeliest first and few; the picked one's
+// facts.
 #pragma once
 
 #include <QLabel>

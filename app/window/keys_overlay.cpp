@@ -27,7 +27,11 @@ KeysOverlay::KeysOverlay(QWidget* window) : QFrame(window) {
                                                         {tr("F11"), tr("whole screen")},
                                                         {tr("F1"), tr("this sheet")},
                                                         {tr("Esc"), tr("put away, give up")}};
-    const std::vector<std::pair<QString, QString>> right{{tr("A  R"), tr("accept, refuse a finding; Shift: all alike")},
+    const std::vector<std::pair<QString, QString>> right{{tr("V  L  T  W"), tr("of the walk: read, wrong, notes, not seen")},
+                                                         {tr("I"), tr("who dug at the picked mark; 1 2 3 answer")},
+                                                         {tr("P"), tr("the mark's photograph, large")},
+                                                         {tr("G"), tr("hatch the ground not seen, or not")},
+                                                         {tr("A  R"), tr("accept, refuse a finding; Shift: all alike")},
                                                          {tr("K"), tr("keep the set")},
                                                          {tr("D"), tr("drop the set")},
                                                          {tr("U"), tr("undecided again")},
@@ -37,8 +41,7 @@ KeysOverlay::KeysOverlay(QWidget* window) : QFrame(window) {
                                                          {tr("+  −  F"), tr("nearer, further, the whole field")},
                                                          {tr("arrows"), tr("move the map; Ctrl+M goes to it")},
                                                          {tr("Space  [  ]"), tr("on the map: nearest mark, mark by mark")},
-                                                         {tr("C"), tr("latitude and longitude")},
-                                                         {tr("S"), tr("what the map shows")}};
+                                                         {tr("C  S"), tr("latitude and longitude; what the map shows")}};
     const auto fill = [&](const std::vector<std::pair<QString, QString>>& keys, int column) {
         for (int row = 0; row < static_cast<int>(keys.size()); ++row) {
             auto* key = label_in_role("heading", this);

@@ -33,6 +33,15 @@ QPushButton:focus, QToolButton:focus { border: 2px solid {act}; padding: 3px 12p
 QPushButton[tall="true"] { min-height: 48px; max-height: 48px; padding: 0; border: none; }
 QPushButton[way="true"] { padding: 4px 7px; }
 QPushButton[way="true"]:focus { padding: 3px 6px; }
+QFrame#slip QPushButton[way="true"]:checked { background: {ink}; color: {slip}; border-color: {ink}; }
+QFrame#slip QPushButton[way="true"]:checked:focus { border: 2px solid {act}; }
+QFrame#slip QPushButton#main_button { background: {ink}; }
+QFrame#slip QPushButton#main_button:focus { background: {act}; color: {on_act}; }
+QFrame#slip QComboBox, QFrame#slip QAbstractSpinBox { background: {slip}; border: 1px solid {edge}; border-radius: 5px;
+    padding: 3px 6px; min-height: 18px; }
+QFrame#slip QComboBox:focus, QFrame#slip QAbstractSpinBox:focus { border: 2px solid {act}; padding: 2px 5px; }
+QComboBox QAbstractItemView { background: {slip}; color: {ink}; border: 1px solid {edge}; border-radius: 0; }
+QComboBox QAbstractItemView::item { min-height: 22px; }
 QPushButton:disabled, QToolButton:disabled { color: {faint}; border-color: {hairline}; }
 QPushButton#main_button { background: {ink}; color: {slip}; border-color: {ink}; font-weight: 700; }
 QPushButton#main_button * { color: {slip}; }

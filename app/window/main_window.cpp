@@ -138,6 +138,9 @@ void MainWindow::bind_session() {
     connect(&choices_, &Choices::theme_changed, this, &MainWindow::remember);
     connect(top_bar_, &TopBar::hand_out_wanted, this, &MainWindow::open_hand_out);
     connect(top_bar_, &TopBar::keys_wanted, keys_, &KeysOverlay::toggle);
+    connect(&slip_->walk().not_seen(), &NotSeenView::hatch_wanted, map_buttons_, &MapButtons::show_not_seen);
+    connect(map_buttons_, &MapButtons::not_seen_shown, &slip_->walk().not_seen(), &NotSeenView::show_hatched);
+    slip_->walk().not_seen().show_hatched(map_buttons_->shows_not_seen());
     connect(&slip_->walk(), &WalkPage::open_wanted, this, [this] { choose_files(false); });
     connect(&slip_->walk(), &WalkPage::add_wanted, this, [this] { choose_files(true); });
 }
@@ -252,6 +255,8 @@ void MainWindow::follow_picked_system() {
 void MainWindow::put_something_away() {
     if (keys_->isVisible())
         keys_->hide();
+    else if (choices_.step() == Step::walk && slip_->walk().digger_key() != nullptr)
+        slip_->walk().leave_digger_key();
     else if (slip_->sets().moving())
         slip_->sets().close_up().give_up_move();
     else if (!slip_->notice().isEmpty())

@@ -48,12 +48,14 @@ void MapButtons::build_show_menu() {
         QAction* action = menu_->addAction(text);
         action->setCheckable(true);
         action->setChecked(map_.show_choices().*member);
+        if (member == &MapShow::unwalked) not_seen_ = action;
         connect(action, &QAction::toggled, &map_, [this, member = member](bool on) {
             MapShow show = map_.show_choices();
             show.*member = on;
             map_.set_show_choices(show);
         });
     }
+    connect(not_seen_, &QAction::toggled, this, &MapButtons::not_seen_shown);
     connect(show_, &QToolButton::clicked, this, &MapButtons::open_show_menu);
 }
 
@@ -64,6 +66,10 @@ bool MapButtons::event(QEvent* event) {
 }
 
 void MapButtons::open_show_menu() { menu_->popup(show_->mapToGlobal(QPoint(0, show_->height() + 4))); }
+
+void MapButtons::show_not_seen(bool on) { not_seen_->setChecked(on); }
+
+bool MapButtons::shows_not_seen() const { return not_seen_->isChecked(); }
 
 void MapButtons::toggle_coordinates() { coordinates_->toggle(); }
 

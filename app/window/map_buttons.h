@@ -16,6 +16,12 @@ public:
     explicit MapButtons(MapView& map);
     void open_show_menu();
     void toggle_coordinates();
+    // Ground not seen: hatched on the map or not; the menu and whoever else shows it agree.
+    void show_not_seen(bool on);
+    [[nodiscard]] bool shows_not_seen() const;
+
+Q_SIGNALS:
+    void not_seen_shown(bool on);
 
 protected:
     bool event(QEvent* event) override;
@@ -28,6 +34,7 @@ private:
     QToolButton* coordinates_ = nullptr;
     QToolButton* show_ = nullptr;
     QMenu* menu_ = nullptr;
+    QAction* not_seen_ = nullptr;
 };
 
 }  // namespace plugside

@@ -1,6 +1,7 @@
 // The keys of the window, as they are told on the sheet of keys_overlay.cpp.
 #include <QShortcut>
 
+#include "app/stages/mound_facts.h"
 #include "app/window/main_window.h"
 
 namespace plugside {
@@ -38,9 +39,34 @@ void MainWindow::bind_keys() {
     key(Qt::Key_N, in_either(&FindingsView::next, &SetsPage::next_undecided));
     key(Qt::Key_PageDown, in_either(&FindingsView::next, &SetsPage::next));
     key(Qt::Key_PageUp, in_either(&FindingsView::previous, &SetsPage::previous));
-    key(Qt::Key_1, [this] { choices_.go_to(Step::walk); });
-    key(Qt::Key_2, [this] { choices_.go_to(Step::systems); });
-    key(Qt::Key_3, [this] { choices_.go_to(Step::sets); });
+    // while the questions about a digger are asked, digits answer them
+    const auto step_or_answer = [this](int number, Step step) {
+        return [this, number, step] {
+            DiggerKeyView* asked = choices_.step() == Step::walk ? slip_->walk().digger_key() : nullptr;
+            if (asked != nullptr && asked->question())
+                asked->answer(number);
+            else
+                choices_.go_to(step);
+        };
+    };
+    key(Qt::Key_1, step_or_answer(1, Step::walk));
+    key(Qt::Key_2, step_or_answer(2, Step::systems));
+    key(Qt::Key_3, step_or_answer(3, Step::sets));
+    key(Qt::Key_Backspace, [this] {
+        if (DiggerKeyView* asked = slip_->walk().digger_key()) asked->back();
+    });
+    const auto in_the_walk = [this](auto act) {
+        return [this, act] {
+            if (choices_.step() == Step::walk && session_.field()) act(slip_->walk());
+        };
+    };
+    key(Qt::Key_V, in_the_walk([](WalkPage& walk) { walk.show_part(WalkPart::read); }));
+    key(Qt::Key_L, in_the_walk([](WalkPage& walk) { walk.show_part(WalkPart::to_look_at); }));
+    key(Qt::Key_T, in_the_walk([](WalkPage& walk) { walk.show_part(WalkPart::notes); }));
+    key(Qt::Key_W, in_the_walk([](WalkPage& walk) { walk.show_part(WalkPart::not_seen); }));
+    key(Qt::Key_I, in_the_walk([](WalkPage& walk) { walk.ask_who_dug(); }));
+    key(Qt::Key_P, in_the_walk([](WalkPage& walk) { walk.facts().picture().enlarge(); }));
+    key(Qt::Key_G, [this] { map_buttons_->show_not_seen(!map_buttons_->shows_not_seen()); });
     key(Qt::Key_F, [this] { map_->fit(); });
     for (const QKeySequence& sequence : {QKeySequence(Qt::Key_Plus), QKeySequence(Qt::Key_Equal)})
         key(sequence, [this] { map_->zoom_in(); });

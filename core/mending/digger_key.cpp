@@ -28,7 +28,7 @@ constexpr std::array<DiggerAnswer, 3> soil_heap_answers{{
 constexpr std::array<DiggerAnswer, 3> hole_answers{{
     {"Several open holes joined by narrow worn trails in the grass", Picture::worn_trail, std::nullopt, SignKind::vole,
      "Voles keep open holes and runways on the surface.", slides},
-    {"An open hole, a hand wide, no trails", Picture::open_hole, std::nullopt, SignKind::ground_squirrel,
+    {"An open hole, a hand wide, no trails", Picture::no_mound, std::nullopt, SignKind::ground_squirrel,
      "A ground squirrel's holes stay open.", montana},
     {"A small round patch of fresh soil, closed", Picture::small_round_plug, std::nullopt, SignKind::surface_plug,
      "A gopher closes a small opening with a round plug and leaves no fan.", plug_source},

@@ -93,6 +93,26 @@ std::vector<std::string> decided_by_the_map(const Survey& survey, const Plan& pl
     return ids;
 }
 
+const char* noted_caution(MentionCategory category) {
+    switch (category) {
+        case MentionCategory::people: return "noted-people";
+        case MentionCategory::pets: return "noted-pets";
+        case MentionCategory::stock: return "noted-stock";
+        case MentionCategory::wildlife: break;
+    }
+    return "noted-wildlife";
+}
+
+void add_noted(std::vector<std::string>& ids, const Survey& survey, const Plan& plan, const ProbeSite& probe) {
+    for (std::size_t i = 0; i < survey.mounds.size(); ++i) {
+        const Mound& mound = survey.mounds[i];
+        if (mound.mentions.empty()) continue;
+        const bool same_system = i < plan.mounds.size() && plan.mounds[i].system == probe.system;
+        if (!same_system && distance_m(mound.plug, probe.middle) > near_the_system.value()) continue;
+        for (const NoteMention& mention : mound.mentions) add_once(ids, noted_caution(mention.category));
+    }
+}
+
 }  // namespace
 
 const std::vector<Caution>& all_cautions() {
@@ -108,6 +128,7 @@ const Caution* find_caution(const std::string& id) {
 
 std::vector<std::string> cautions_for(const Survey& survey, const Plan& plan, const ProbeSite& probe) {
     std::vector<std::string> ids = decided_by_the_map(survey, plan, probe);
+    add_noted(ids, survey, plan, probe);
     ids.insert(ids.end(), of_every_set.begin(), of_every_set.end());
     std::stable_sort(ids.begin(), ids.end(), [](const std::string& a, const std::string& b) {
         return find_caution(a)->weight < find_caution(b)->weight;

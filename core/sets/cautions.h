@@ -11,6 +11,8 @@
 //             our assumption. "May": 1.645 standard deviations across the run, 90 of 100 to both sides. A utility, or the
 //             edge of any area, counts as near a probe row within 4.9 m, a handheld's error under open sky (GPS.gov
 //             [memory]).
+// Notes:      what the walker noted of people, pets, stock or wildlife counts for every set of that mark's system, and for
+//             those within the same 100 ft of the mark: our assumption.
 // Degenerate input: a keep-clear area without area is as far as its edges are; a plan without runs is judged by its plugs.
 #pragma once
 

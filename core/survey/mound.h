@@ -12,6 +12,7 @@
 // picture:     a photograph taken of it: the file's name without its folder.
 // receiver:    what the receiver said of its own fix, where it said anything; `fix` in the words of GPX ("none", "2d", "3d",
 //              "dgps", "pps"), else empty; accuracy_m is the receiver's own claim.
+// mentions:    who may be hurt, as the note tells (mention.h).
 // name:        the mark's name, unique within a survey (geo/read makes it so).
 // Source:      what can be seen of a mound: UC IPM Pest Notes 7433 and common practice of the trade.
 #pragma once
@@ -20,8 +21,10 @@
 #include <cstddef>
 #include <optional>
 #include <string>
+#include <vector>
 
 #include "core/geometry/point.h"
+#include "core/survey/mention.h"
 #include "core/units/bearing.h"
 #include "core/units/metres.h"
 
@@ -68,6 +71,7 @@ struct Mound {
     std::optional<RecordedMark> recorded;
     std::optional<std::string> picture;
     std::optional<ReceiverFacts> receiver;
+    std::vector<NoteMention> mentions;
 
     friend bool operator==(const Mound&, const Mound&) = default;
 };

@@ -15,6 +15,7 @@
 #include "core/survey/known_fact.h"
 #include "core/survey/mend.h"
 #include "core/survey/mound.h"
+#include "core/survey/note_rule.h"
 #include "core/survey/walk.h"
 
 namespace plugside {
@@ -27,6 +28,7 @@ struct Survey {
     std::vector<SetDecision> decisions;
     std::vector<KnownFact> known;     // what a person said of the systems, in the order said
     std::vector<MendAnswer> answers;  // to findings, and a person's own mends; at most one a finding; see put_right
+    std::vector<NoteRule> note_rules;  // corrections of how notes are read, in the order made
     friend bool operator==(const Survey&, const Survey&) = default;
 };
 

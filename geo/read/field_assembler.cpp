@@ -6,6 +6,7 @@
 #include <filesystem>
 
 #include "core/survey/refusal.h"
+#include "geo/read/notes_grammar.h"
 
 namespace plugside {
 
@@ -199,6 +200,7 @@ void FieldAssembler::add_mark(GeographicMark mark, LocalPoint at, std::size_t wa
     // The named edge: a note tells degrees from true north, core reckons on the plane.
     if (mark.fan_degrees) mound.fan = field_.frame.plane_bearing(Bearing::degrees(*mark.fan_degrees), mound.plug);
     mound.walk = walk;
+    mound.mentions = read_note(mound.note).mentions;
     if (mark.fault) marks_of_fault_[*mark.fault].push_back(field_.survey.mounds.size());
     field_.survey.mounds.push_back(std::move(mound));
     anything_new_ = true;

@@ -4,6 +4,7 @@
 #include "geo/read/field_assembler.h"
 #include "geo/read/field_extent.h"
 #include "geo/read/field_files.h"
+#include "geo/read/note_corrections.h"
 
 namespace plugside {
 
@@ -71,7 +72,7 @@ tl::expected<FieldSurvey, Refusal> add_to_field(const FieldSurvey& field, const 
     const bool anything_new = assembler->anything_new();
     FieldSurvey result = assembler->field(field.field_name);
     result.survey.revision = anything_new ? std::max(revision, result.survey.revision) + 1 : revision;
-    put_right(result.survey);
+    obey_note_rules(result.survey, result.frame);
     return result;
 }
 

@@ -166,16 +166,6 @@ std::string to_text(NotedProbe result) {
     return result == NotedProbe::nothing ? "nothing" : "untold";
 }
 
-std::string to_text(MentionCategory category) {
-    switch (category) {
-        case MentionCategory::people: return "people";
-        case MentionCategory::pets: return "pets";
-        case MentionCategory::stock: return "stock";
-        case MentionCategory::wildlife: break;
-    }
-    return "wildlife";
-}
-
 bool is_time_stamp(std::string_view text) {
     bool clock_or_date = false;
     bool anything = false;

@@ -50,6 +50,7 @@
 #include <string_view>
 #include <vector>
 
+#include "core/survey/mention.h"
 #include "core/survey/mound.h"
 #include "core/survey/note_rule.h"
 #include "core/units/bearing.h"
@@ -77,13 +78,6 @@ struct ProbeNote {
     NotedProbe result = NotedProbe::untold;
     std::optional<Metres> depth;
     std::optional<Metres> distance;  // from the plug or mound
-};
-
-enum class MentionCategory { people, pets, stock, wildlife };
-
-struct NoteMention {
-    MentionCategory category = MentionCategory::people;
-    std::string words;  // as written; "no kids" of "no dogs or kids"
 };
 
 struct NoteReading {
@@ -118,7 +112,6 @@ struct NoteReading {
 
 [[nodiscard]] std::string to_text(NotePartKind kind);  // "fan", "no fan", "freshness", "sign", "count", "probe", "mention"
 [[nodiscard]] std::string to_text(NotedProbe result);  // "untold", "hit", "nothing"
-[[nodiscard]] std::string to_text(MentionCategory value);  // "people", "pets", "stock", "wildlife"
 
 // Whether a text is only a date and a time, as receivers write into a comment by themselves ("12-JUL-24 9:14:33AM").
 [[nodiscard]] bool is_time_stamp(std::string_view text);

@@ -88,6 +88,26 @@ TEST(Cautions, every_set_says_who_decides_and_what_to_ask_first) {
     }
 }
 
+TEST(Cautions, what_a_note_says_of_people_or_animals_goes_with_every_set_of_that_system_and_those_near_by) {
+    OneSystem made = one_system();
+    made.survey.mounds[1].mentions = {{MentionCategory::pets, "dog"}, {MentionCategory::people, "two children"}};
+    std::vector<std::string> ids = cautions_for(made.survey, made.plan, made.probe);
+    EXPECT_TRUE(has(ids, "noted-pets"));
+    EXPECT_TRUE(has(ids, "noted-people"));
+    EXPECT_FALSE(has(ids, "noted-stock"));
+    EXPECT_FALSE(has(ids, "noted-wildlife"));
+    // far away it still counts while the mark is of the same system, and no longer once it is of none
+    made.survey.mounds[1].plug = {500, 0};
+    EXPECT_TRUE(has(cautions_for(made.survey, made.plan, made.probe), "noted-pets"));
+    made.plan.mounds[1].system = std::nullopt;
+    EXPECT_FALSE(has(cautions_for(made.survey, made.plan, made.probe), "noted-pets"));
+    // 100 ft from the probe row at east 10
+    made.survey.mounds[1].plug = {40.47, 0};
+    EXPECT_TRUE(has(cautions_for(made.survey, made.plan, made.probe), "noted-pets"));
+    made.survey.mounds[1].plug = {40.49, 0};
+    EXPECT_FALSE(has(cautions_for(made.survey, made.plan, made.probe), "noted-pets"));
+}
+
 TEST(Cautions, the_weightiest_stand_first) {
     OneSystem made = one_system();
     made.survey.ground.keep_clear = {thing(KeepClearKind::other, 3), thing(KeepClearKind::well, 20),
