@@ -28,6 +28,7 @@ public:
 Q_SIGNALS:
     void open_wanted();
     void add_wanted();
+    void reading_wanted();  // how the files were read is to be seen or changed
 
 private:
     void refresh();
@@ -45,6 +46,7 @@ private:
     QWidget* filled_;
     QLabel* empty_;
     QPushButton* add_;
+    QPushButton* how_read_;
     std::vector<ReadFinding> listed_;
 };
 

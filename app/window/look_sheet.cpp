@@ -17,6 +17,8 @@ QFrame#notice { background: {slip}; border: 1px solid {ink}; border-radius: 7px;
 QFrame#notice[weight="stop"] { background: {stop_ground}; border: 1px solid {stop_ink}; }
 QFrame#working { background: {slip}; border: 1px solid {act}; border-radius: 8px; }
 QFrame#keys { background: {slip}; border: 2px solid {ink}; border-radius: 10px; }
+QFrame#reading_sheet { background: {slip}; border: none; border-left: 1px solid {hairline}; }
+QFrame#reading_sheet QTableView { gridline-color: {hairline}; }
 QLabel { background: transparent; border: none; }
 QLabel[role="title"] { font-size: {title}px; font-weight: 700; }
 QLabel[role="chance"] { font-size: {chance}px; font-weight: 700; }
