@@ -141,6 +141,15 @@ bool cannot_be_read(const FileLook& look) {
 
 bool needs_answer(const FileLook& look) { return look.refusal && has_choices(look); }
 
+bool may_miss_fans(const FileLook& look) {
+    if (look.marks == 0 || look.fans > 0) return false;
+    const auto unused = [](const std::vector<ColumnRole>& roles) {
+        return std::find(roles.begin(), roles.end(), ColumnRole::none) != roles.end();
+    };
+    return (look.table && unused(look.table->roles)) ||
+           std::any_of(look.layers.begin(), look.layers.end(), [&](const LayerGuess& l) { return unused(l.roles); });
+}
+
 bool wants_reference_system(const FileLook& look) {
     if (look.table) return in_metres(*look.table);
     return layer_without_system(look) < look.layers.size();

@@ -56,6 +56,8 @@ struct FileLook {
 [[nodiscard]] bool cannot_be_read(const FileLook& look);
 // Nothing can be read of it until a person said something.
 [[nodiscard]] bool needs_answer(const FileLook& look);
+// Its marks have no fan although columns of it are not used: one of them may be the bearings.
+[[nodiscard]] bool may_miss_fans(const FileLook& look);
 // Eastings and northings, or a layer, that need a reference system to be told, told or not.
 [[nodiscard]] bool wants_reference_system(const FileLook& look);
 [[nodiscard]] std::string reference_system_of(const FileLook& look);

@@ -140,6 +140,7 @@ void ReadingDesk::work_on_open() {
                 meanwhile([this, entry = entry, look = look] {
                     looks_[entry] = look;
                     open_.erase(entry);
+                    if (cannot_be_read(look) && purpose_ != Purpose::reading_again) left_out_.insert(entry);
                     Q_EMIT look_changed(static_cast<int>(entry));
                 });
             }

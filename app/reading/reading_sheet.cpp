@@ -17,7 +17,7 @@ namespace {
 
 constexpr int list_width = 300;
 
-// A bar: cannot be read. A triangle: waits for an answer. Nothing: all is well.
+// A bar: cannot be read. A triangle: waits for an answer. A dot: worth a look. Nothing: all is well.
 QIcon sign_of(const FileLook& look, bool left_out, const MapStyle& style) {
     QPixmap picture(28, 28);
     picture.setDevicePixelRatio(2.0);
@@ -31,6 +31,9 @@ QIcon sign_of(const FileLook& look, bool left_out, const MapStyle& style) {
     } else if (needs_answer(look) && !left_out) {
         painter.setBrush(style.act);
         painter.drawPolygon(QPolygonF{{7.0, 1.5}, {13.0, 12.0}, {1.0, 12.0}});
+    } else if (may_miss_fans(look) && !left_out) {
+        painter.setBrush(style.caution_ink);
+        painter.drawEllipse(QPointF(7.0, 7.0), 3.0, 3.0);
     }
     return QIcon(picture);
 }
@@ -158,6 +161,8 @@ void ReadingSheet::open() {
     int first = 0;
     for (std::size_t i = desk_.looks().size(); i-- > 0;)
         if (has_choices(desk_.looks()[i])) first = static_cast<int>(i);
+    row_at_first_ = first;
+    questions_shown_ = false;
     list_->setCurrentRow(first);
     entry_->show_entry(static_cast<std::size_t>(first));
     list_->setFocus(Qt::OtherFocusReason);
@@ -205,6 +210,13 @@ void ReadingSheet::refresh_entry(int entry) {
     entry_->refresh();
     refresh_keys();
     if (read_when_counted_ && desk_.settled()) read();
+    if (!questions_shown_ && desk_.settled()) {
+        // the person who has not begun anywhere begins where something is asked
+        questions_shown_ = true;
+        const auto question = desk_.first_open_question();
+        if (question && QApplication::focusWidget() == list_ && list_->currentRow() == row_at_first_)
+            go_to_question(*question);
+    }
 }
 
 void ReadingSheet::refresh_keys() {
@@ -235,13 +247,15 @@ void ReadingSheet::refresh_keys() {
 void ReadingSheet::read() {
     if (desk_.reading() || desk_.wanted().empty()) return;
     message_->clear();
-    if (const auto question = desk_.first_open_question()) {
-        read_when_counted_ = false;
-        go_to_question(*question);
-        return;
-    }
     read_when_counted_ = !desk_.settled();
-    if (!read_when_counted_) desk_.read();
+    const auto question = desk_.first_open_question();
+    if (!read_when_counted_ && question) {
+        go_to_question(*question);
+        message_->setText(tr("%1 waits for an answer: say it, or leave the file out (Space in the list).")
+                              .arg(name_of(desk_.looks()[*question])));
+    } else if (!read_when_counted_) {
+        desk_.read();
+    }
     refresh_keys();
 }
 
@@ -257,9 +271,14 @@ void ReadingSheet::go_to_question(std::size_t entry) {
     refresh_keys();
 }
 
-// What was answered is told in the sentence above; the next Enter reads, or goes to the next question.
+// The next question, or the list, where Enter reads.
 void ReadingSheet::after_answer() {
     message_->clear();
+    for (std::size_t i = 0; i < desk_.looks().size(); ++i)
+        if (i != entry_->entry() && !desk_.left_out(i) && needs_answer(desk_.looks()[i])) {
+            go_to_question(i);
+            return;
+        }
     list_->setFocus(Qt::OtherFocusReason);
 }
 

@@ -70,6 +70,8 @@ private:
     QPushButton* read_;
     bool listing_ = false;
     bool read_when_counted_ = false;
+    bool questions_shown_ = false;
+    int row_at_first_ = 0;
 };
 
 }  // namespace plugside

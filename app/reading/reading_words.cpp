@@ -72,6 +72,7 @@ QString taken_words(const FileLook& look) {
     };
     add(look.marks, tr("%1 mark"), tr("%1 marks"));
     add(look.fans, tr("%1 fan"), tr("%1 fans"));
+    if (may_miss_fans(look)) parts << tr("no fans: does a column tell them?");
     add(look.other_marks, tr("%1 other sign"), tr("%1 other signs"));
     add(look.tracks, tr("%1 track"), tr("%1 tracks"));
     add(look.boundary_parts, tr("a boundary"), tr("a boundary of %1 parts"));

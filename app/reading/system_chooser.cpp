@@ -1,6 +1,7 @@
 #include "app/reading/system_chooser.h"
 
 #include <QKeyEvent>
+#include <QStyle>
 #include <QVBoxLayout>
 #include <algorithm>
 #include <utility>
@@ -55,6 +56,8 @@ void SystemChooser::ask(std::vector<std::array<double, 2>> places, std::vector<N
     taken_->setText(code.empty() ? tr("In which reference system are the eastings and northings?")
                                  : tr("reference system: %1").arg(QString::fromStdString(code)));
     taken_->setProperty("role", code.empty() ? "stop" : "heading");
+    taken_->style()->unpolish(taken_);
+    taken_->style()->polish(taken_);
     const bool news = places != search_.places || !same(others, search_.others);
     code_ = code;
     search_.places = std::move(places);
@@ -102,7 +105,7 @@ void SystemChooser::list_found() {
                                            "search for another."));
     const int rows = std::min(static_cast<int>(found_.size()), most_rows_in_sight);
     list_->setVisible(rows > 0);
-    list_->setFixedHeight(rows * (fontMetrics().height() + 8) + 8);
+    if (rows > 0) list_->setFixedHeight(rows * list_->sizeHintForRow(0) + 2 * list_->frameWidth() + 4);
 }
 
 void SystemChooser::take(int row) {

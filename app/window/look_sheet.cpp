@@ -57,6 +57,9 @@ QAbstractItemView { background: transparent; border: 1px solid {hairline}; borde
 QAbstractItemView:focus { border: 2px solid {act}; }
 QAbstractItemView::item { padding: 3px 2px; border: none; }
 QAbstractItemView::item:selected { background: {picked}; color: {ink}; }
+QAbstractItemView::indicator { width: 13px; height: 13px; border: 1px solid {edge}; border-radius: 3px; background: {slip}; }
+QAbstractItemView::indicator:checked { background: {act}; border: 1px solid {act}; }
+QAbstractItemView::indicator:disabled { background: {hairline}; }
 QHeaderView::section { background: transparent; border: none; border-bottom: 1px solid {hairline};
     color: {quiet_ink}; font-size: {small}px; padding: 3px 2px; }
 QHeaderView { background: transparent; border: none; }
