@@ -141,7 +141,7 @@ void ColumnsView::fit_columns() {
     if (model_->rowCount() > 0) verticalHeader()->resizeSection(0, line + 12);
     horizontalHeader()->setDefaultSectionSize(120);
     for (int column = 0; column < std::min(model_->columnCount(), columns_measured); ++column) {
-        int width = fontMetrics().horizontalAdvance(model_->index(0, column).data().toString()) + 36;
+        int width = fontMetrics().horizontalAdvance(model_->index(0, column).data().toString()) + 40;
         width = std::max(
             width,
             fontMetrics().horizontalAdvance(model_->headerData(column, Qt::Horizontal, Qt::DisplayRole).toString()) + 16);
@@ -182,6 +182,11 @@ void ColumnsView::mousePressEvent(QMouseEvent* event) {
     QTableView::mousePressEvent(event);
     const QModelIndex at = indexAt(event->pos());
     if (at.isValid() && at.row() == 0) open_meanings(at.column());
+}
+
+void ColumnsView::changeEvent(QEvent* event) {
+    QTableView::changeEvent(event);
+    if (event->type() == QEvent::FontChange || event->type() == QEvent::StyleChange) fit_columns();
 }
 
 }  // namespace plugside

@@ -277,8 +277,7 @@ void EntryView::mean(int column, ColumnRole role) {
 
 QWidget* EntryView::place_of_answer() {
     if (look() && look()->refusal && look()->refusal->code == Refusal::Code::needs_reference_system) return &system_->line();
-    if (look() && look()->table) return columns_;
-    return nullptr;
+    return look() && has_choices(*look()) ? columns_ : nullptr;
 }
 
 }  // namespace plugside

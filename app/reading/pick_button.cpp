@@ -1,12 +1,40 @@
 #include "app/reading/pick_button.h"
 
 #include <QActionGroup>
+#include <QKeyEvent>
 
 namespace plugside {
 
+namespace {
+
+// A letter goes to the next choice that begins with it.
+class ChoiceMenu : public QMenu {
+public:
+    using QMenu::QMenu;
+
+protected:
+    void keyPressEvent(QKeyEvent* event) override {
+        const QString letter = event->text();
+        const QList<QAction*> all = actions();
+        if (letter.isEmpty() || !letter.front().isLetterOrNumber() || all.isEmpty()) {
+            QMenu::keyPressEvent(event);
+            return;
+        }
+        const qsizetype from = all.indexOf(activeAction());
+        for (qsizetype step = 1; step <= all.size(); ++step) {
+            QAction* action = all[(from + step) % all.size()];
+            if (!action->text().startsWith(letter, Qt::CaseInsensitive)) continue;
+            setActiveAction(action);
+            return;
+        }
+    }
+};
+
+}  // namespace
+
 QMenu* open_choice_menu(QWidget* parent, const QStringList& words, int marked, QPoint at,
                         const std::function<void(int)>& taken) {
-    auto* menu = new QMenu(parent);
+    auto* menu = new ChoiceMenu(parent);
     menu->setAttribute(Qt::WA_DeleteOnClose);
     auto* group = new QActionGroup(menu);
     for (int i = 0; i < words.size(); ++i) {

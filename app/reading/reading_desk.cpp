@@ -199,11 +199,13 @@ FileChoices ReadingDesk::choices() const {
 }
 
 FieldSession::Files ReadingDesk::wanted() const {
-    std::set<std::filesystem::path> out;
-    for (const std::size_t entry : left_out_) out.insert(looks_[entry].files.begin(), looks_[entry].files.end());
     FieldSession::Files files;
-    for (const auto& file : files_)
-        if (!out.contains(file)) files.push_back(file);
+    // the first file names the field and its walks come first: better a receiver's walk than a photograph
+    for (const TakenFor sort :
+         {TakenFor::handed_out, TakenFor::walk, TakenFor::table, TakenFor::layers, TakenFor::photographs, TakenFor::unknown})
+        for (std::size_t i = 0; i < looks_.size(); ++i)
+            if (looks_[i].taken_for == sort && !left_out(i))
+                files.insert(files.end(), looks_[i].files.begin(), looks_[i].files.end());
     return files;
 }
 

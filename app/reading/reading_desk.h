@@ -61,6 +61,7 @@ public:
     [[nodiscard]] std::optional<std::size_t> first_open_question() const;
     [[nodiscard]] std::size_t open_questions() const;
     [[nodiscard]] FileChoices choices() const;
+    // All that is not left out, in the order it is read: receivers' walks before tables, layers and photographs.
     [[nodiscard]] FieldSession::Files wanted() const;
     [[nodiscard]] QStringList names_left_out() const;
 

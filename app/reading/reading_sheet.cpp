@@ -47,6 +47,7 @@ ReadingSheet::ReadingSheet(FieldSession& session, Choices& choices, QWidget* win
     lay_out_parts();
     bind();
     for (QWidget* part : over_) part->installEventFilter(this);
+    list_->installEventFilter(this);
     hide();
 }
 
@@ -57,7 +58,11 @@ void ReadingSheet::lie_over() {
 }
 
 bool ReadingSheet::eventFilter(QObject* watched, QEvent* event) {
-    if (event->type() == QEvent::Resize || event->type() == QEvent::Move) lie_over();
+    if (watched != list_ && (event->type() == QEvent::Resize || event->type() == QEvent::Move)) lie_over();
+    if (watched == list_ && event->type() == QEvent::KeyPress && static_cast<QKeyEvent*>(event)->key() == Qt::Key_Right) {
+        if (QWidget* place = entry_->place_of_answer()) place->setFocus(Qt::TabFocusReason);
+        return true;
+    }
     return QFrame::eventFilter(watched, event);
 }
 
@@ -82,8 +87,8 @@ void ReadingSheet::lay_out_parts() {
     list_->setIconSize(QSize(14, 14));
     list_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     list_->setAccessibleName(tr("the files, what each was taken for, and whether it is read"));
-    north_of_all_ = new PickButton(tr("all bearings from"), this);
-    north_of_all_->set_options({tr("as each file says"), tr("true north"), tr("magnetic north")});
+    north_of_all_ = new PickButton(tr("all bearings"), this);
+    north_of_all_->set_options({tr("as each file says"), tr("from true north"), tr("from magnetic north")});
     left->addWidget(list_, 1);
     left->addWidget(north_of_all_);
     entry_ = new EntryView(desk_, choices_, this);

@@ -1,8 +1,8 @@
 // The sheet over map and slip with the files that a person brought: what they hold, a line each, the one at hand close up,
 // and the button that reads them.
 //
-// Keys: Enter reads (Ctrl+Enter from anywhere); Space leaves a file out or takes it in; Escape puts the sheet away with
-// nothing
+// Keys: Enter reads (Ctrl+Enter from anywhere); Right goes from the list to what can be said of the file; Space leaves a
+// file out or takes it in; Escape puts the sheet away with nothing
 //       read and nothing changed. Where a file still waits for an answer, Enter goes to it instead.
 // Open: the rest of the window does nothing until the sheet is put away; `opened` and `put_away` tell the window.
 #pragma once

@@ -40,7 +40,7 @@ std::vector<ColumnRole> offered_roles(bool of_a_layer) {
 QString role_words(ColumnRole role) {
     switch (role) {
         case ColumnRole::none: return tr("not used");
-        case ColumnRole::name: return tr("name of the mark");
+        case ColumnRole::name: return tr("name");
         case ColumnRole::longitude: return tr("longitude");
         case ColumnRole::latitude: return tr("latitude");
         case ColumnRole::easting: return tr("easting, metres");

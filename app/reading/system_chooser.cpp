@@ -54,7 +54,7 @@ SystemChooser::~SystemChooser() { searching_.stop(); }
 
 void SystemChooser::ask(std::vector<std::array<double, 2>> places, std::vector<NamedPlace> others, const std::string& code) {
     taken_->setText(code.empty() ? tr("In which reference system are the eastings and northings?")
-                                 : tr("reference system: %1").arg(QString::fromStdString(code)));
+                                 : tr("reference system: %1").arg(name_of(code)));
     taken_->setProperty("role", code.empty() ? "stop" : "heading");
     taken_->style()->unpolish(taken_);
     taken_->style()->polish(taken_);
@@ -63,6 +63,7 @@ void SystemChooser::ask(std::vector<std::array<double, 2>> places, std::vector<N
     search_.places = std::move(places);
     search_.others = std::move(others);
     if (news) search();
+    show_list();
 }
 
 void SystemChooser::search() {
@@ -104,13 +105,28 @@ void SystemChooser::list_found() {
                                   : tr("These put the marks beside the other files'. Enter takes the one at hand; type to "
                                            "search for another."));
     const int rows = std::min(static_cast<int>(found_.size()), most_rows_in_sight);
-    list_->setVisible(rows > 0);
     if (rows > 0) list_->setFixedHeight(rows * list_->sizeHintForRow(0) + 2 * list_->frameWidth() + 4);
+    show_list();
+}
+
+// Once a system is taken, the room is better used by what it makes of the file.
+void SystemChooser::show_list() {
+    const bool asking = code_.empty() || !line_->text().isEmpty();
+    list_->setVisible(asking && !found_.empty());
+    hint_->setVisible(asking);
+}
+
+QString SystemChooser::name_of(const std::string& code) const {
+    return code == taken_system_.code
+               ? tr("%1 (%2)").arg(QString::fromStdString(taken_system_.name), QString::fromStdString(code))
+               : QString::fromStdString(code);
 }
 
 void SystemChooser::take(int row) {
     if (row < 0 || row >= static_cast<int>(found_.size())) return;
-    Q_EMIT taken(QString::fromStdString(found_[static_cast<std::size_t>(row)].system.code));
+    taken_system_ = found_[static_cast<std::size_t>(row)].system;
+    line_->clear();
+    Q_EMIT taken(QString::fromStdString(taken_system_.code));
 }
 
 bool SystemChooser::eventFilter(QObject* watched, QEvent* event) {

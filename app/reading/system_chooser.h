@@ -40,11 +40,14 @@ protected:
 private:
     void search();
     void list_found();
+    void show_list();
+    [[nodiscard]] QString name_of(const std::string& code) const;
     [[nodiscard]] QString words_of(const SystemMatch& match) const;
 
     Choices& choices_;
     SystemSearch search_;
     std::string code_;
+    ReferenceSystem taken_system_;
     std::vector<SystemMatch> found_;
     QLabel* taken_;
     QLineEdit* line_;

@@ -105,8 +105,8 @@ WalkPage::WalkPage(FieldSession& session, Choices& choices, QWidget* parent)
     open->setToolTip(tr("Ctrl+O"));
     add_ = new QPushButton(tr("add to it…"), this);
     add_->setToolTip(tr("Ctrl+Shift+O: another walk or the ground's layers"));
-    how_read_ = new QPushButton(tr("how it was read…"), this);
-    how_read_->setToolTip(tr("columns, reference systems and norths of the files, to be changed and read again"));
+    how_read_ = new QPushButton(tr("files read…"), this);
+    how_read_->setToolTip(tr("how the files were read: columns, reference systems and norths, to be changed and read again"));
     for (QPushButton* key : {open, add_, how_read_}) {
         key->setProperty("way", true);
         keys->addWidget(key);

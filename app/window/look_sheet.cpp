@@ -67,6 +67,10 @@ QTableCornerButton::section { background: transparent; border: none; }
 QScrollBar:vertical { background: transparent; width: 10px; margin: 0; }
 QScrollBar::handle:vertical { background: {hairline}; border-radius: 4px; min-height: 28px; margin: 1px; }
 QScrollBar::handle:vertical:hover { background: {quiet_ink}; }
+QScrollBar:horizontal { background: transparent; height: 10px; margin: 0; }
+QScrollBar::handle:horizontal { background: {hairline}; border-radius: 4px; min-width: 28px; margin: 1px; }
+QScrollBar::handle:horizontal:hover { background: {quiet_ink}; }
+QAbstractScrollArea::corner { background: transparent; border: none; }
 QScrollBar::add-line, QScrollBar::sub-line { height: 0; width: 0; }
 QScrollBar::add-page, QScrollBar::sub-page { background: transparent; }
 QProgressBar { background: {rail}; border: none; border-radius: 3px; max-height: 6px; min-height: 6px; }

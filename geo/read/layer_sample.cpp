@@ -35,6 +35,15 @@ void look_at(const OGRGeometry& geometry, Kinds& kinds) {
     kinds.first = {(box.MinX + box.MaxX) / 2.0, (box.MinY + box.MaxY) / 2.0};
 }
 
+std::string text_of(const OGRFeature& feature, int column) {
+    if (!feature.IsFieldSetAndNotNull(column)) return {};
+    if (feature.GetFieldDefnRef(column)->GetType() != OFTReal) return feature.GetFieldAsString(column);
+    std::string text = std::to_string(feature.GetFieldAsDouble(column));
+    text.erase(text.find_last_not_of('0') + 1);
+    if (text.back() == '.') text.pop_back();
+    return text;
+}
+
 LayerSample sample_of(OGRLayer& source, std::size_t rows, const Progress& progress) {
     LayerSample sample;
     sample.layer = source.GetName();
@@ -52,8 +61,7 @@ LayerSample sample_of(OGRLayer& source, std::size_t rows, const Progress& progre
         if (kinds.first && sample.places.size() < rows) sample.places.push_back(*kinds.first);
         if (sample.rows.size() == rows) continue;
         auto& row = sample.rows.emplace_back();
-        for (int i = 0; i < definition.GetFieldCount(); ++i)
-            row.emplace_back(feature->IsFieldSetAndNotNull(i) ? feature->GetFieldAsString(i) : "");
+        for (int i = 0; i < definition.GetFieldCount(); ++i) row.push_back(text_of(*feature, i));
     }
     return sample;
 }
