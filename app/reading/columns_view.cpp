@@ -129,17 +129,17 @@ void ColumnsView::show_sheet(ColumnSheet sheet) {
     const int column = at.isValid() ? at.column() : 0;
     const int row = at.isValid() ? at.row() : 0;
     model_->show(std::move(sheet));
-    if (!same) fit_columns();
+    fit_columns(same);
     if (model_->columnCount() > 0)
         setCurrentIndex(model_->index(same ? std::min(row, model_->rowCount() - 1) : 0,
                                       same ? std::min(column, model_->columnCount() - 1) : 0));
 }
 
-void ColumnsView::fit_columns() {
+void ColumnsView::fit_columns(bool only_wider) {
     const int line = fontMetrics().height();
     verticalHeader()->setDefaultSectionSize(line + 6);
     if (model_->rowCount() > 0) verticalHeader()->resizeSection(0, line + 12);
-    horizontalHeader()->setDefaultSectionSize(120);
+    if (!only_wider) horizontalHeader()->setDefaultSectionSize(120);
     for (int column = 0; column < std::min(model_->columnCount(), columns_measured); ++column) {
         int width = fontMetrics().horizontalAdvance(model_->index(0, column).data().toString()) + 40;
         width = std::max(
@@ -147,7 +147,8 @@ void ColumnsView::fit_columns() {
             fontMetrics().horizontalAdvance(model_->headerData(column, Qt::Horizontal, Qt::DisplayRole).toString()) + 16);
         for (int row = 1; row < model_->rowCount(); ++row)
             width = std::max(width, fontMetrics().horizontalAdvance(model_->index(row, column).data().toString()) + 18);
-        horizontalHeader()->resizeSection(column, std::clamp(width, narrowest_px, widest_px));
+        width = std::clamp(width, narrowest_px, widest_px);
+        if (!only_wider || width > columnWidth(column)) horizontalHeader()->resizeSection(column, width);
     }
 }
 
@@ -186,7 +187,7 @@ void ColumnsView::mousePressEvent(QMouseEvent* event) {
 
 void ColumnsView::changeEvent(QEvent* event) {
     QTableView::changeEvent(event);
-    if (event->type() == QEvent::FontChange || event->type() == QEvent::StyleChange) fit_columns();
+    if (event->type() == QEvent::FontChange || event->type() == QEvent::StyleChange) fit_columns(false);
 }
 
 }  // namespace plugside

@@ -58,7 +58,7 @@ protected:
     void changeEvent(QEvent* event) override;
 
 private:
-    void fit_columns();
+    void fit_columns(bool only_wider);
 
     Choices& choices_;
     ColumnsModel* model_;
