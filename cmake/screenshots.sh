@@ -1,7 +1,7 @@
 #!/bin/bash
 # Records a session in the window as pictures, under a display of its own and by keyboard alone:
 #   screenshots.sh [OUT]      open, systems, decide five sets, undo two, hand out, at 1280x800 and 1920x1080, into OUT
-#                             (.build/pictures unless told)
+#                             (.build/pictures unless told); and a walk in files of six kinds, with the questions they ask
 #   screenshots.sh --readme   only the README's picture, resources/pictures/window.png
 # Needs a built program: PLUGSIDE=path/to/plugside, else .build/release or .build/start is used.
 set -euo pipefail
@@ -19,15 +19,16 @@ fi
 
 scratch="$(mktemp -d)"
 trap 'rm -rf "$scratch"' EXIT
-cp "$sample/walk.gpx" "$sample/ground.gpkg" "$scratch/"
+mkdir "$scratch/walk" "$scratch/messy"
+cp "$sample/walk.gpx" "$sample/ground.gpkg" "$scratch/walk/"
 
 # session WIDTH HEIGHT OUT STEPS...: a step is "name: key key key"; its picture is OUT/name.png
 cat > "$scratch/session.sh" <<'SESSION'
 set -euo pipefail
 program="$1"; width="$2"; height="$3"; out="$4"; folder="$5"
 shift 5
-export XDG_CONFIG_HOME="$folder/settings-$width" XDG_RUNTIME_DIR="$folder"
-"$program" "$folder/walk.gpx" "$folder/ground.gpkg" &
+export XDG_CONFIG_HOME="$folder.settings-$width" XDG_RUNTIME_DIR="${folder%/*}"
+"$program" "$folder"/* &
 window_process=$!
 trap 'kill "$window_process" 2>/dev/null || true' EXIT
 window=""
@@ -63,16 +64,16 @@ done
 SESSION
 
 record() {
-    local width="$1" height="$2" out="$3"
-    shift 3
+    local folder="$1" width="$2" height="$3" out="$4"
+    shift 4
     mkdir -p "$out"
-    rm -f "$scratch"/*-plan.gpkg "$scratch"/*-sets.gpx
+    rm -f "$folder"/*-plan.gpkg "$folder"/*-sets.gpx
     xvfb-run -a -s "-screen 0 ${width}x${height}x24" \
-        bash "$scratch/session.sh" "$program" "$width" "$height" "$out" "$scratch" "$@" 2> >(grep -v XGetInputFocus >&2)
+        bash "$scratch/session.sh" "$program" "$width" "$height" "$out" "$folder" "$@" 2> >(grep -v XGetInputFocus >&2)
 }
 
 if [[ ${1:-} == --readme ]]; then
-    record 1280 800 "$scratch/readme" "window: 3 k k d k f"
+    record "$scratch/walk" 1280 800 "$scratch/readme" "window: 3 k k d k f"
     mkdir -p "$root/resources/pictures"
     convert "$scratch/readme/window.png" -strip -dither None -colors 255 -define png:compression-level=9 "$root/resources/pictures/window.png"
     echo "  resources/pictures/window.png: $(stat -c %s "$root/resources/pictures/window.png") bytes"
@@ -83,7 +84,7 @@ out="${1:-$root/.build/pictures}"
 for size in "1280 800" "1920 1080"; do
     read -r width height <<< "$size"
     echo "A session at ${width}x${height}"
-    record "$width" "$height" "$out/${width}x${height}" \
+    record "$scratch/walk" "$width" "$height" "$out/${width}x${height}" \
         "01-opened:" \
         "02-systems: 2" \
         "03-a-system: ctrl+m bracketright bracketright" \
@@ -99,3 +100,14 @@ for size in "1280 800" "1920 1080"; do
         "13-sunlight-and-metres: ctrl+l ctrl+u" \
         "14-keys: F1"
 done
+
+/usr/bin/python3 "$root/tests/app/reading/messy_walk.py" "$sample/walk.gpx" "$scratch/messy"
+echo "A walk in files of six kinds, at 1280x800"
+record "$scratch/messy" 1280 800 "$out/files" \
+    "01-a-question:" \
+    "02-the-next-one: Return" \
+    "03-all-answered: Return" \
+    "04-what-a-column-means: Right Right Return f" \
+    "05-another-system: Escape shift+Tab u t m space 1 4" \
+    "06-sunlight: ctrl+l" \
+    "07-one-survey: ctrl+Return"

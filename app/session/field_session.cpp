@@ -30,41 +30,94 @@ bool FieldSession::plan_is_current() const {
     return field_ && plan_ && !plan_->first_look && plan_->revision == field_->survey.revision;
 }
 
-void FieldSession::open(const Files& files) {
+void FieldSession::open(const Files& files, const FileChoices& choices) {
     if (files.empty()) return;
-    start_reading([files](const Progress& progress) { return read_field(files, progress); },
-                  [this, files](FieldSurvey field) {
+    start_reading([files, choices](const Progress& progress) { return read_as_told(files, choices, progress); },
+                  [this, files, choices](FieldSurvey field) {
                       const int from_file = static_cast<int>(field.survey.decisions.size());
+                      told_ = choices;
                       adopt(std::move(field), files, History::forget);
                       if (from_file > 0) Q_EMIT reopened_hand_out(from_file);
                   });
 }
 
-void FieldSession::add(const Files& more) {
+void FieldSession::add(const Files& more, const FileChoices& choices) {
     if (more.empty()) return;
     if (!field_) {
-        open(more);
+        open(more, choices);
         return;
     }
     Files all = files_;
     for (const auto& file : more)
         if (std::find(all.begin(), all.end(), file) == all.end()) all.push_back(file);
-    start_reading([more, field = field_](const Progress& progress) { return add_to_field(*field, more, {}, progress); },
-                  [this, more, all, before = field_](FieldSurvey field) {
-                      // what was decided while the files were being read would be lost: they are added to that
-                      if (field_ != before)
-                          add(more);
-                      else
-                          adopt(std::move(field), all, History::keep);
-                  });
+    start_reading(
+        [more, choices, field = field_](const Progress& progress) { return add_as_told(*field, more, choices, progress); },
+        [this, more, choices, all, before = field_](FieldSurvey field) {
+            // what was decided while the files were being read would be lost: they are added to that
+            if (field_ != before) {
+                add(more, choices);
+                return;
+            }
+            auto steps = steps_;
+            steps.push_back(more);
+            remember_choices(choices);
+            adopt(std::move(field), all, History::keep);
+            steps_ = std::move(steps);
+        });
+}
+
+void FieldSession::read_again(const Files& wanted, const FileChoices& choices) {
+    if (!field_) return;
+    auto steps = steps_;
+    for (Files& files : steps)
+        std::erase_if(files,
+                      [&](const auto& file) { return std::find(wanted.begin(), wanted.end(), file) == wanted.end(); });
+    auto carried = std::make_shared<CarriedOver>();
+    start_reading(
+        [steps, choices, carried, field = field_](const Progress& progress) -> tl::expected<FieldSurvey, Refusal> {
+            auto anew = read_anew(*field, steps, choices, progress);
+            if (!anew) return tl::unexpected(anew.error());
+            *carried = anew->carried;
+            return std::move(anew->field);
+        },
+        [this, wanted, steps, choices, carried, before = field_](FieldSurvey field) {
+            if (field_ != before) {
+                read_again(wanted, choices);
+                return;
+            }
+            const bool unsaved = this->unsaved();
+            Files files;
+            for (const auto& file : files_)
+                if (std::find(wanted.begin(), wanted.end(), file) != wanted.end()) files.push_back(file);
+            remember_choices(choices);
+            adopt(std::move(field), files, carried->as_before ? History::keep : History::forget);
+            steps_ = steps;
+            if (unsaved && history_.isClean()) history_.resetClean();
+            Q_EMIT anew_read(static_cast<int>(carried->without_mark));
+        });
+}
+
+void FieldSession::remember_choices(const FileChoices& choices) {
+    for (const auto& [file, guess] : choices.read.tables) told_.read.tables[file] = guess;
+    for (const auto& [file, guesses] : choices.read.layers) told_.read.layers[file] = guesses;
+    for (const auto& [name, north] : choices.north) told_.north[name] = north;
+}
+
+bool FieldSession::may_start_on_files() {
+    if (file_work_.running() && handing_out_) {
+        Q_EMIT refused(tr("The plan is still being handed out. Open the file when that is done, or stop it."));
+        return false;
+    }
+    handing_out_ = false;
+    return true;
+}
+
+void FieldSession::look_into_files(BackgroundWork::WorkInStages look) {
+    if (may_start_on_files()) file_work_.start_in_stages(std::move(look));
 }
 
 void FieldSession::start_reading(const Read& read, const std::function<void(FieldSurvey)>& done) {
-    if (file_work_.running() && handing_out_) {
-        Q_EMIT refused(tr("The plan is still being handed out. Open the file when that is done, or stop it."));
-        return;
-    }
-    handing_out_ = false;
+    if (!may_start_on_files()) return;
     file_work_.start([this, read, done](const Progress& progress) -> BackgroundWork::Apply {
         auto result = std::make_shared<tl::expected<FieldSurvey, Refusal>>(read(progress));
         return [this, done, result] {
@@ -88,6 +141,7 @@ void FieldSession::adopt(FieldSurvey field, const Files& files, History history)
     field_ = std::make_shared<const FieldSurvey>(std::move(field));
     plan_.reset();
     files_ = files;
+    steps_ = {files};
     findings_.reset();
     answered_.clear();
     for (const MendAnswer& answer : field_->survey.answers) answered_.insert(answer.finding);

@@ -22,6 +22,7 @@
 
 #include "app/commands/answer_command.h"
 #include "app/planning/background_work.h"
+#include "app/reading/told_reading.h"
 #include "core/plan/plan.h"
 #include "core/plan/system_letters.h"
 #include "core/survey/finding.h"
@@ -59,9 +60,15 @@ public:
     [[nodiscard]] const Files& files() const { return files_; }
 
     // Reads `files` into a new field in place of this one.
-    void open(const Files& files);
+    void open(const Files& files, const FileChoices& choices = {});
     // Reads `more` into this field: what is there already is not taken twice; decisions and answers stay.
-    void add(const Files& more);
+    void add(const Files& more, const FileChoices& choices = {});
+    // Reads those of the field's files that are in `wanted` anew, by other choices; what was decided and answered stays.
+    void read_again(const Files& wanted, const FileChoices& choices);
+    // How the field's files were read, where a person said so.
+    [[nodiscard]] const FileChoices& told() const { return told_; }
+    // A look into files before they are read, as work of the same kind; not while a plan is being handed out.
+    void look_into_files(BackgroundWork::WorkInStages look);
     // Takes a field that was read already. The history is kept where the decisions are: it names sets by their marks.
     enum class History { forget, keep };
     void adopt(FieldSurvey field, const Files& files, History history = History::forget);
@@ -98,10 +105,13 @@ Q_SIGNALS:
     void refused(const QString& sentence);
     void handed_out(const QStringList& files);
     void reopened_hand_out(int decisions);
+    void anew_read(int said_without_mark);  // what was said of marks that are no longer there
 
 private:
     using Read = std::function<tl::expected<FieldSurvey, Refusal>(const Progress&)>;
     void start_reading(const Read& read, const std::function<void(FieldSurvey)>& done);
+    [[nodiscard]] bool may_start_on_files();
+    void remember_choices(const FileChoices& choices);
     void apply(const SetDecision& decision);
     void apply_answers(const std::vector<AnswerChange>& changes);
     void adopt_edit(std::shared_ptr<FieldSurvey> edited);
@@ -113,6 +123,8 @@ private:
     std::shared_ptr<const Plan> plan_;
     SystemLetters letters_;  // of the last whole plan of this field
     Files files_;
+    std::vector<Files> steps_;  // the files that were read together, in the order of reading
+    FileChoices told_;
     QUndoStack history_;
     std::shared_ptr<const std::vector<Finding>> findings_;
     std::set<std::string> answered_;  // ids of findings with an answer

@@ -62,7 +62,9 @@ WalkPage::WalkPage(FieldSession& session, Choices& choices, QWidget* parent)
     title->setText(tr("Walk"));
     column->addWidget(title);
     empty_ = label_in_role("body", this);
-    empty_->setText(tr("No walk is open. Open the GPX file of a scouting walk; the ground's layers can be opened with it."));
+    empty_->setText(tr(
+        "No walk is open. Drop the files of a scouting walk here, whatever the handheld gave: walks, tables, photographs, "
+        "the farm's layers."));
     column->addWidget(empty_);
     filled_ = new QWidget(this);
     build_parts();
@@ -82,13 +84,18 @@ WalkPage::WalkPage(FieldSession& session, Choices& choices, QWidget* parent)
     open->setToolTip(tr("Ctrl+O"));
     add_ = new QPushButton(tr("add to it…"), this);
     add_->setToolTip(tr("Ctrl+Shift+O: another walk or the ground's layers"));
-    keys->addWidget(open);
-    keys->addWidget(add_);
+    how_read_ = new QPushButton(tr("files read…"), this);
+    how_read_->setToolTip(tr("how the files were read: columns, reference systems and norths, to be changed and read again"));
+    for (QPushButton* key : {open, add_, how_read_}) {
+        key->setProperty("way", true);
+        keys->addWidget(key);
+    }
     column->addLayout(keys);
     connect(open, &QPushButton::clicked, this, &WalkPage::open_wanted);
     connect(add_, &QPushButton::clicked, this, &WalkPage::add_wanted);
     connect(facts_, &MoundFacts::digger_asked, this, &WalkPage::ask_who_dug);
     connect(digger_, &DiggerKeyView::done, this, &WalkPage::leave_digger_key);
+    connect(how_read_, &QPushButton::clicked, this, &WalkPage::reading_wanted);
     connect(&session_, &FieldSession::field_replaced, this, &WalkPage::refresh);
     connect(&session_, &FieldSession::plan_changed, this, &WalkPage::refresh);
     connect(&choices_, &Choices::units_changed, this, &WalkPage::refresh);
@@ -149,6 +156,7 @@ void WalkPage::refresh() {
     const auto field = session_.field();
     empty_->setVisible(field == nullptr);
     add_->setEnabled(field != nullptr);
+    how_read_->setEnabled(field && !session_.files().empty());
     layout()->setAlignment(empty_, field ? Qt::Alignment() : Qt::AlignTop);
     if (field) {
         read_->setText(read_lines(*field, choices_.units()).join('\n'));

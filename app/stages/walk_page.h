@@ -45,6 +45,7 @@ public:
 Q_SIGNALS:
     void open_wanted();
     void add_wanted();
+    void reading_wanted();  // how the files were read is to be seen or changed
 
 private:
     void build_parts();
@@ -76,6 +77,7 @@ private:
     MoundFacts* facts_;
     QWidget* facts_room_;
     QPushButton* add_;
+    QPushButton* how_read_;
     std::vector<ReadFinding> listed_;
 };
 

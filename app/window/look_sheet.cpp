@@ -17,6 +17,8 @@ QFrame#notice { background: {slip}; border: 1px solid {ink}; border-radius: 7px;
 QFrame#notice[weight="stop"] { background: {stop_ground}; border: 1px solid {stop_ink}; }
 QFrame#working { background: {slip}; border: 1px solid {act}; border-radius: 8px; }
 QFrame#keys { background: {slip}; border: 2px solid {ink}; border-radius: 10px; }
+QFrame#reading_sheet { background: {slip}; border: none; border-left: 1px solid {hairline}; }
+QFrame#reading_sheet QTableView { gridline-color: {hairline}; }
 QLabel { background: transparent; border: none; }
 QLabel[role="title"] { font-size: {title}px; font-weight: 700; }
 QLabel[role="chance"] { font-size: {chance}px; font-weight: 700; }
@@ -64,6 +66,9 @@ QAbstractItemView { background: transparent; border: 1px solid {hairline}; borde
 QAbstractItemView:focus { border: 2px solid {act}; }
 QAbstractItemView::item { padding: 3px 2px; border: none; }
 QAbstractItemView::item:selected { background: {picked}; color: {ink}; }
+QAbstractItemView::indicator { width: 13px; height: 13px; border: 1px solid {edge}; border-radius: 3px; background: {slip}; }
+QAbstractItemView::indicator:checked { background: {act}; border: 1px solid {act}; }
+QAbstractItemView::indicator:disabled { background: {hairline}; }
 QHeaderView::section { background: transparent; border: none; border-bottom: 1px solid {hairline};
     color: {quiet_ink}; font-size: {small}px; padding: 3px 2px; }
 QHeaderView { background: transparent; border: none; }
@@ -71,6 +76,10 @@ QTableCornerButton::section { background: transparent; border: none; }
 QScrollBar:vertical { background: transparent; width: 10px; margin: 0; }
 QScrollBar::handle:vertical { background: {hairline}; border-radius: 4px; min-height: 28px; margin: 1px; }
 QScrollBar::handle:vertical:hover { background: {quiet_ink}; }
+QScrollBar:horizontal { background: transparent; height: 10px; margin: 0; }
+QScrollBar::handle:horizontal { background: {hairline}; border-radius: 4px; min-width: 28px; margin: 1px; }
+QScrollBar::handle:horizontal:hover { background: {quiet_ink}; }
+QAbstractScrollArea::corner { background: transparent; border: none; }
 QScrollBar::add-line, QScrollBar::sub-line { height: 0; width: 0; }
 QScrollBar::add-page, QScrollBar::sub-page { background: transparent; }
 QProgressBar { background: {rail}; border: none; border-radius: 3px; max-height: 6px; min-height: 6px; }

@@ -13,6 +13,7 @@
 #include <QPainter>
 #include <QPushButton>
 #include <QScreen>
+#include <QShortcut>
 #include <QUrl>
 #include <QVBoxLayout>
 #include <utility>
@@ -77,6 +78,7 @@ MainWindow::MainWindow(QWidget* parent) : QWidget(parent) {
     lay_out();
     bind_keys();
     bind_session();
+    bind_reading();
     restore();
     dress();
     name_window();
@@ -122,7 +124,7 @@ void MainWindow::bind_session() {
     });
     connect(&session_, &FieldSession::refused, this, [this](const QString& sentence) {
         after_hand_out_ = nullptr;
-        slip_->say(sentence, Slip::Weight::refusal);
+        if (!reading_->isVisible()) slip_->say(sentence, Slip::Weight::refusal);
     });
     connect(&session_, &FieldSession::handed_out, this, &MainWindow::say_handed_out);
     connect(&session_, &FieldSession::reopened_hand_out, this, [this](int decisions) {
@@ -143,6 +145,31 @@ void MainWindow::bind_session() {
     slip_->walk().not_seen().show_hatched(map_buttons_->shows_not_seen());
     connect(&slip_->walk(), &WalkPage::open_wanted, this, [this] { choose_files(false); });
     connect(&slip_->walk(), &WalkPage::add_wanted, this, [this] { choose_files(true); });
+}
+
+// After the session's own bindings: what the files became is said once the new field has put older notices away.
+void MainWindow::bind_reading() {
+    reading_ = new ReadingSheet(session_, choices_, this, {map_, slip_});
+    connect(reading_, &ReadingSheet::opened, this, [this] { hold_still(true); });
+    connect(reading_, &ReadingSheet::put_away_again, this, [this] { hold_still(false); });
+    connect(reading_, &ReadingSheet::told, this, [this](const QString& words) { slip_->say(words, Slip::Weight::news); });
+    connect(&slip_->walk(), &WalkPage::reading_wanted, this, [this] { reading_->desk().lay_out_again(); });
+    connect(&session_, &FieldSession::anew_read, this, [this](int without_mark) {
+        if (without_mark == 0) return;
+        const QString more = counted(without_mark, tr("%1 thing said before names a mark that is not there now; it waits."),
+                                     tr("%1 things said before name marks that are not there now; they wait."));
+        slip_->say(slip_->notice().isEmpty() ? more : slip_->notice() + QLatin1Char('\n') + more, Slip::Weight::news);
+    });
+}
+
+// While the files lie open nothing else of the window takes a key or a click.
+void MainWindow::hold_still(bool still) {
+    for (QWidget* part : std::initializer_list<QWidget*>{top_bar_, rail_, map_, slip_}) part->setEnabled(!still);
+    const QList<QKeySequence> of_the_window{Qt::CTRL | Qt::Key_U, Qt::CTRL | Qt::Key_L, Qt::Key_F1, Qt::Key_F11,
+                                            Qt::CTRL | Qt::Key_Q};
+    for (QShortcut* shortcut : findChildren<QShortcut*>(QString(), Qt::FindDirectChildrenOnly))
+        if (!of_the_window.contains(shortcut->key())) shortcut->setEnabled(!still);
+    if (!still) map_->setFocus();
 }
 
 void MainWindow::dress() {
@@ -175,29 +202,35 @@ void MainWindow::remember() const {
 }
 
 void MainWindow::open_files(const FieldSession::Files& files) {
-    if (files.empty()) return;
+    if (files.empty() || reading_->desk().reading()) return;
+    if (reading_->isVisible() && reading_->desk().purpose() != ReadingDesk::Purpose::reading_again) {
+        reading_->desk().lay_out(files, reading_->desk().purpose());
+        return;
+    }
+    reading_->put_away();
+    const auto lay_out = [this](const FieldSession::Files& them, ReadingDesk::Purpose purpose) {
+        reading_->desk().lay_out(them, purpose);
+    };
     if (session_.field() && !session_.unsaved()) {
         const int answer = ask_(tr("A field is open already."), {tr("add to it"), tr("open instead"), tr("stay")});
-        if (answer == 0) session_.add(files);
-        if (answer == 1) session_.open(files);
+        if (answer == 0) lay_out(files, ReadingDesk::Purpose::adding);
+        if (answer == 1) lay_out(files, ReadingDesk::Purpose::opening);
         return;
     }
     if (session_.unsaved()) {
         const int answer = ask_(tr("Some decisions on this field were not handed out yet."),
                                 {tr("add to this field"), tr("hand out"), tr("open without"), tr("stay")});
-        if (answer == 0) session_.add(files);
-        if (answer == 1 && open_hand_out()) after_hand_out_ = [this, files] { session_.open(files); };
-        if (answer == 2) session_.open(files);
+        if (answer == 0) lay_out(files, ReadingDesk::Purpose::adding);
+        if (answer == 1 && open_hand_out())
+            after_hand_out_ = [lay_out, files] { lay_out(files, ReadingDesk::Purpose::opening); };
+        if (answer == 2) lay_out(files, ReadingDesk::Purpose::opening);
         return;
     }
-    session_.open(files);
+    lay_out(files, ReadingDesk::Purpose::opening);
 }
 
 void MainWindow::add_files(const FieldSession::Files& files) {
-    if (session_.field())
-        session_.add(files);
-    else
-        session_.open(files);
+    reading_->desk().lay_out(files, session_.field() ? ReadingDesk::Purpose::adding : ReadingDesk::Purpose::opening);
 }
 
 void MainWindow::choose_files(bool to_add) {

@@ -8,6 +8,7 @@
 #include <memory>
 
 #include "app/canvas/map_view.h"
+#include "app/reading/reading_sheet.h"
 #include "app/session/choices.h"
 #include "app/session/field_session.h"
 #include "app/stages/day_rail.h"
@@ -39,6 +40,7 @@ public:
     [[nodiscard]] Choices& choices() { return choices_; }
     [[nodiscard]] Slip& slip() { return *slip_; }
     [[nodiscard]] MapView& map() { return *map_; }
+    [[nodiscard]] ReadingSheet& reading() { return *reading_; }
     [[nodiscard]] HandOutDialog* hand_out_dialog() { return hand_out_dialog_; }
     void set_ask(Ask ask) { ask_ = std::move(ask); }
 
@@ -51,6 +53,8 @@ private:
     void lay_out();
     void bind_keys();
     void bind_session();
+    void bind_reading();
+    void hold_still(bool still);
     void restore();
     void remember() const;
     void dress();
@@ -69,6 +73,7 @@ private:
     MapButtons* map_buttons_ = nullptr;
     Slip* slip_ = nullptr;
     KeysOverlay* keys_ = nullptr;
+    ReadingSheet* reading_ = nullptr;
     HandOutDialog* hand_out_dialog_ = nullptr;
     std::function<void()> after_hand_out_;
     std::shared_ptr<const Plan> plan_picked_in_;  // what the picked system is a number of

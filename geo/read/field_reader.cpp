@@ -21,6 +21,14 @@ tl::expected<FieldAssembler, Refusal> assembled(FieldSurvey field, std::vector<G
     return assembler;
 }
 
+// The field's own plane where it still serves; what would be left out of a try that fails must not be lost.
+tl::expected<LocalFrame, Refusal> kept_frame(const LocalFrame& plane, std::vector<GeographicFile>& files) {
+    std::vector<GeographicFile> tried = files;
+    if (!check_reach(tried, plane.centre())) return frame_of(files);
+    files = std::move(tried);
+    return plane;
+}
+
 bool holds_nothing(const Survey& survey) {
     return survey.walks.empty() && survey.mounds.empty() && survey.ground == Ground{};
 }
@@ -46,7 +54,7 @@ tl::expected<FieldSurvey, Refusal> read_field(const std::vector<std::filesystem:
     auto files = read_files(paths, choices, progress);
     if (!files) return tl::unexpected(files.error());
     auto faults = mend_coordinates(*files);
-    auto frame = frame_of(*files);
+    auto frame = choices.plane ? kept_frame(*choices.plane, *files) : frame_of(*files);
     if (!frame) return tl::unexpected(frame.error());
     FieldSurvey empty;
     empty.frame = std::move(*frame);

@@ -29,11 +29,13 @@
 
 #include <filesystem>
 #include <map>
+#include <optional>
 #include <tl/expected.hpp>
 #include <vector>
 
 #include "core/plan/progress.h"
 #include "core/survey/refusal.h"
+#include "geo/frame/local_frame.h"
 #include "geo/read/field_survey.h"
 #include "geo/read/gis_layers.h"
 #include "geo/read/table.h"
@@ -43,6 +45,7 @@ namespace plugside {
 struct ReadChoices {
     std::map<std::filesystem::path, TableGuess> tables;  // by the file as it was given
     std::map<std::filesystem::path, std::vector<LayerGuess>> layers;
+    std::optional<LocalFrame> plane;  // of a field whose files are read anew: stays where all of them are in its reach
 };
 
 [[nodiscard]] tl::expected<FieldSurvey, Refusal> read_field(const std::vector<std::filesystem::path>& files,

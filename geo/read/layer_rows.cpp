@@ -3,21 +3,18 @@
 #include <ogrsf_frmts.h>
 
 #include <cmath>
-#include <fstream>
 #include <memory>
 #include <optional>
-#include <sstream>
 
 #include "geo/frame/transverse_mercator.h"
 #include "geo/frame/vector_library.h"
 #include "geo/read/coordinate_place.h"
+#include "geo/read/layer_source.h"
 #include "geo/read/reference_systems.h"
 
 namespace plugside {
 
 namespace {
-
-constexpr std::uintmax_t largest_read_whole = 64ULL * 1024 * 1024;
 
 // What stops the reading of a layer; caught below, never leaves this file.
 struct Stop {
@@ -257,43 +254,12 @@ private:
     OGRSpatialReference earth_;
 };
 
-struct Closer {
-    void operator()(GDALDataset* data) const { GDALClose(data); }
-};
-using Data = std::unique_ptr<GDALDataset, Closer>;
-
-const char* driver_of(FileKind kind) {
-    switch (kind) {
-        case FileKind::geopackage: return "GPKG";
-        case FileKind::kml: return "LIBKML";
-        case FileKind::shapefile: return "ESRI Shapefile";
-        case FileKind::flatgeobuf: return "FlatGeobuf";
-        default: return "GeoJSON";
-    }
-}
-
-const char* expected_of(FileKind kind) {
-    switch (kind) {
-        case FileKind::geopackage: return "a GeoPackage with layers";
-        case FileKind::kml: return "a KML file with placemarks";
-        case FileKind::shapefile: return "a Shapefile";
-        case FileKind::flatgeobuf: return "a FlatGeobuf layer";
-        default: return "GeoJSON features";
-    }
-}
-
-Data open(const std::filesystem::path& file, FileKind kind) {
-    const char* const drivers[] = {driver_of(kind), nullptr};
-    const std::string name = std::filesystem::absolute(file).lexically_normal().string();
-    return Data(GDALDataset::Open(name.c_str(), GDAL_OF_VECTOR | GDAL_OF_READONLY, drivers, nullptr, nullptr));
-}
-
 std::vector<ReadLayer> read_all(const std::filesystem::path& file, FileKind kind,
                                 const std::function<bool(const std::string&)>& wanted, FindingList& findings,
                                 const Progress& progress, const SystemOfLayer& assumed) {
     const LibraryMessages messages;
-    const Data data = open(file, kind);
-    const char* expected = expected_of(kind);
+    const LayerSource data = open_layers(file, kind);
+    const char* expected = expected_of_layers(kind);
     if (!data || !messages.failure().empty())
         throw Stop{{Refusal::Code::malformed, file.string(), "",
                     messages.failure().empty()
@@ -321,41 +287,11 @@ const Value& ReadLayer::value(const ReadRow& row, std::string_view column) const
     return null;
 }
 
-namespace {
-
-// What the library cannot be left to find out.
-std::optional<Refusal> refusal_before(const std::filesystem::path& file, FileKind kind) {
-    const std::string name = file.string();
-    std::error_code error;
-    const bool read_whole = kind == FileKind::geojson || kind == FileKind::kml;
-    if (read_whole && std::filesystem::file_size(file, error) > largest_read_whole)
-        return Refusal{Refusal::Code::too_large, name, "",
-                       kind == FileKind::kml ? "a KML file over 64 MiB" : "a GeoJSON file over 64 MiB",
-                       "the ground of one field"};
-    if (kind == FileKind::shapefile) {
-        std::filesystem::path index = file;
-        if (!std::filesystem::exists(index.replace_extension(".shx"), error))
-            return Refusal{Refusal::Code::missing_file, name, "",
-                           "a Shapefile without " + index.filename().string() + " beside it",
-                           "all its parts: .shp, .shx, .dbf and .prj"};
-    }
-    if (kind != FileKind::kml) return std::nullopt;
-    std::ifstream stream(file, std::ios::binary);
-    std::ostringstream text;
-    text << stream.rdbuf();
-    if (text.str().find("<!DOCTYPE") != std::string::npos || text.str().find("<!ENTITY") != std::string::npos)
-        return Refusal{Refusal::Code::malformed, name, "", "a document type declaration",
-                       "a KML file without one (declared entities are never read)"};
-    return std::nullopt;
-}
-
-}  // namespace
-
 tl::expected<std::vector<ReadLayer>, Refusal> read_layer_rows(const std::filesystem::path& file, FileKind kind,
                                                               const std::function<bool(const std::string&)>& wanted,
                                                               FindingList& findings, const Progress& progress,
                                                               const SystemOfLayer& assumed_system) {
-    if (auto refusal = refusal_before(file, kind)) return tl::unexpected(*refusal);
+    if (auto refusal = refusal_before_opening(file, kind)) return tl::unexpected(*refusal);
     prepare_vector_library();
     try {
         return read_all(file, kind, wanted, findings, progress, assumed_system);

@@ -124,7 +124,11 @@ constexpr std::array<std::pair<std::string_view, ColumnRole>, 89> headings{{
     {"sat", ColumnRole::satellites},
     {"satelites", ColumnRole::satellites},
 }};
-constexpr std::array<std::pair<std::string_view, ColumnRole>, 14> more_headings{{
+constexpr std::array<std::pair<std::string_view, ColumnRole>, 18> more_headings{{
+    {"observacion", ColumnRole::note},
+    {"observación", ColumnRole::note},
+    {"observation", ColumnRole::note},
+    {"observations", ColumnRole::note},
     {"accuracy", ColumnRole::accuracy},
     {"accuracym", ColumnRole::accuracy},
     {"precision", ColumnRole::accuracy},
