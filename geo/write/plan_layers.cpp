@@ -161,9 +161,9 @@ LayerContent alternative_layer(const Survey& survey, const Plan& plan) {
     return layer;
 }
 
-LayerContent unwalked_layer(const Plan& plan, const LocalFrame& frame) {
-    LayerContent layer{"unwalked_areas", ShapeKind::polygons, {{"area_m2", ColumnKind::number}}, {}};
-    for (const Polygon& part : plan.unwalked.parts) {
+LayerContent area_layer(const char* name, const MultiPolygon& area, const LocalFrame& frame) {
+    LayerContent layer{name, ShapeKind::polygons, {{"area_m2", ColumnKind::number}}, {}};
+    for (const Polygon& part : area.parts) {
         auto shape = filled({to_geographic(frame, part)});
         if (!shape.empty()) layer.rows.push_back({std::move(shape), {area_m2(part)}});
     }
