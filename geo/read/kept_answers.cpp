@@ -92,7 +92,9 @@ bool KeptAnswers::settle(FieldSurvey& field) {
     for (const Record& record : records_) as_in_rows.push_back(survey.mounds[record.mound]);
     take_records(field);
     if (more_answers || !records_.empty()) put_right(survey);
-    keep_rows(survey, as_in_rows);
+    // a mend of a mark's row may stand in the place of an answer that made another mark what its row says
+    constexpr int most_rounds = 3;
+    for (int round = 0; round < most_rounds && keep_rows(survey, as_in_rows); ++round) continue;
     for (auto& [file, list] : findings_)
         for (ReadFinding& finding : list.listed()) field.findings.push_back(std::move(finding));
     return more_found || more_answers;
@@ -171,7 +173,7 @@ void KeptAnswers::take_records(FieldSurvey& field) {
     }
 }
 
-void KeptAnswers::keep_rows(Survey& survey, const std::vector<Mound>& as_in_rows) {
+bool KeptAnswers::keep_rows(Survey& survey, const std::vector<Mound>& as_in_rows) {
     std::vector<MendAnswer> own;
     std::unordered_set<std::string> replaced;
     for (std::size_t i = 0; i < records_.size(); ++i) {
@@ -185,10 +187,11 @@ void KeptAnswers::keep_rows(Survey& survey, const std::vector<Mound>& as_in_rows
             replaced.insert(own.back().finding);
         }
     }
-    if (own.empty()) return;
+    if (own.empty()) return false;
     std::erase_if(survey.answers, [&](const MendAnswer& answer) { return replaced.contains(answer.finding); });
     survey.answers.insert(survey.answers.end(), own.begin(), own.end());
     put_right(survey);
+    return true;
 }
 
 }  // namespace plugside

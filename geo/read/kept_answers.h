@@ -55,7 +55,8 @@ private:
     bool take_answers(FieldSurvey& field, const IndexByName& by_name);
     bool take_findings(FieldSurvey& field, const IndexByName& by_name);
     void take_records(FieldSurvey& field);
-    void keep_rows(Survey& survey, const std::vector<Mound>& as_in_rows);
+    // Whether there was any mend to add.
+    bool keep_rows(Survey& survey, const std::vector<Mound>& as_in_rows);
 
     std::vector<Record> records_;
     std::vector<Told> answers_;

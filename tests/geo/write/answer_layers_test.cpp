@@ -45,10 +45,11 @@ void expect_same_records(const FieldSurvey& a, const FieldSurvey& b) {
         if (!one.recorded) continue;
         expect_same_place(a.frame, one.recorded->plug, b.frame, other.recorded->plug);
         ASSERT_EQ(one.recorded->fan.has_value(), other.recorded->fan.has_value());
-        if (one.recorded->fan)
+        if (one.recorded->fan) {
             EXPECT_NEAR(turn_degrees(a.frame.true_bearing(*one.recorded->fan, one.recorded->plug),
                                      b.frame.true_bearing(*other.recorded->fan, other.recorded->plug)),
                         0.0, fan_tolerance_degrees);
+        }
         EXPECT_EQ(one.recorded->kind, other.recorded->kind);
         EXPECT_EQ(one.recorded->freshness, other.recorded->freshness);
         EXPECT_EQ(one.recorded->position_sd, other.recorded->position_sd);
@@ -66,7 +67,9 @@ void expect_same_answers(const FieldSurvey& a, const FieldSurvey& b) {
         for (std::size_t place = 0; place < one.mend.to.size(); ++place)
             expect_same_place(a.frame, one.mend.to[place], b.frame, other.mend.to[place]);
         ASSERT_EQ(one.mend.fan.has_value(), other.mend.fan.has_value());
-        if (one.mend.fan) EXPECT_NEAR(turn_degrees(*one.mend.fan, *other.mend.fan), 0.0, 0.05);
+        if (one.mend.fan) {
+            EXPECT_NEAR(turn_degrees(*one.mend.fan, *other.mend.fan), 0.0, 0.05);
+        }
         for (MendAnswer* answer : {&one, &other}) {
             answer->mend.to.clear();
             answer->mend.fan.reset();
@@ -86,7 +89,7 @@ public:
         field.survey.decisions.clear();
         field.survey.ground.boundary.parts.clear();
         for (std::size_t i = 0; i < 40; ++i) {
-            Mound mound = example_mound("mark \"" + std::to_string(i) + "\", \\ \xC3\xA9\n" + std::to_string(random_() % 9), place(), i % 2);
+            Mound mound = example_mound("mark \"" + std::to_string(i) + "\", \\ \xC3\xA9\n" + std::to_string(random_() % 9), place(), i / 20);
             if (one_of(3) != 0) mound.fan = Bearing::degrees(degrees());
             mound.kind = static_cast<SignKind>(one_of(6));
             mound.freshness = static_cast<Freshness>(one_of(4));
@@ -225,8 +228,11 @@ TEST(AnswerLayers, a_mended_mark_that_another_program_changed_keeps_what_its_row
             "UPDATE mounds SET freshness = 'older', kind = 'mole' WHERE mound_id = 'other vole';"
             "UPDATE mounds SET fan_bearing = 77 WHERE mound_id = 'M005'");
     FieldSurvey back = read_back(folder / "plan.gpkg");
-    ASSERT_EQ(back.findings.size(), 1U);
-    EXPECT_NE(back.findings[0].sentence.find("the row counts"), std::string::npos);
+    const auto told = std::count_if(back.findings.begin(), back.findings.end(), [](const ReadFinding& finding) {
+        return finding.sentence.find("the row counts") != std::string::npos &&
+               finding.place == "layer mounds, feature 5 and 1 more";
+    });
+    EXPECT_EQ(told, 1);
     Mound& vole = back.survey.mounds[7];
     EXPECT_EQ(vole.freshness, Freshness::older);
     EXPECT_EQ(vole.kind, SignKind::mole);
