@@ -5,6 +5,7 @@
 #include <sstream>
 
 #include "core/geometry/polyline.h"
+#include "core/survey/refusal.h"
 #include "geo/read/notes_grammar.h"
 
 namespace plugside {

@@ -23,7 +23,7 @@ TEST(BatchProgram, HelpAndVersionAreToldOnStdoutAndAreNoMistake) {
     EXPECT_TRUE(version.err.empty());
     const Outcome help = run_batch({"--help"});
     EXPECT_EQ(help.code, 0);
-    for (const char* verb : {"plan", "lines", "simulate", "evaluate"}) {
+    for (const char* verb : {"read", "plan", "lines", "simulate", "evaluate"}) {
         EXPECT_NE(help.out.find(verb), std::string::npos);
         const Outcome of_verb = run_batch({verb, "--help"});
         EXPECT_EQ(of_verb.code, 0);
