@@ -34,7 +34,8 @@ tl::unexpected<CallError> wrong(const std::string& option, const std::string& wa
 }
 
 tl::expected<std::string, CallError> system_of(std::string text) {
-    const bool number_alone = !text.empty() && std::all_of(text.begin(), text.end(), [](char c) { return c >= '0' && c <= '9'; });
+    const bool number_alone =
+        !text.empty() && std::all_of(text.begin(), text.end(), [](char c) { return c >= '0' && c <= '9'; });
     const std::string code = number_alone ? "EPSG:" + text : text;
     if (!is_reference_system(code)) return wrong("crs", "a reference system of the register, such as EPSG:32610", text);
     return code;
@@ -87,12 +88,14 @@ tl::expected<Wishes, CallError> wishes_of(const Call& call) {
     return wishes;
 }
 
-std::optional<std::size_t> column_called(const std::string& heading, const std::vector<std::string>& headings, std::size_t columns) {
+std::optional<std::size_t> column_called(const std::string& heading, const std::vector<std::string>& headings,
+                                         std::size_t columns) {
     for (std::size_t i = 0; i < headings.size(); ++i)
         if (trimmed(headings[i]) == trimmed(heading)) return i;
     std::size_t number = 0;
     const auto [end, error] = std::from_chars(heading.data(), heading.data() + heading.size(), number);
-    if (error != std::errc{} || end != heading.data() + heading.size() || number < 1 || number > columns) return std::nullopt;
+    if (error != std::errc{} || end != heading.data() + heading.size() || number < 1 || number > columns)
+        return std::nullopt;
     return number - 1;
 }
 

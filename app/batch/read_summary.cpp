@@ -85,7 +85,8 @@ void tell_notes(const Survey& survey, std::ostringstream& text) {
         examples += "  " + mound.name + ": " + quoted_for_display(reading.rest) + "\n";
     }
     if (with_rest == 0) return;
-    text << "Notes with words that were not understood: " << with_rest << (with_rest > few ? ", of which:\n" : ":\n") << examples;
+    text << "Notes with words that were not understood: " << with_rest << (with_rest > few ? ", of which:\n" : ":\n")
+         << examples;
 }
 
 struct OfKind {

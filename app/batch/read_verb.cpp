@@ -157,16 +157,13 @@ std::vector<OptionRule> options() {
 }  // namespace
 
 const Verb& read_verb() {
-    static const Verb verb{{"read",
-                            "FILE",
-                            1,
-                            1000,
-                            "From whatever the handhelds gave to one survey, judged, with what was not seen.",
-                            options(),
-                            "Files: GPX, tables, photographs, layers (GeoPackage, Shapefile, GeoJSON, KML, FlatGeobuf), plans\n"
-                            "and surveys written before. Nothing is changed unless told; what is accepted can be taken back\n"
-                            "after SURVEY.gpkg is read. What was not understood in a file is listed on stderr."},
-                           run_read};
+    static const Verb verb{
+        {"read", "FILE", 1, 1000, "From whatever the handhelds gave to one survey, judged, with what was not seen.",
+         options(),
+         "Files: GPX, tables, photographs, layers (GeoPackage, Shapefile, GeoJSON, KML, FlatGeobuf), plans\n"
+         "and surveys written before. Nothing is changed unless told; what is accepted can be taken back\n"
+         "after SURVEY.gpkg is read. What was not understood in a file is listed on stderr."},
+        run_read};
     return verb;
 }
 

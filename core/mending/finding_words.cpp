@@ -114,7 +114,8 @@ WeighedFinding FindingWords::of(const MarkedBefore& match) const {
     finding.proposed = "Take both as one mound, under the name " + name(pair.front()) + ".";
     finding.mend = mend_of(MendKind::one_mound, names(pair));
     finding.mend->to = {place};
-    const double own_m = std::hypot(walk_.marks[match.later].place.error.own_m, walk_.marks[match.earlier].place.error.own_m);
+    const double own_m =
+        std::hypot(walk_.marks[match.later].place.error.own_m, walk_.marks[match.earlier].place.error.own_m);
     finding.mend->position_sd = Metres::of(own_m / 2.0);
     return {std::move(finding), 1.0};
 }

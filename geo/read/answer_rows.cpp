@@ -118,9 +118,9 @@ std::optional<GeographicAnswer> answer_in(const ReadLayer& layer, const ReadRow&
 
 std::optional<GeographicRecord> record_of(const ReadLayer& mounds, const ReadRow& row, const GeographicMark& mark,
                                           FindingList& findings) {
-    constexpr std::array columns{"recorded_lon",       "recorded_lat",           "recorded_fan_bearing",
-                                 "recorded_kind",      "recorded_freshness",     "recorded_position_sd_m",
-                                 "recorded_set_aside_because"};
+    constexpr std::array columns{
+        "recorded_lon",       "recorded_lat",           "recorded_fan_bearing",      "recorded_kind",
+        "recorded_freshness", "recorded_position_sd_m", "recorded_set_aside_because"};
     if (std::all_of(columns.begin(), columns.end(), [&](const char* column) { return is_null(mounds.value(row, column)); }))
         return std::nullopt;
     Cells cells(mounds, row);

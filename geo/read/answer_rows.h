@@ -21,8 +21,8 @@
 namespace plugside {
 
 // `mark`: the same row, read already but for its record.
-[[nodiscard]] std::optional<GeographicRecord> record_of(const ReadLayer& mounds, const ReadRow& row, const GeographicMark& mark,
-                                                        FindingList& findings);
+[[nodiscard]] std::optional<GeographicRecord> record_of(const ReadLayer& mounds, const ReadRow& row,
+                                                        const GeographicMark& mark, FindingList& findings);
 [[nodiscard]] GeographicRecord record_as_it_stands(const GeographicMark& mark);
 [[nodiscard]] std::vector<GeographicAnswer> answers_from(const ReadLayer& finding_answers, FindingList& findings);
 [[nodiscard]] std::vector<GeographicFinding> findings_of_reading(const ReadLayer& layer, FindingList& findings);

@@ -102,7 +102,8 @@ public:
 
 private:
     void skip_blanks() {
-        while (!text_.empty() && (text_.front() == ' ' || text_.front() == '\t' || text_.front() == '\n' || text_.front() == '\r'))
+        while (!text_.empty() &&
+               (text_.front() == ' ' || text_.front() == '\t' || text_.front() == '\n' || text_.front() == '\r'))
             text_.remove_prefix(1);
     }
 

@@ -165,8 +165,9 @@ void KeptAnswers::take_records(FieldSurvey& field) {
             mound.recorded->plug = field.frame.to_local(record.at);
         } else {
             mound.recorded->plug = mound.plug;
-            findings_of_file(file).add(place, "the recorded place of the mark lies away from the field; it counts as recorded "
-                                              "where it stands");
+            findings_of_file(file).add(place,
+                                       "the recorded place of the mark lies away from the field; it counts as recorded "
+                                       "where it stands");
         }
         if (record.fan_degrees)
             mound.recorded->fan = field.frame.plane_bearing(Bearing::degrees(*record.fan_degrees), mound.recorded->plug);
@@ -180,8 +181,9 @@ bool KeptAnswers::keep_rows(Survey& survey, const std::vector<Mound>& as_in_rows
         const auto mends = mends_back(survey.mounds[records_[i].mound], as_in_rows[i]);
         if (!mends.empty())
             findings_of_file(records_[i].file)
-                .add(records_[i].place, "the mark's row says something else than what was recorded and answered; the row counts, as "
-                                        "a mend of your own that can be taken back");
+                .add(records_[i].place,
+                     "the mark's row says something else than what was recorded and answered; the row counts, as "
+                     "a mend of your own that can be taken back");
         for (const Mend& mend : mends) {
             own.push_back({own_mend_id(mend.kind, mend.marks.front()), Answer::accepted, mend});
             replaced.insert(own.back().finding);

@@ -92,7 +92,8 @@ void read_receiver(const ReadLayer& layer, const ReadRow& row, Mound& mound) {
 // What a person set aside stays aside; what the ground and the kind decide is decided anew. Files of earlier versions have the
 // reason among all others alone.
 std::optional<std::string> set_aside_in(const ReadLayer& layer, const ReadRow& row, SignKind kind) {
-    const bool own_column = std::find(layer.columns.begin(), layer.columns.end(), "set_aside_because") != layer.columns.end();
+    const bool own_column =
+        std::find(layer.columns.begin(), layer.columns.end(), "set_aside_because") != layer.columns.end();
     const std::string reason = text_of(layer.value(row, own_column ? "set_aside_because" : "not_used_because"));
     if (reason.empty() || (!own_column && (reason == outside_the_field || !is_gopher_sign(kind)))) return std::nullopt;
     return reason;

@@ -10,12 +10,11 @@ namespace plugside {
 
 namespace {
 
-constexpr std::array<std::string_view, 10> layers_read{"field_boundaries", "barriers",       "keep_clear_areas", "mounds",
-                                                       "walk_tracks",      "set_decisions",  "set_points",       "survey_summary",
-                                                       "finding_answers",  "findings"};
-constexpr std::array<std::string_view, 7> layers_computed_anew{"burrow_systems", "main_runs", "probe_points",
-                                                               "unwalked_areas", "rounds",    "system_alternatives",
-                                                               "walked_areas"};
+constexpr std::array<std::string_view, 10> layers_read{
+    "field_boundaries", "barriers",   "keep_clear_areas", "mounds",          "walk_tracks",
+    "set_decisions",    "set_points", "survey_summary",   "finding_answers", "findings"};
+constexpr std::array<std::string_view, 7> layers_computed_anew{
+    "burrow_systems", "main_runs", "probe_points", "unwalked_areas", "rounds", "system_alternatives", "walked_areas"};
 
 template <std::size_t n>
 bool is_one_of(std::string_view name, const std::array<std::string_view, n>& names) {

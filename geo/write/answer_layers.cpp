@@ -52,10 +52,10 @@ LayerContent finding_layer(const std::vector<AnsweredFinding>& findings, const L
                        {}};
     layer.rows.reserve(findings.size());
     for (const auto& [finding, answer] : findings)
-        layer.rows.push_back({frame.to_geographic(finding.at),
-                              {finding.id, to_text(finding.kind), json_of(finding.marks), finding.found, text_or_null(finding.why),
-                               text_or_null(finding.proposed), finding.sure.value(),
-                               answer ? Value(to_text(*answer)) : Value()}});
+        layer.rows.push_back(
+            {frame.to_geographic(finding.at),
+             {finding.id, to_text(finding.kind), json_of(finding.marks), finding.found, text_or_null(finding.why),
+              text_or_null(finding.proposed), finding.sure.value(), answer ? Value(to_text(*answer)) : Value()}});
     return layer;
 }
 

@@ -143,21 +143,22 @@ LayerContent alternative_layer(const Survey& survey, const Plan& plan) {
                        {}};
     for (const JoinedSystems& joined : plan.alternatives.joined)
         layer.rows.push_back({{},
-                              {std::string("one animal"), id_of(joined.first), id_of(joined.second), Value(), joined.one.value(),
-                               Value(), words_for(joined, plan)}});
+                              {std::string("one animal"), id_of(joined.first), id_of(joined.second), Value(),
+                               joined.one.value(), Value(), words_for(joined, plan)}});
     for (const SplitSystem& split : plan.alternatives.split) {
         std::vector<std::string> names;
         for (const std::size_t mound : split.apart) names.push_back(survey.mounds[mound].name);
         layer.rows.push_back({{},
-                              {std::string("two animals"), id_of(split.system), Value(), joined(names, ", "), split.two.value(),
-                               Value(), words_for(split, survey, plan)}});
+                              {std::string("two animals"), id_of(split.system), Value(), joined(names, ", "),
+                               split.two.value(), Value(), words_for(split, survey, plan)}});
     }
     for (const DoubtfulMound& doubtful : plan.alternatives.doubtful)
         layer.rows.push_back(
             {{},
-             {std::string("doubtful mound"), id_of(doubtful.system), doubtful.runner_up ? Value(id_of(*doubtful.runner_up)) : Value(),
-              survey.mounds[doubtful.mound].name, doubtful.runner_up ? Value(doubtful.of_runner_up.value()) : Value(),
-              doubtful.belongs.value(), words_for(doubtful, survey, plan)}});
+             {std::string("doubtful mound"), id_of(doubtful.system),
+              doubtful.runner_up ? Value(id_of(*doubtful.runner_up)) : Value(), survey.mounds[doubtful.mound].name,
+              doubtful.runner_up ? Value(doubtful.of_runner_up.value()) : Value(), doubtful.belongs.value(),
+              words_for(doubtful, survey, plan)}});
     return layer;
 }
 

@@ -44,8 +44,8 @@ LayerContent judged_summary(const FieldSurvey& field, const SurveyJudged& judged
         row.values.insert(row.values.end(), {unseen->interval, unseen->mounds_missed.expected, unseen->mounds_missed.low,
                                              unseen->mounds_missed.high});
         if (bounded)
-            row.values.insert(row.values.end(), {unseen->mounds_unwalked.expected, unseen->mounds_unwalked.low,
-                                                 unseen->mounds_unwalked.high});
+            row.values.insert(row.values.end(),
+                              {unseen->mounds_unwalked.expected, unseen->mounds_unwalked.low, unseen->mounds_unwalked.high});
     }
     row.values.resize(layer.columns.size() - 2);
     row.values.insert(row.values.end(), {static_cast<std::int64_t>(survey.revision), std::string(PLUGSIDE_VERSION)});

@@ -45,8 +45,8 @@ Row mound_row(const Survey& survey, const Mound& mound, const MoundInPlan* in_pl
         row.values.resize(row.values.size() + 5);
     }
     row.values.insert(row.values.end(), {walk_id(survey, mound), mound.position_sd.value(),
-                                         mound.shared_sd ? Value(mound.shared_sd->value()) : Value(), text_or_null(mound.note),
-                                         value_or_null(mound.time), std::int64_t{not_used ? 0 : 1},
+                                         mound.shared_sd ? Value(mound.shared_sd->value()) : Value(),
+                                         text_or_null(mound.note), value_or_null(mound.time), std::int64_t{not_used ? 0 : 1},
                                          value_or_null(not_used), value_or_null(mound.picture)});
     const ReceiverFacts receiver = mound.receiver.value_or(ReceiverFacts{});
     row.values.insert(row.values.end(), {value_or_null(receiver.hdop),

@@ -204,8 +204,9 @@ TEST(BatchProgram, EvaluateGivesALineAKindAndARowAField) {
 
 TEST(BatchProgram, EvaluateWritesAReportThatIsWholeInItselfAndSpreadsItsFieldsOverTheKinds) {
     const TemporaryFolder folder;
-    const Outcome outcome = run_batch({"evaluate", "--fields", "6", "--kinds", "meander,straight-with-branches,crowded-growth,edge-rows",
-                                       "--mounds", "60", "--out", folder.at("table.csv"), "--report", folder.at("report.html")});
+    const Outcome outcome =
+        run_batch({"evaluate", "--fields", "6", "--kinds", "meander,straight-with-branches,crowded-growth,edge-rows",
+                   "--mounds", "60", "--out", folder.at("table.csv"), "--report", folder.at("report.html")});
     ASSERT_EQ(outcome.code, 0) << outcome.err;
     EXPECT_TRUE(outcome.err.empty()) << outcome.err;
     const std::string table = content_of(folder.at("table.csv"));

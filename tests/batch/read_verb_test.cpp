@@ -46,19 +46,21 @@ std::string walk_with_a_double() {
         if (i == 2) mark("again", 8.0 * i + 0.2, 60 * i + 11, "fan E fresh");
     }
     for (int s = 0; s < 740; s += 10)
-        track += "<trkpt lat=\"" + std::to_string(38.25 + s * 8.0 / 60.0 / 111000.0) + "\" lon=\"-120.0\"><time>" + seconds(s) +
-                 "</time></trkpt>";
-    return "<?xml version=\"1.0\"?><gpx version=\"1.1\" creator=\"test\" xmlns=\"http://www.topografix.com/GPX/1/1\">" + marks +
-           "<trk><trkseg>" + track + "</trkseg></trk></gpx>";
+        track += "<trkpt lat=\"" + std::to_string(38.25 + s * 8.0 / 60.0 / 111000.0) + "\" lon=\"-120.0\"><time>" +
+                 seconds(s) + "</time></trkpt>";
+    return "<?xml version=\"1.0\"?><gpx version=\"1.1\" creator=\"test\" xmlns=\"http://www.topografix.com/GPX/1/1\">" +
+           marks + "<trk><trkseg>" + track + "</trkseg></trk></gpx>";
 }
 
 TEST(ReadVerb, makes_one_survey_of_a_walk_and_its_ground_and_tells_what_was_not_seen) {
     const TemporaryFolder folder;
     const std::string out = folder.at("survey.gpkg");
-    const Outcome outcome = run_batch({"read", sample + "walk.gpx", sample + "ground.gpkg", "--out", out, "--units", "metres"});
+    const Outcome outcome =
+        run_batch({"read", sample + "walk.gpx", sample + "ground.gpkg", "--out", out, "--units", "metres"});
     ASSERT_EQ(outcome.code, 0) << outcome.err;
-    for (const char* part : {"walk.gpx: ", "of track with ", "ground: a field of ", "Marks: ", "  gopher mound: ", "Findings: ",
-                             "Walked: ", "not walked: ", "not seen there: ", "On the ground not walked: ", "Written: "})
+    for (const char* part :
+         {"walk.gpx: ", "of track with ", "ground: a field of ", "Marks: ", "  gopher mound: ", "Findings: ", "Walked: ",
+          "not walked: ", "not seen there: ", "On the ground not walked: ", "Written: "})
         EXPECT_NE(outcome.out.find(part), std::string::npos) << part << "\n" << outcome.out;
     const auto field = read_field({sample + "walk.gpx", sample + "ground.gpkg"});
     ASSERT_TRUE(field.has_value());
@@ -116,8 +118,10 @@ TEST(ReadVerb, tables_are_read_as_the_call_says) {
     const std::string table = written(folder, "marks.csv",
                                       "Wert1;Wert2;Richtung;Tag\n500000,5;4234000;90;03.02.2026 08:00\n"
                                       "500010;4234010;180;03.02.2026 08:05\n");
-    const std::vector<std::string> told{"read", table, "--columns", "easting=Wert1,northing=Wert2,fan=Richtung,time=4",
-                                        "--crs", "32610", "--dates", "day-first", "--hours-east", "-8", "--out", folder.at("s.gpkg")};
+    const std::vector<std::string> told{
+        "read",         table,   "--columns", "easting=Wert1,northing=Wert2,fan=Richtung,time=4",
+        "--crs",        "32610", "--dates",   "day-first",
+        "--hours-east", "-8",    "--out",     folder.at("s.gpkg")};
     const Outcome outcome = run_batch(told);
     ASSERT_EQ(outcome.code, 0) << outcome.err;
     EXPECT_NE(outcome.out.find("2 marks, no track"), std::string::npos) << outcome.out;
@@ -144,7 +148,8 @@ TEST(ReadVerb, bearings_read_from_magnetic_north_are_turned_and_told) {
     EXPECT_NE(outcome.out.find("bearings from magnetic north"), std::string::npos) << outcome.out;
     EXPECT_NE(outcome.out.find("The fans of 13 marks are turned by "), std::string::npos) << outcome.out;
     const double fan = number_in(folder.at("s.gpkg"), "SELECT fan_bearing FROM mounds WHERE mound_id = 'M1'");
-    EXPECT_GT(fan, 90.0 + 10.0);  // declination in the middle of California is about 13 degrees east: NOAA's calculator [memory]
+    EXPECT_GT(fan,
+              90.0 + 10.0);  // declination in the middle of California is about 13 degrees east: NOAA's calculator [memory]
     EXPECT_LT(fan, 90.0 + 15.0);
     EXPECT_NEAR(number_in(folder.at("s.gpkg"), "SELECT recorded_fan_bearing FROM mounds WHERE mound_id = 'M1'"), 90.0, 1e-6);
 }
@@ -152,11 +157,12 @@ TEST(ReadVerb, bearings_read_from_magnetic_north_are_turned_and_told) {
 TEST(ReadVerb, several_files_of_different_kinds_are_one_survey) {
     const TemporaryFolder folder;
     const std::string walk = written(folder, "walk.gpx", walk_with_a_double());
-    const std::string table = written(folder, "phone.csv", "name,lat,lon,note\nP1,38.2501,-120.0003,fan N\nP2,38.2502,-120.0003,mole\n");
-    const std::string ground =
-        written(folder, "field.geojson",
-                R"({"type":"FeatureCollection","features":[{"type":"Feature","properties":{},"geometry":{"type":"Polygon",)"
-                R"("coordinates":[[[-120.001,38.249],[-119.999,38.249],[-119.999,38.252],[-120.001,38.252],[-120.001,38.249]]]}}]})");
+    const std::string table =
+        written(folder, "phone.csv", "name,lat,lon,note\nP1,38.2501,-120.0003,fan N\nP2,38.2502,-120.0003,mole\n");
+    const std::string ground = written(
+        folder, "field.geojson",
+        R"({"type":"FeatureCollection","features":[{"type":"Feature","properties":{},"geometry":{"type":"Polygon",)"
+        R"("coordinates":[[[-120.001,38.249],[-119.999,38.249],[-119.999,38.252],[-120.001,38.252],[-120.001,38.249]]]}}]})");
     const Outcome outcome = run_batch({"read", walk, table, ground});
     ASSERT_EQ(outcome.code, 0) << outcome.err;
     EXPECT_NE(outcome.out.find("walk 1, walk.gpx: 13 marks"), std::string::npos) << outcome.out;
@@ -192,12 +198,11 @@ TEST(ReadVerb, wrong_calls_and_refused_inputs_have_their_codes_and_leave_nothing
         EXPECT_TRUE(outcome.out.empty());
     }
     const std::string late = written(inputs, "late.csv", "name,lat,lon,fan,time\na,38,-120,90,2032-01-01 09:00\n");
-    const std::vector<std::vector<std::string>> refused{
-        {"read", folder.at("missing.gpx"), "--out", out},
-        {"read", walk, "--out", folder.at("nowhere/s.gpkg")},
-        {"read", walk, "--out", walk},
-        {"read", late, "--north", "magnetic", "--out", out},
-        {"read", written(inputs, "noise.gpx", "<gpx"), "--out", out}};
+    const std::vector<std::vector<std::string>> refused{{"read", folder.at("missing.gpx"), "--out", out},
+                                                        {"read", walk, "--out", folder.at("nowhere/s.gpkg")},
+                                                        {"read", walk, "--out", walk},
+                                                        {"read", late, "--north", "magnetic", "--out", out},
+                                                        {"read", written(inputs, "noise.gpx", "<gpx"), "--out", out}};
     for (const auto& words : refused) {
         const Outcome outcome = run_batch(words);
         EXPECT_EQ(outcome.code, 3) << words[1];
@@ -209,7 +214,8 @@ TEST(ReadVerb, wrong_calls_and_refused_inputs_have_their_codes_and_leave_nothing
 
 TEST(ReadVerb, an_interrupt_leaves_an_earlier_survey_as_it_was) {
     const TemporaryFolder folder;
-    ASSERT_EQ(run_batch({"simulate", "--seed", "4", "--mounds", "20000", "--with-ground", "--out", folder.at("field")}).code, 0);
+    ASSERT_EQ(run_batch({"simulate", "--seed", "4", "--mounds", "20000", "--with-ground", "--out", folder.at("field")}).code,
+              0);
     const std::string out = written(folder, "s.gpkg", "an earlier file");
     const Outcome outcome = run_batch({"read", folder.at("field/walk.gpx"), folder.at("field/ground.gpkg"), "--out", out},
                                       std::chrono::milliseconds(300));

@@ -87,7 +87,8 @@ void judge(const Survey& survey) {
         demand(finite(mound.plug) && mound.position_sd.value() > 0.0 && names.insert(mound.name).second);
         demand(!mound.recorded || (finite(mound.recorded->plug) && mound.recorded->position_sd.value() > 0.0));
     }
-    for (const MendAnswer& answer : survey.answers) demand(answered.insert(answer.finding).second && !answer.finding.empty());
+    for (const MendAnswer& answer : survey.answers)
+        demand(answered.insert(answer.finding).second && !answer.finding.empty());
     Survey again = survey;
     put_right(again);
     demand(again == survey);

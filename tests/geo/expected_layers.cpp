@@ -67,17 +67,18 @@ private:
 
 void expect_record(Expected& expected, const Mound& mound, const LocalFrame& frame) {
     if (!mound.recorded) {
-        for (const char* column : {"recorded_lon", "recorded_lat", "recorded_fan_bearing", "recorded_kind", "recorded_freshness",
-                                   "recorded_position_sd_m", "recorded_set_aside_because"})
+        for (const char* column : {"recorded_lon", "recorded_lat", "recorded_fan_bearing", "recorded_kind",
+                                   "recorded_freshness", "recorded_position_sd_m", "recorded_set_aside_because"})
             expected.null(column);
         return;
     }
     const RecordedMark& recorded = *mound.recorded;
     expected.value("recorded_lon", frame.to_geographic(recorded.plug).longitude_degrees);
     expected.value("recorded_lat", frame.to_geographic(recorded.plug).latitude_degrees);
-    recorded.fan ? expected.value("recorded_fan_bearing",
-                                  Bearing::degrees(recorded.fan->degrees() - frame.convergence_degrees(recorded.plug)).degrees())
-                 : expected.null("recorded_fan_bearing");
+    recorded.fan
+        ? expected.value("recorded_fan_bearing",
+                         Bearing::degrees(recorded.fan->degrees() - frame.convergence_degrees(recorded.plug)).degrees())
+        : expected.null("recorded_fan_bearing");
     expected.value("recorded_kind", to_text(recorded.kind));
     expected.value("recorded_freshness", to_text(recorded.freshness));
     expected.value("recorded_position_sd_m", recorded.position_sd.value());
@@ -282,7 +283,8 @@ void expect_tables(Expected& expected) {
         {"doubtful mound", "2", "\\N", "M005", "\\N", "0.4375",
          "M005 hangs together with B in 44 of 100, with no other system more than now and then"}};
     for (const auto& row : alternatives) {
-        const char* const columns[] = {"kind", "system_id", "other_system_id", "mounds", "probability", "probability_kept", "words"};
+        const char* const columns[] = {"kind", "system_id", "other_system_id", "mounds", "probability", "probability_kept",
+                                       "words"};
         for (std::size_t i = 0; i < 7; ++i) expected.value(columns[i], row[i]);
         expected.next();
     }
@@ -329,14 +331,16 @@ void expect_answers(Expected& expected, const FieldSurvey& field) {
         {"double mark: M002, M001", "refused", "one mound", R"(json:["M001", "M002"])",
          "json:[" + json_place({14.5, -39.25}, frame) + "]", none, "0", none, none, none, "0.375"},
         {"own move: other mole", "accepted", "move", R"(json:["other mole", "no such mark"])",
-         "json:[" + json_place({-19.5, 35.25}, frame) + "," + json_place({1.0, 2.0}, frame) + "]", none, "0", none, none, none, none},
-        {"own fan: other ground squirrel", "accepted", "fan", R"(json:["other ground squirrel"])", none, squirrel, "0", none, none,
+         "json:[" + json_place({-19.5, 35.25}, frame) + "," + json_place({1.0, 2.0}, frame) + "]", none, "0", none, none,
          none, none},
-        {"compass offset: walk 1", "accepted", "turn fans", R"(json:["M001", "M002", "M005"])", none, none, "-12.625", none, none, none,
-         none},
+        {"own fan: other ground squirrel", "accepted", "fan", R"(json:["other ground squirrel"])", none, squirrel, "0", none,
+         none, none, none},
+        {"compass offset: walk 1", "accepted", "turn fans", R"(json:["M001", "M002", "M005"])", none, none, "-12.625", none,
+         none, none, none},
         {"own fan: M002", "accepted", "fan", R"(json:["M002"])", none, none, "0", none, none, none, none},
         {"own sign: other other", "accepted", "sign", R"(json:["other other"])", none, none, "0", "mole", none, none, none},
-        {"own freshness: other vole", "accepted", "freshness", R"(json:["other vole"])", none, none, "0", none, "fresh", none, none},
+        {"own freshness: other vole", "accepted", "freshness", R"(json:["other vole"])", none, none, "0", none, "fresh",
+         none, none},
         {"own set aside: other vole", "accepted", "set aside", R"(json:["other vole"])", none, none, "0", none, none,
          "marked by \"mistake\",\nas it seems", none},
         {"lost sign: M005", "accepted", "take back", R"(json:["M005"])", none, none, "0", none, none, none, none},

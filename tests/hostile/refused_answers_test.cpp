@@ -50,7 +50,7 @@ void expect_marks_kept(const FieldSurvey& back) {
 
 struct Trap {
     const char* sql;
-    const char* part;      // of the finding
+    const char* part;       // of the finding
     const char* gone = "";  // the answer that counts no more
 };
 
@@ -59,12 +59,14 @@ TEST(HostileAnswers, are_told_and_lose_no_mark) {
     for (const Trap& trap : std::vector<Trap>{
              {"UPDATE finding_answers SET answer = 'perhaps' WHERE fid = 2", "(\"perhaps\" to \"own move: other mole\")"},
              {"UPDATE finding_answers SET answer = NULL WHERE fid = 3", "an answer was not understood"},
-             {"UPDATE finding_answers SET finding_id = '' WHERE fid = 4", "an answer was not understood", "compass offset: walk 1"},
+             {"UPDATE finding_answers SET finding_id = '' WHERE fid = 4", "an answer was not understood",
+              "compass offset: walk 1"},
              {"UPDATE finding_answers SET mend = 'explode' WHERE fid = 2", "(mend \"explode\"); the finding is open again"},
              {"UPDATE finding_answers SET mend = NULL WHERE fid = 2", "(mend \"\"); the finding is open again"},
              {"UPDATE finding_answers SET mend = 7 WHERE fid = 1", "(mend \"7\"); the finding stays refused"},
              {"UPDATE finding_answers SET marks = 'M001' WHERE fid = 4", "(marks \"M001\")", "compass offset: walk 1"},
-             {"UPDATE finding_answers SET marks = '[\"nobody\"]' WHERE fid = 4", "names the mark \"nobody\", which is not there"},
+             {"UPDATE finding_answers SET marks = '[\"nobody\"]' WHERE fid = 4",
+              "names the mark \"nobody\", which is not there"},
              {"UPDATE finding_answers SET marks = '[\"M001\"' WHERE fid = 1", "stays refused"},
              {"UPDATE finding_answers SET to_places = '[[1e999,0]]' WHERE fid = 2", "(to_places"},
              {"UPDATE finding_answers SET to_places = '[[10,20],[1,2]]' WHERE fid = 2", "moves a mark away from the field"},
@@ -91,10 +93,10 @@ TEST(HostileAnswers, are_told_and_lose_no_mark) {
 
 TEST(HostileAnswers, a_column_of_the_wrong_type_is_told_and_loses_no_mark) {
     const TemporaryFolder folder;
-    const FieldSurvey back =
-        spoilt_and_read(folder,
-                        "ALTER TABLE finding_answers DROP COLUMN turn_degrees; ALTER TABLE finding_answers ADD COLUMN turn_degrees "
-                        "TEXT; UPDATE finding_answers SET turn_degrees = 'a little'");
+    const FieldSurvey back = spoilt_and_read(
+        folder,
+        "ALTER TABLE finding_answers DROP COLUMN turn_degrees; ALTER TABLE finding_answers ADD COLUMN turn_degrees "
+        "TEXT; UPDATE finding_answers SET turn_degrees = 'a little'");
     EXPECT_TRUE(is_told(back, "(turn_degrees \"a little\"")) << all_told(back);
     expect_marks_kept(back);
 }

@@ -173,7 +173,8 @@ TEST(Findings, OneMoundOfTwoMarksIsPlacedBetterThanEither) {
         answer_finding(survey, {finding.id, Answer::accepted, *finding.mend});
         for (const Mound& mound : survey.mounds)
             if (mound.name == finding.mend->marks.front()) {
-                const double alone = place_error_of(mound.recorded ? Mound{.position_sd = mound.recorded->position_sd} : mound).own_m;
+                const double alone =
+                    place_error_of(mound.recorded ? Mound{.position_sd = mound.recorded->position_sd} : mound).own_m;
                 EXPECT_NEAR(mound.position_sd.value(), alone / std::sqrt(2.0), 0.05 * alone) << finding.id;
             }
     }

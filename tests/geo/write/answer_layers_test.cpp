@@ -29,7 +29,9 @@ FieldSurvey read_back(const std::filesystem::path& file) {
 
 FieldSurvey out_and_back(const FieldSurvey& field) {
     const TemporaryFolder folder;
-    EXPECT_EQ(refusal_of(write_survey(field, {*answered_findings(field.survey, field.of_reading), {}, {}}, folder / "s.gpkg")), "");
+    EXPECT_EQ(
+        refusal_of(write_survey(field, {*answered_findings(field.survey, field.of_reading), {}, {}}, folder / "s.gpkg")),
+        "");
     return read_back(folder / "s.gpkg");
 }
 
@@ -89,7 +91,8 @@ public:
         field.survey.decisions.clear();
         field.survey.ground.boundary.parts.clear();
         for (std::size_t i = 0; i < 40; ++i) {
-            Mound mound = example_mound("mark \"" + std::to_string(i) + "\", \\ \xC3\xA9\n" + std::to_string(random_() % 9), place(), i / 20);
+            Mound mound = example_mound("mark \"" + std::to_string(i) + "\", \\ \xC3\xA9\n" + std::to_string(random_() % 9),
+                                        place(), i / 20);
             if (one_of(3) != 0) mound.fan = Bearing::degrees(degrees());
             mound.kind = static_cast<SignKind>(one_of(6));
             mound.freshness = static_cast<Freshness>(one_of(4));
@@ -173,7 +176,8 @@ TEST(AnswerLayers, a_plan_handed_out_with_mended_marks_reads_back_and_again) {
     FieldSurvey field = answered_field();
     for (int round = 0; round < 2; ++round) {
         const TemporaryFolder folder;
-        ASSERT_EQ(refusal_of(write_geopackage(field, *make_plan(field.survey), folder / "plan.gpkg", LengthUnits::metres)), "");
+        ASSERT_EQ(refusal_of(write_geopackage(field, *make_plan(field.survey), folder / "plan.gpkg", LengthUnits::metres)),
+                  "");
         const FieldSurvey back = read_back(folder / "plan.gpkg");
         expect_same_answers(field, back);
         expect_same_records(field, back);
