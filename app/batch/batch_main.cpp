@@ -14,7 +14,7 @@ namespace plugside {
 namespace {
 
 const std::vector<const Verb*>& verbs() {
-    static const std::vector<const Verb*> all{&plan_verb(), &lines_verb(), &simulate_verb(), &evaluate_verb()};
+    static const std::vector<const Verb*> all{&read_verb(), &plan_verb(), &lines_verb(), &simulate_verb(), &evaluate_verb()};
     return all;
 }
 

@@ -138,7 +138,7 @@ const Verb& lines_verb() {
                             0,
                             1000,
                             "From the ground to lines for the next walk, as routes for a handheld.",
-                            {{"ground", "FILE", "boundary, barriers and keep-clear areas (GeoPackage or GeoJSON)"},
+                            {{"ground", "FILE", "boundary, barriers and keep-clear areas (any file of layers)"},
                              {"out", "LINES.gpx", "write the lines"},
                              {"see", "N", "share of the mounds to see, in 100; 90 unless told"},
                              {"unwalked", "", "only where the WALK did not pass"},

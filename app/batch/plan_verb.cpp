@@ -106,21 +106,22 @@ int run_plan(const Call& call, const std::stop_token& stop) {
 }  // namespace
 
 const Verb& plan_verb() {
-    static const Verb verb{{"plan",
-                            "WALK",
-                            1,
-                            1000,
-                            "From walks (GPX) and the ground to systems, runs, probe and set points.",
-                            {{"ground", "FILE", "boundary, barriers and keep-clear areas (GeoPackage or GeoJSON)"},
-                             {"out", "PLAN.gpkg", "write every layer of the plan"},
-                             {"waypoints", "SETS.gpx", "write the set points for a handheld"},
-                             {"picture", "MAP.png", "draw the map"},
-                             {"units", "feet|metres", "of instructions and summary; feet (and inches) unless told"},
-                             {"summary", "", "say a line on each system, too"}},
-                            "What was not understood in a file is listed on stderr. Every chance is the plan's own "
-                            "estimate; where to put what is\n"
-                            "for the label, local rules and licensed practice to decide."},
-                           run_plan};
+    static const Verb verb{
+        {"plan",
+         "WALK",
+         1,
+         1000,
+         "From walks and the ground to systems, runs, probe and set points.",
+         {{"ground", "FILE", "boundary, barriers and keep-clear areas (any file of layers)"},
+          {"out", "PLAN.gpkg", "write every layer of the plan"},
+          {"waypoints", "SETS.gpx", "write the set points for a handheld"},
+          {"picture", "MAP.png", "draw the map"},
+          {"units", "feet|metres", "of instructions and summary; feet (and inches) unless told"},
+          {"summary", "", "say a line on each system, too"}},
+         "A WALK is any file that the verb read takes: GPX, tables, photographs, layers, a survey or plan\n"
+         "written before. What was not understood in a file is listed on stderr. Every chance is the plan's\n"
+         "own estimate; where to put what is for the label, local rules and licensed practice to decide."},
+        run_plan};
     return verb;
 }
 

@@ -17,6 +17,7 @@ struct Verb {
     int (*run)(const Call& call, const std::stop_token& stop);
 };
 
+[[nodiscard]] const Verb& read_verb();
 [[nodiscard]] const Verb& plan_verb();
 [[nodiscard]] const Verb& lines_verb();
 [[nodiscard]] const Verb& simulate_verb();

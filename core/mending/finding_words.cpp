@@ -95,6 +95,7 @@ WeighedFinding FindingWords::of(const MarkGroup& group) const {
                        " as one mound, between the places, under the name " + name(stands) + ".";
     finding.mend = mend_of(MendKind::one_mound, names(group.marks));
     finding.mend->to = {group.mean.at};
+    finding.mend->position_sd = Metres::of(group.mean.own_sd_m);
     return {std::move(finding), static_cast<double>(in_question.size())};
 }
 
@@ -113,6 +114,9 @@ WeighedFinding FindingWords::of(const MarkedBefore& match) const {
     finding.proposed = "Take both as one mound, under the name " + name(pair.front()) + ".";
     finding.mend = mend_of(MendKind::one_mound, names(pair));
     finding.mend->to = {place};
+    const double own_m =
+        std::hypot(walk_.marks[match.later].place.error.own_m, walk_.marks[match.earlier].place.error.own_m);
+    finding.mend->position_sd = Metres::of(own_m / 2.0);
     return {std::move(finding), 1.0};
 }
 

@@ -45,15 +45,17 @@ MeanPlace mean_place(const std::vector<PlacedMark>& marks) {
     }
     LocalVector offset;
     double variance_m2 = 0.0;
+    double own_variance_m2 = 0.0;
     for (std::size_t i = 0; i < marks.size(); ++i) {
         weight[i] /= total;
         offset = offset + (marks[i].at - marks.front().at) * weight[i];
         const double own = marks[i].error.own_m, shared = marks[i].error.shared_m;
+        own_variance_m2 += weight[i] * weight[i] * own * own;
         variance_m2 += weight[i] * weight[i] * (own * own + shared * shared);
         for (std::size_t j = 0; j < i; ++j)
             variance_m2 += 2.0 * weight[i] * weight[j] * shared_covariance_m2(marks[i], marks[j]);
     }
-    return {marks.front().at + offset, std::sqrt(variance_m2)};
+    return {marks.front().at + offset, std::sqrt(variance_m2), std::sqrt(own_variance_m2)};
 }
 
 }  // namespace plugside

@@ -52,7 +52,8 @@ struct PlacedMark {
 
 struct MeanPlace {
     LocalPoint at;
-    double sd_m = 0.0;  // in each direction, of own and shared parts together
+    double sd_m = 0.0;      // in each direction, of own and shared parts together
+    double own_sd_m = 0.0;  // of the own parts alone
 };
 [[nodiscard]] MeanPlace mean_place(const std::vector<PlacedMark>& marks);
 

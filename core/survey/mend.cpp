@@ -46,6 +46,7 @@ void change(Mound& mound, const Mend& mend, std::size_t place) {
                 mound.set_aside_because = "the same mound as " + mend.marks.front();
             else if (!mend.to.empty())
                 mound.plug = mend.to.front();
+            if (place == 0) mound.position_sd = mend.position_sd.value_or(mound.position_sd);
             break;
         case MendKind::move:
             if (place < mend.to.size()) mound.plug = mend.to[place];

@@ -3,7 +3,8 @@
 // Kinds and what each uses:
 //   set_aside  marks take no part; `because`
 //   take_back  marks take part again
-//   one_mound  the first mark stands for all, at to[0]; the others are set aside as the same mound
+//   one_mound  the first mark stands for all, at to[0]; where that is an average of their places, its own error is
+//              `position_sd`; the others are set aside as the same mound
 //   move       marks[i] stands at to[i]
 //   fan        marks' fans point to `fan`; without one they have none that can be read
 //   turn_fans  marks' fans are turned by `turn_degrees` clockwise
@@ -38,6 +39,7 @@ struct Mend {
     std::optional<SignKind> sign;
     std::optional<Freshness> freshness;
     std::string because;  // a reason that goes on after "set aside: ", without a stop
+    std::optional<Metres> position_sd;
     friend bool operator==(const Mend&, const Mend&) = default;
 };
 

@@ -6,6 +6,7 @@
 #include <filesystem>
 
 #include "core/survey/refusal.h"
+#include "geo/read/field_extent.h"
 #include "geo/read/notes_grammar.h"
 
 namespace plugside {
@@ -128,6 +129,9 @@ void FieldAssembler::add(GeographicFile file) {
         findings.add("", std::to_string(again_) + " marks of the file are there already; they are not added again");
     add_ground(file.ground);
     for (SetDecision& decision : file.decisions) add_decision(std::move(decision), renamed);
+    const std::string name = std::filesystem::path(file.file).filename().string();
+    for (GeographicAnswer& answer : file.answers) answers_.add_answer(std::move(answer), name, renamed);
+    for (GeographicFinding& finding : file.of_reading) answers_.add_finding(std::move(finding), name, renamed);
     field_.survey.revision = std::max(field_.survey.revision, file.revision);
     for (ReadFinding& finding : file.findings) field_.findings.push_back(std::move(finding));
     for (ReadFinding& finding : findings.listed()) field_.findings.push_back(std::move(finding));
@@ -137,6 +141,7 @@ void FieldAssembler::add(GeographicFile file) {
 FieldSurvey FieldAssembler::field(const std::string& name) {
     if (field_.field_name.empty()) field_.field_name = name;
     add_faults();
+    anything_new_ = answers_.settle(field_) || anything_new_;
     return std::move(field_);
 }
 
@@ -147,7 +152,7 @@ void FieldAssembler::add_walk(GeographicWalk& walk, Renamed& renamed, FindingLis
     std::vector<std::pair<GeographicMark*, LocalPoint>> fresh;
     for (GeographicMark& mark : walk.marks) {
         const LocalPoint at = field_.frame.to_local(mark.at);
-        const auto there = walks_before_ > 0 ? known_.find(survey, walk.source, mark, at) : std::nullopt;
+        const auto there = walks_before_ > 0 ? known_.find(survey, walk.source, mark, as_recorded(mark)) : std::nullopt;
         if (!there) {
             fresh.emplace_back(&mark, at);
             continue;
@@ -173,6 +178,11 @@ void FieldAssembler::add_walk(GeographicWalk& walk, Renamed& renamed, FindingLis
     }
     add_segments(only[0], *joined);
     for (auto& [mark, at] : fresh) add_mark(std::move(*mark), at, *joined, renamed, findings);
+}
+
+LocalPoint FieldAssembler::as_recorded(const GeographicMark& mark) const {
+    const bool moved = mark.record && is_about(field_.frame.centre(), mark.record->at);
+    return field_.frame.to_local(moved ? mark.record->at : mark.at);
 }
 
 void FieldAssembler::add_segments(const GeographicWalk& walk, std::size_t to) {
@@ -202,6 +212,9 @@ void FieldAssembler::add_mark(GeographicMark mark, LocalPoint at, std::size_t wa
     mound.walk = walk;
     mound.mentions = read_note(mound.note).mentions;
     if (mark.fault) marks_of_fault_[*mark.fault].push_back(field_.survey.mounds.size());
+    if (mark.record)
+        answers_.add_record(field_.survey.mounds.size(), std::move(*mark.record),
+                            std::filesystem::path(mark.file).filename().string(), mark.place);
     field_.survey.mounds.push_back(std::move(mound));
     anything_new_ = true;
 }

@@ -14,6 +14,7 @@
 #include "geo/read/field_survey.h"
 #include "geo/read/finding_list.h"
 #include "geo/read/geographic_survey.h"
+#include "geo/read/kept_answers.h"
 
 namespace plugside {
 
@@ -56,13 +57,14 @@ public:
     void add(GeographicFile file);
     // The survey; a name that no file gave is `name`.
     [[nodiscard]] FieldSurvey field(const std::string& name);
-    // Whether anything but findings was added.
+    // Whether anything but findings was added; known when `field` was called.
     [[nodiscard]] bool anything_new() const { return anything_new_; }
 
 private:
     using Renamed = std::unordered_map<std::string, std::string>;
 
     void add_walk(GeographicWalk& walk, Renamed& renamed, FindingList& findings);
+    [[nodiscard]] LocalPoint as_recorded(const GeographicMark& mark) const;
     void add_segments(const GeographicWalk& walk, std::size_t to);
     void add_mark(GeographicMark mark, LocalPoint at, std::size_t walk, Renamed& renamed, FindingList& findings);
     void add_ground(const GeographicGround& ground);
@@ -72,6 +74,7 @@ private:
     FieldSurvey field_;
     MarkNames names_;
     KnownMarks known_;
+    KeptAnswers answers_;
     std::vector<CoordinateFault> faults_;
     std::vector<std::vector<std::size_t>> marks_of_fault_;
     std::size_t walks_before_ = 0;

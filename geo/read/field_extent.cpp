@@ -135,6 +135,8 @@ void drop_far_segments(GeographicFile& file, GeographicPoint middle) {
 
 }  // namespace
 
+bool is_about(GeographicPoint middle, GeographicPoint place) { return within_reach(place, middle); }
+
 tl::expected<void, Refusal> check_reach(std::vector<GeographicFile>& files, GeographicPoint middle) {
     for (GeographicFile& file : files) {
         if (auto refusal = refusal_of_marks(file, middle)) return tl::unexpected(*refusal);

@@ -16,6 +16,9 @@
 
 namespace plugside {
 
+// Whether a place lies within the reach of a field about `middle`.
+[[nodiscard]] bool is_about(GeographicPoint middle, GeographicPoint place);
+
 // Checks all files and drops far track segments from them; the frame is the one of everything that remains.
 [[nodiscard]] tl::expected<LocalFrame, Refusal> frame_of(std::vector<GeographicFile>& files);
 

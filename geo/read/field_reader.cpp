@@ -77,8 +77,8 @@ tl::expected<FieldSurvey, Refusal> add_to_field(const FieldSurvey& field, const 
     const std::uint64_t revision = field.survey.revision;
     auto assembler = assembled(field, std::move(*files), std::move(faults), progress);
     if (!assembler) return tl::unexpected(assembler.error());
-    const bool anything_new = assembler->anything_new();
     FieldSurvey result = assembler->field(field.field_name);
+    const bool anything_new = assembler->anything_new();
     result.survey.revision = anything_new ? std::max(revision, result.survey.revision) + 1 : revision;
     obey_note_rules(result.survey, result.frame);
     return result;

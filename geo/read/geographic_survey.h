@@ -3,6 +3,9 @@
 //
 // GeographicMark: `mound` holds everything but plug, fan and walk, which need the plane; `place` and `file` say where the
 //          mark stands, for refusals and findings about it. fan_degrees: clockwise from true north.
+// GeographicRecord, GeographicAnswer, GeographicFinding: of a plan handed out before: core's RecordedMark, MendAnswer and
+//          Finding, whose places and bearings wait for the plane. A bearing is taken at the record's place, or that of the
+//          answer's first mark.
 // GeographicDecision is core's SetDecision: it names marks and tape lengths, and needs no plane.
 #pragma once
 
@@ -12,6 +15,7 @@
 #include <vector>
 
 #include "core/survey/decision.h"
+#include "core/survey/finding.h"
 #include "core/survey/ground.h"
 #include "core/survey/mound.h"
 #include "geo/frame/geographic_shapes.h"
@@ -20,10 +24,30 @@
 
 namespace plugside {
 
+struct GeographicRecord {
+    GeographicPoint at;
+    std::optional<double> fan_degrees;
+    RecordedMark mark;  // but plug and fan
+};
+
+struct GeographicAnswer {
+    std::string place;  // in the file
+    MendAnswer answer;  // but the mend's `to` and `fan`
+    std::vector<GeographicPoint> to;
+    std::optional<double> fan_degrees;
+};
+
+struct GeographicFinding {
+    std::string place;  // in the file
+    Finding finding;    // but `at`
+    GeographicPoint at;
+};
+
 struct GeographicMark {
     GeographicPoint at;
     std::optional<double> fan_degrees;
     Mound mound;
+    std::optional<GeographicRecord> record;  // how the walk had it, where a mend changed anything
     std::string file;
     std::string place;
     bool exchanged = false;  // latitude and longitude were exchanged by the reader, as nothing else lies on the earth
@@ -67,6 +91,8 @@ struct GeographicFile {
     std::vector<GeographicWalk> walks;
     GeographicGround ground;
     std::vector<SetDecision> decisions;
+    std::vector<GeographicAnswer> answers;
+    std::vector<GeographicFinding> of_reading;
     std::uint64_t revision = 0;  // of a plan handed out before
     std::vector<ReadFinding> findings;
     bool gathered = false;  // its contents went into another file's (photographs)

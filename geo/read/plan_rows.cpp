@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "core/survey/survey.h"
+#include "geo/read/answer_rows.h"
 #include "geo/read/numbers.h"
 
 namespace plugside {
@@ -88,6 +89,16 @@ void read_receiver(const ReadLayer& layer, const ReadRow& row, Mound& mound) {
     if (facts != ReceiverFacts{}) mound.receiver = std::move(facts);
 }
 
+// What a person set aside stays aside; what the ground and the kind decide is decided anew. Files of earlier versions have the
+// reason among all others alone.
+std::optional<std::string> set_aside_in(const ReadLayer& layer, const ReadRow& row, SignKind kind) {
+    const bool own_column =
+        std::find(layer.columns.begin(), layer.columns.end(), "set_aside_because") != layer.columns.end();
+    const std::string reason = text_of(layer.value(row, own_column ? "set_aside_because" : "not_used_because"));
+    if (reason.empty() || (!own_column && (reason == outside_the_field || !is_gopher_sign(kind)))) return std::nullopt;
+    return reason;
+}
+
 tl::expected<GeographicMark, Refusal> mark_of(const ReadLayer& layer, const ReadRow& row, const std::string& file,
                                               FindingList& findings) {
     if (row.shape.points.size() != 1)
@@ -121,10 +132,8 @@ tl::expected<GeographicMark, Refusal> mark_of(const ReadLayer& layer, const Read
     if (const std::string picture = text_of(layer.value(row, "picture")); !picture.empty())
         mark.mound.picture = std::filesystem::path(picture).filename().string();
     read_receiver(layer, row, mark.mound);
-    // what a person set aside stays aside; what the ground decides is decided anew
-    const std::string reason = text_of(layer.value(row, "not_used_because"));
-    if (!reason.empty() && reason != outside_the_field && is_gopher_sign(mark.mound.kind))
-        mark.mound.set_aside_because = reason;
+    mark.mound.set_aside_because = set_aside_in(layer, row, mark.mound.kind);
+    mark.record = record_of(layer, row, mark, findings);
     return mark;
 }
 

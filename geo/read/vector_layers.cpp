@@ -3,17 +3,18 @@
 #include <algorithm>
 #include <array>
 
+#include "geo/read/answer_rows.h"
 #include "geo/read/plan_rows.h"
 
 namespace plugside {
 
 namespace {
 
-constexpr std::array<std::string_view, 8> layers_read{"field_boundaries", "barriers",      "keep_clear_areas",
-                                                      "mounds",           "walk_tracks",   "set_decisions",
-                                                      "set_points",       "survey_summary"};
-constexpr std::array<std::string_view, 6> layers_computed_anew{"burrow_systems", "main_runs", "probe_points",
-                                                               "unwalked_areas", "rounds",    "system_alternatives"};
+constexpr std::array<std::string_view, 10> layers_read{
+    "field_boundaries", "barriers",   "keep_clear_areas", "mounds",          "walk_tracks",
+    "set_decisions",    "set_points", "survey_summary",   "finding_answers", "findings"};
+constexpr std::array<std::string_view, 7> layers_computed_anew{
+    "burrow_systems", "main_runs", "probe_points", "unwalked_areas", "rounds", "system_alternatives", "walked_areas"};
 
 template <std::size_t n>
 bool is_one_of(std::string_view name, const std::array<std::string_view, n>& names) {
@@ -63,6 +64,8 @@ private:
         if (auto marks = add_marks(layer("mounds"), file_, walks, findings_); !marks) return marks;
         result_.walks = std::move(walks.walks);
         result_.decisions = decisions_from(layer("set_decisions"), layer("set_points"), findings_);
+        result_.answers = answers_from(layer("finding_answers"), findings_);
+        result_.of_reading = findings_of_reading(layer("findings"), findings_);
         const ReadLayer& summary = layer("survey_summary");
         if (summary.rows.empty()) return {};
         result_.title = text_of(summary.value(summary.rows.front(), "field_name"));
@@ -120,6 +123,8 @@ bool is_layer_file(FileKind kind) {
 
 bool has_our_layers(const std::vector<ReadLayer>& layers) {
     return std::any_of(layers.begin(), layers.end(), [](const ReadLayer& layer) {
+        // a farm's own layer may well be called so
+        if (layer.name == "findings") return false;
         return is_one_of(layer.name, layers_read) || is_one_of(layer.name, layers_computed_anew);
     });
 }

@@ -2,6 +2,8 @@
 //
 // Besides:  set_decisions (attributes: probe_kind, from_mound, to_mound, decision, moved_along_m, moved_across_m) holds every
 //          decision of the survey, also on sites that no plan proposes any more, so that read_field gives all of it back.
+//          finding_answers does the same for what was said to findings (answer_layers.h); findings are judged here, so that
+//          they fit the survey.
 // Same in, same out: equal surveys and plans give equal bytes; the file's time stamps are the survey's latest time.
 // Precondition: the plan was made from this survey (same revision, same mounds).
 // Coordinates: WGS 84, longitude and latitude; lengths in metres, areas in square metres, bearings in degrees from true
@@ -9,7 +11,7 @@
 // Safety:  written beside its final name, synced, then renamed over it: a failure or a stop leaves no half file and leaves
 //          an earlier file as it was.
 // Errors:  a refusal that names the file and the reason.
-// Cost:    linear in features; one transaction a file, the spatial index last.
+// Cost:    that of answered_findings, then linear in features; one transaction a file, the spatial index last.
 #pragma once
 
 #include <filesystem>

@@ -143,27 +143,28 @@ LayerContent alternative_layer(const Survey& survey, const Plan& plan) {
                        {}};
     for (const JoinedSystems& joined : plan.alternatives.joined)
         layer.rows.push_back({{},
-                              {std::string("one animal"), id_of(joined.first), id_of(joined.second), Value(), joined.one.value(),
-                               Value(), words_for(joined, plan)}});
+                              {std::string("one animal"), id_of(joined.first), id_of(joined.second), Value(),
+                               joined.one.value(), Value(), words_for(joined, plan)}});
     for (const SplitSystem& split : plan.alternatives.split) {
         std::vector<std::string> names;
         for (const std::size_t mound : split.apart) names.push_back(survey.mounds[mound].name);
         layer.rows.push_back({{},
-                              {std::string("two animals"), id_of(split.system), Value(), joined(names, ", "), split.two.value(),
-                               Value(), words_for(split, survey, plan)}});
+                              {std::string("two animals"), id_of(split.system), Value(), joined(names, ", "),
+                               split.two.value(), Value(), words_for(split, survey, plan)}});
     }
     for (const DoubtfulMound& doubtful : plan.alternatives.doubtful)
         layer.rows.push_back(
             {{},
-             {std::string("doubtful mound"), id_of(doubtful.system), doubtful.runner_up ? Value(id_of(*doubtful.runner_up)) : Value(),
-              survey.mounds[doubtful.mound].name, doubtful.runner_up ? Value(doubtful.of_runner_up.value()) : Value(),
-              doubtful.belongs.value(), words_for(doubtful, survey, plan)}});
+             {std::string("doubtful mound"), id_of(doubtful.system),
+              doubtful.runner_up ? Value(id_of(*doubtful.runner_up)) : Value(), survey.mounds[doubtful.mound].name,
+              doubtful.runner_up ? Value(doubtful.of_runner_up.value()) : Value(), doubtful.belongs.value(),
+              words_for(doubtful, survey, plan)}});
     return layer;
 }
 
-LayerContent unwalked_layer(const Plan& plan, const LocalFrame& frame) {
-    LayerContent layer{"unwalked_areas", ShapeKind::polygons, {{"area_m2", ColumnKind::number}}, {}};
-    for (const Polygon& part : plan.unwalked.parts) {
+LayerContent area_layer(const char* name, const MultiPolygon& area, const LocalFrame& frame) {
+    LayerContent layer{name, ShapeKind::polygons, {{"area_m2", ColumnKind::number}}, {}};
+    for (const Polygon& part : area.parts) {
         auto shape = filled({to_geographic(frame, part)});
         if (!shape.empty()) layer.rows.push_back({std::move(shape), {area_m2(part)}});
     }

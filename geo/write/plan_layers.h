@@ -22,7 +22,8 @@ namespace plugside {
 [[nodiscard]] LayerContent probe_layer(const Survey& survey, const Plan& plan, const LocalFrame& frame, LengthUnits units);
 [[nodiscard]] LayerContent set_layer(const Plan& plan, const LocalFrame& frame);
 [[nodiscard]] LayerContent alternative_layer(const Survey& survey, const Plan& plan);
-[[nodiscard]] LayerContent unwalked_layer(const Plan& plan, const LocalFrame& frame);
+// A row a part, with its area_m2: unwalked_areas, walked_areas.
+[[nodiscard]] LayerContent area_layer(const char* name, const MultiPolygon& area, const LocalFrame& frame);
 [[nodiscard]] LayerContent round_layer();
 [[nodiscard]] LayerContent summary_layer(const FieldSurvey& field, const Plan& plan);
 

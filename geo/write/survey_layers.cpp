@@ -1,6 +1,7 @@
 #include "geo/write/survey_layers.h"
 
 #include <algorithm>
+#include <array>
 
 #include "geo/read/numbers.h"
 
@@ -14,28 +15,46 @@ Value walk_id(const Survey& survey, const Mound& mound) {
     return mound.walk < survey.walks.size() ? Value(survey.walks[mound.walk].id) : Value();
 }
 
-Row mound_row(const Survey& survey, const Mound& mound, const MoundInPlan& in_plan, const LocalFrame& frame) {
-    const bool used = !in_plan.not_used_because.has_value();
+// What was recorded of a mended mark; nulls of any other.
+std::array<Value, 7> recorded_values(const Mound& mound, const LocalFrame& frame) {
+    if (!mound.recorded) return {};
+    const RecordedMark& recorded = *mound.recorded;
+    const GeographicPoint at = frame.to_geographic(recorded.plug);
+    return {at.longitude_degrees,
+            at.latitude_degrees,
+            recorded.fan ? Value(frame.true_bearing(*recorded.fan, recorded.plug).degrees()) : Value(),
+            to_text(recorded.kind),
+            to_text(recorded.freshness),
+            recorded.position_sd.value(),
+            value_or_null(recorded.set_aside_because)};
+}
+
+// `in_plan`: null where there is no plan.
+Row mound_row(const Survey& survey, const Mound& mound, const MoundInPlan* in_plan, const LocalFrame& frame) {
+    const std::optional<std::string> not_used = in_plan != nullptr ? in_plan->not_used_because : why_not_used(survey, mound);
     Row row{frame.to_geographic(mound.plug), {}};
-    row.values = {mound.name, in_plan.system ? id_of(*in_plan.system) : Value(), to_text(mound.kind),
+    row.values = {mound.name, in_plan != nullptr && in_plan->system ? id_of(*in_plan->system) : Value(), to_text(mound.kind),
                   to_text(mound.freshness),
                   mound.fan ? Value(frame.true_bearing(*mound.fan, mound.plug).degrees()) : Value()};
-    if (used) {
-        const GeographicPoint take_off = frame.to_geographic(in_plan.take_off);
+    if (in_plan != nullptr && !not_used) {
+        const GeographicPoint take_off = frame.to_geographic(in_plan->take_off);
         row.values.insert(row.values.end(),
-                          {take_off.longitude_degrees, take_off.latitude_degrees, in_plan.take_off_sd_along.value(),
-                           in_plan.take_off_sd_across.value(), in_plan.belongs.value()});
+                          {take_off.longitude_degrees, take_off.latitude_degrees, in_plan->take_off_sd_along.value(),
+                           in_plan->take_off_sd_across.value(), in_plan->belongs.value()});
     } else {
         row.values.resize(row.values.size() + 5);
     }
     row.values.insert(row.values.end(), {walk_id(survey, mound), mound.position_sd.value(),
-                                         mound.shared_sd ? Value(mound.shared_sd->value()) : Value(), text_or_null(mound.note),
-                                         value_or_null(mound.time), std::int64_t{used ? 1 : 0},
-                                         value_or_null(in_plan.not_used_because), value_or_null(mound.picture)});
+                                         mound.shared_sd ? Value(mound.shared_sd->value()) : Value(),
+                                         text_or_null(mound.note), value_or_null(mound.time), std::int64_t{not_used ? 0 : 1},
+                                         value_or_null(not_used), value_or_null(mound.picture)});
     const ReceiverFacts receiver = mound.receiver.value_or(ReceiverFacts{});
     row.values.insert(row.values.end(), {value_or_null(receiver.hdop),
                                          receiver.satellites ? Value(std::int64_t{*receiver.satellites}) : Value(),
                                          text_or_null(receiver.fix), value_or_null(receiver.accuracy_m)});
+    row.values.push_back(value_or_null(mound.set_aside_because));
+    const auto recorded = recorded_values(mound, frame);
+    row.values.insert(row.values.end(), recorded.begin(), recorded.end());
     return row;
 }
 
@@ -62,7 +81,7 @@ Shape track_shape(const TrackSegment& segment, const LocalFrame& frame) {
 
 }  // namespace
 
-LayerContent mound_layer(const Survey& survey, const Plan& plan, const LocalFrame& frame) {
+LayerContent mound_layer(const Survey& survey, const Plan* plan, const LocalFrame& frame) {
     LayerContent layer{"mounds",
                        ShapeKind::point,
                        {{"mound_id", ColumnKind::text},
@@ -86,11 +105,19 @@ LayerContent mound_layer(const Survey& survey, const Plan& plan, const LocalFram
                         {"hdop", ColumnKind::number},
                         {"satellites", ColumnKind::whole_number},
                         {"fix", ColumnKind::text},
-                        {"accuracy_m", ColumnKind::number}},
+                        {"accuracy_m", ColumnKind::number},
+                        {"set_aside_because", ColumnKind::text},
+                        {"recorded_lon", ColumnKind::number},
+                        {"recorded_lat", ColumnKind::number},
+                        {"recorded_fan_bearing", ColumnKind::number},
+                        {"recorded_kind", ColumnKind::text},
+                        {"recorded_freshness", ColumnKind::text},
+                        {"recorded_position_sd_m", ColumnKind::number},
+                        {"recorded_set_aside_because", ColumnKind::text}},
                        {}};
     layer.rows.reserve(survey.mounds.size());
     for (std::size_t i = 0; i < survey.mounds.size(); ++i)
-        layer.rows.push_back(mound_row(survey, survey.mounds[i], plan.mounds[i], frame));
+        layer.rows.push_back(mound_row(survey, survey.mounds[i], plan != nullptr ? &plan->mounds[i] : nullptr, frame));
     return layer;
 }
 

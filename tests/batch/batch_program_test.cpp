@@ -23,7 +23,7 @@ TEST(BatchProgram, HelpAndVersionAreToldOnStdoutAndAreNoMistake) {
     EXPECT_TRUE(version.err.empty());
     const Outcome help = run_batch({"--help"});
     EXPECT_EQ(help.code, 0);
-    for (const char* verb : {"plan", "lines", "simulate", "evaluate"}) {
+    for (const char* verb : {"read", "plan", "lines", "simulate", "evaluate"}) {
         EXPECT_NE(help.out.find(verb), std::string::npos);
         const Outcome of_verb = run_batch({verb, "--help"});
         EXPECT_EQ(of_verb.code, 0);
@@ -204,8 +204,9 @@ TEST(BatchProgram, EvaluateGivesALineAKindAndARowAField) {
 
 TEST(BatchProgram, EvaluateWritesAReportThatIsWholeInItselfAndSpreadsItsFieldsOverTheKinds) {
     const TemporaryFolder folder;
-    const Outcome outcome = run_batch({"evaluate", "--fields", "6", "--kinds", "meander,straight-with-branches,crowded-growth,edge-rows",
-                                       "--mounds", "60", "--out", folder.at("table.csv"), "--report", folder.at("report.html")});
+    const Outcome outcome =
+        run_batch({"evaluate", "--fields", "6", "--kinds", "meander,straight-with-branches,crowded-growth,edge-rows",
+                   "--mounds", "60", "--out", folder.at("table.csv"), "--report", folder.at("report.html")});
     ASSERT_EQ(outcome.code, 0) << outcome.err;
     EXPECT_TRUE(outcome.err.empty()) << outcome.err;
     const std::string table = content_of(folder.at("table.csv"));

@@ -99,6 +99,58 @@ inline FieldSurvey example_field(GeographicPoint centre = {-120.0001, 38.25}) {
     return field;
 }
 
+inline Mend example_mend(MendKind kind, std::vector<std::string> marks) {
+    Mend mend;
+    mend.kind = kind;
+    mend.marks = std::move(marks);
+    return mend;
+}
+
+// The same with answers of every kind, marks that stand mended, and a finding of coordinates.
+inline FieldSurvey answered_field(GeographicPoint centre = {-120.0001, 38.25}) {
+    FieldSurvey field = example_field(centre);
+    Mend one = example_mend(MendKind::one_mound, {"M001", "M002"});
+    one.to = {{14.5, -39.25}};
+    one.position_sd = Metres::of(0.375);
+    Mend moved = example_mend(MendKind::move, {"other mole", "no such mark"});
+    moved.to = {{-19.5, 35.25}, {1.0, 2.0}};
+    Mend fan = example_mend(MendKind::fan, {"other ground squirrel"});
+    fan.fan = Bearing::degrees(200.25);
+    Mend no_fan = example_mend(MendKind::fan, {"M002"});
+    Mend turned = example_mend(MendKind::turn_fans, {"M001", "M002", "M005"});
+    turned.turn_degrees = -12.625;
+    Mend sign = example_mend(MendKind::sign, {"other other"});
+    sign.sign = SignKind::mole;
+    Mend fresh = example_mend(MendKind::freshness, {"other vole"});
+    fresh.freshness = Freshness::fresh;
+    Mend aside = example_mend(MendKind::set_aside, {"other vole"});
+    aside.because = "marked by \"mistake\",\nas it seems";
+    field.survey.mounds[4].set_aside_because = "until answered";
+    field.survey.answers = {{"double mark: M002, M001", Answer::refused, one},
+                            {"own move: other mole", Answer::accepted, moved},
+                            {"own fan: other ground squirrel", Answer::accepted, fan},
+                            {"compass offset: walk 1", Answer::accepted, turned},
+                            {"own fan: M002", Answer::accepted, no_fan},
+                            {"own sign: other other", Answer::accepted, sign},
+                            {"own freshness: other vole", Answer::accepted, fresh},
+                            {"own set aside: other vole", Answer::accepted, aside},
+                            {"lost sign: M005", Answer::accepted, example_mend(MendKind::take_back, {"M005"})},
+                            {"far from track: M004", Answer::refused, Mend{}}};
+    Finding lost;
+    lost.id = "lost sign: M005";
+    lost.kind = FindingKind::lost_sign;
+    lost.marks = {"M005"};
+    lost.at = {66.0, 22.0};
+    lost.found = "Of M005 of afternoon.gpx the sign of the longitude (east or west) looks lost.";
+    lost.why = "It lies in the field with the sign turned.";
+    lost.proposed = "Take it back.";
+    lost.sure = Probability::of(0.875);
+    lost.mend = example_mend(MendKind::take_back, {"M005"});
+    field.of_reading = {lost};
+    put_right(field.survey);
+    return field;
+}
+
 inline ProbeSite example_probe(ProbeKind kind, std::size_t from, std::optional<std::size_t> to, const Survey& survey) {
     ProbeSite site;
     site.key = {kind, survey.mounds[from].name, to ? survey.mounds[*to].name : ""};

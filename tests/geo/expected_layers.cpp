@@ -5,6 +5,7 @@
 #include <csignal>
 #include <sstream>
 
+#include "core/mending/answered_findings.h"
 #include "core/probing/instruction.h"
 
 namespace plugside::testing_support {
@@ -64,6 +65,27 @@ private:
     int row_ = 0;
 };
 
+void expect_record(Expected& expected, const Mound& mound, const LocalFrame& frame) {
+    if (!mound.recorded) {
+        for (const char* column : {"recorded_lon", "recorded_lat", "recorded_fan_bearing", "recorded_kind",
+                                   "recorded_freshness", "recorded_position_sd_m", "recorded_set_aside_because"})
+            expected.null(column);
+        return;
+    }
+    const RecordedMark& recorded = *mound.recorded;
+    expected.value("recorded_lon", frame.to_geographic(recorded.plug).longitude_degrees);
+    expected.value("recorded_lat", frame.to_geographic(recorded.plug).latitude_degrees);
+    recorded.fan
+        ? expected.value("recorded_fan_bearing",
+                         Bearing::degrees(recorded.fan->degrees() - frame.convergence_degrees(recorded.plug)).degrees())
+        : expected.null("recorded_fan_bearing");
+    expected.value("recorded_kind", to_text(recorded.kind));
+    expected.value("recorded_freshness", to_text(recorded.freshness));
+    expected.value("recorded_position_sd_m", recorded.position_sd.value());
+    recorded.set_aside_because ? expected.value("recorded_set_aside_because", *recorded.set_aside_because)
+                               : expected.null("recorded_set_aside_because");
+}
+
 void expect_mounds(Expected& expected, const FieldSurvey& field, const Plan& plan) {
     expected.layer("mounds");
     for (std::size_t i = 0; i < field.survey.mounds.size(); ++i, expected.next()) {
@@ -99,6 +121,9 @@ void expect_mounds(Expected& expected, const FieldSurvey& field, const Plan& pla
         used ? expected.value("take_off_sd_across_m", in_plan.take_off_sd_across.value())
              : expected.null("take_off_sd_across_m");
         used ? expected.value("belongs", in_plan.belongs.value()) : expected.null("belongs");
+        mound.set_aside_because ? expected.value("set_aside_because", *mound.set_aside_because)
+                                : expected.null("set_aside_because");
+        expect_record(expected, mound, field.frame);
     }
 }
 
@@ -258,7 +283,8 @@ void expect_tables(Expected& expected) {
         {"doubtful mound", "2", "\\N", "M005", "\\N", "0.4375",
          "M005 hangs together with B in 44 of 100, with no other system more than now and then"}};
     for (const auto& row : alternatives) {
-        const char* const columns[] = {"kind", "system_id", "other_system_id", "mounds", "probability", "probability_kept", "words"};
+        const char* const columns[] = {"kind", "system_id", "other_system_id", "mounds", "probability", "probability_kept",
+                                       "words"};
         for (std::size_t i = 0; i < 7; ++i) expected.value(columns[i], row[i]);
         expected.next();
     }
@@ -280,6 +306,82 @@ void expect_tables(Expected& expected) {
     expected.value("plugside_version", PLUGSIDE_VERSION);
 }
 
+std::string json_place(LocalPoint at, const LocalFrame& frame) {
+    std::ostringstream text;
+    text.precision(17);
+    const GeographicPoint place = frame.to_geographic(at);
+    text << "[" << place.longitude_degrees << ", " << place.latitude_degrees << "]";
+    return text.str();
+}
+
+void expect_answers(Expected& expected, const FieldSurvey& field) {
+    expected.layer("finding_answers");
+    const LocalFrame& frame = field.frame;
+    const auto true_degrees = [&](double plane, LocalPoint at) {
+        std::ostringstream text;
+        text.precision(17);
+        text << plane - frame.convergence_degrees(at);
+        return text.str();
+    };
+    const std::string squirrel = true_degrees(200.25, field.survey.mounds[6].plug);
+    const std::string none = "\\N";
+    // finding_id, answer, mend, marks, to_places, fan_bearing, turn_degrees, sign, freshness, because, position_sd_m; what begins
+    // with "json:" is compared as another program reads it
+    const std::vector<std::vector<std::string>> rows = {
+        {"double mark: M002, M001", "refused", "one mound", R"(json:["M001", "M002"])",
+         "json:[" + json_place({14.5, -39.25}, frame) + "]", none, "0", none, none, none, "0.375"},
+        {"own move: other mole", "accepted", "move", R"(json:["other mole", "no such mark"])",
+         "json:[" + json_place({-19.5, 35.25}, frame) + "," + json_place({1.0, 2.0}, frame) + "]", none, "0", none, none,
+         none, none},
+        {"own fan: other ground squirrel", "accepted", "fan", R"(json:["other ground squirrel"])", none, squirrel, "0", none,
+         none, none, none},
+        {"compass offset: walk 1", "accepted", "turn fans", R"(json:["M001", "M002", "M005"])", none, none, "-12.625", none,
+         none, none, none},
+        {"own fan: M002", "accepted", "fan", R"(json:["M002"])", none, none, "0", none, none, none, none},
+        {"own sign: other other", "accepted", "sign", R"(json:["other other"])", none, none, "0", "mole", none, none, none},
+        {"own freshness: other vole", "accepted", "freshness", R"(json:["other vole"])", none, none, "0", none, "fresh",
+         none, none},
+        {"own set aside: other vole", "accepted", "set aside", R"(json:["other vole"])", none, none, "0", none, none,
+         "marked by \"mistake\",\nas it seems", none},
+        {"lost sign: M005", "accepted", "take back", R"(json:["M005"])", none, none, "0", none, none, none, none},
+        {"far from track: M004", "refused", "set aside", "json:[]", none, none, "0", none, none, none, none}};
+    const char* const columns[] = {"finding_id",   "answer", "mend",      "marks",   "to_places",    "fan_bearing",
+                                   "turn_degrees", "sign",   "freshness", "because", "position_sd_m"};
+    for (const auto& row : rows) {
+        for (std::size_t i = 0; i < row.size(); ++i) expected.value(columns[i], row[i]);
+        expected.next();
+    }
+}
+
+// The finding of coordinates as it was told; what core judges besides is asked of core.
+void expect_findings(Expected& expected, const FieldSurvey& field) {
+    expected.layer("findings");
+    expected.value("geom", "POINT (" + expected.place({66.0, 22.0}) + ")");
+    const char* const lost[][2] = {
+        {"finding_id", "lost sign: M005"},
+        {"kind", "lost sign"},
+        {"marks", R"(json:["M005"])"},
+        {"found", "Of M005 of afternoon.gpx the sign of the longitude (east or west) looks lost."},
+        {"why", "It lies in the field with the sign turned."},
+        {"proposed", "Take it back."},
+        {"probability", "0.875"},
+        {"answer", "accepted"}};
+    for (const auto& [column, value] : lost) expected.value(column, value);
+    const auto findings = *answered_findings(field.survey, field.of_reading);
+    for (std::size_t i = 1; i < findings.size(); ++i) {
+        expected.next();
+        const auto& [finding, answer] = findings[i];
+        expected.value("geom", "POINT (" + expected.place(finding.at) + ")");
+        expected.value("finding_id", finding.id);
+        expected.value("kind", to_text(finding.kind));
+        expected.value("found", finding.found);
+        finding.why.empty() ? expected.null("why") : expected.value("why", finding.why);
+        finding.proposed.empty() ? expected.null("proposed") : expected.value("proposed", finding.proposed);
+        expected.value("probability", finding.sure.value());
+        answer ? expected.value("answer", to_text(*answer)) : expected.null("answer");
+    }
+}
+
 }  // namespace
 
 std::string expected_layers(const FieldSurvey& field, const Plan& plan, LengthUnits units) {
@@ -292,6 +394,8 @@ std::string expected_layers(const FieldSurvey& field, const Plan& plan, LengthUn
     expect_walks(expected, field);
     expect_ground(expected, field, plan);
     expect_tables(expected);
+    expect_answers(expected, field);
+    expect_findings(expected, field);
     return expected.text();
 }
 

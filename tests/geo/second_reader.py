@@ -1,7 +1,8 @@
 """Reads a GeoPackage with nothing but SQLite, the geometry header of the standard (OGC 12-128r17, clause 2.1.3) and shapely,
 and compares it with a list of expected values: layer, row, column, value, separated by tabs; shapes as well-known text in the
-column "geom"; \\N is null. Every layer and column that is listed has to be there, and the other way round."""
+column "geom"; \\N is null; what begins with "json:" is compared as JSON. Every layer and column that is listed has to be there, and the other way round."""
 
+import json
 import sqlite3
 import struct
 import sys
@@ -47,12 +48,20 @@ def same_shape(found, expected):
         abs(p[0] - q[0]) <= DEGREES and abs(p[1] - q[1]) <= DEGREES for r, s in zip(a, b) for p, q in zip(r, s))
 
 
+def same_lists(found, expected):
+    if isinstance(expected, list):
+        return isinstance(found, list) and len(found) == len(expected) and all(map(same_lists, found, expected))
+    return abs(found - expected) <= DEGREES if isinstance(expected, float) else found == expected
+
+
 def same_value(found, expected):
     if found is None or expected == "\\N":
         return found is None and expected == "\\N"
     if isinstance(found, (int, float)):
         number = float(expected)
         return abs(found - number) <= RELATIVE * max(1.0, abs(number))
+    if expected.startswith("json:"):
+        return same_lists(json.loads(found), json.loads(expected[5:]))
     return found == expected.replace("\x1f", "\n")
 
 
@@ -113,7 +122,7 @@ def main(package, expected_file):
     kinds = dict(db.execute("SELECT table_name, geometry_type_name FROM gpkg_geometry_columns"))
     for layer, kind in {"mounds": "POINT", "burrow_systems": "MULTIPOLYGON", "main_runs": "LINESTRING",
                         "probe_points": "POINT", "set_points": "POINT", "walk_tracks": "MULTILINESTRING",
-                        "field_boundaries": "MULTIPOLYGON", "barriers": "MULTILINESTRING",
+                        "findings": "POINT", "field_boundaries": "MULTIPOLYGON", "barriers": "MULTILINESTRING",
                         "keep_clear_areas": "MULTIPOLYGON", "unwalked_areas": "MULTIPOLYGON"}.items():
         if kinds.get(layer) != kind:
             problem(f"{layer}: shapes of kind {kinds.get(layer)}, expected {kind}")

@@ -164,6 +164,24 @@ RC_GTEST_PROP(Findings, AcceptingAllAndTakingAllBackRestoresTheSurvey, ()) {
     RC_ASSERT(survey.answers.empty());
 }
 
+TEST(Findings, OneMoundOfTwoMarksIsPlacedBetterThanEither) {
+    Survey survey = test::planted_walk(1).field.survey;
+    std::size_t doubles = 0;
+    for (const Finding& finding : all_findings(survey)) {
+        if (finding.kind != FindingKind::double_mark || finding.mend->marks.size() != 2) continue;
+        ++doubles;
+        answer_finding(survey, {finding.id, Answer::accepted, *finding.mend});
+        for (Mound mound : survey.mounds) {
+            if (mound.name != finding.mend->marks.front()) continue;
+            const double together = mound.position_sd.value();
+            mound.position_sd = mound.recorded->position_sd;
+            const double alone = place_error_of(mound).own_m;
+            EXPECT_NEAR(together, alone / std::sqrt(2.0), 0.05 * alone) << finding.id;
+        }
+    }
+    EXPECT_GT(doubles, 0U);
+}
+
 TEST(Findings, WhatWasAcceptedIsNotAskedAgain) {
     FaultsToPlant wanted;
     for (std::size_t number = 0; number < 7; ++number) {

@@ -48,6 +48,15 @@ TEST(PositionQuality, TheMeanLeansToTheBetterMark) {
     EXPECT_NEAR(mean.sd_m, std::sqrt(0.2), 1e-12);
 }
 
+// The mean of n equal, independent errors: sd / sqrt(n); what they share stays out of it.
+TEST(PositionQuality, AveragingLessensTheOwnPartByTheRootOfTheNumber) {
+    for (const int marks : {1, 2, 3, 9}) {
+        std::vector<PlacedMark> fixes;
+        for (int i = 0; i < marks; ++i) fixes.push_back(mark_at(0.1 * i, 10.0 * i, 0, {0.6, 2.0, 600.0}));
+        EXPECT_NEAR(mean_place(fixes).own_sd_m, 0.6 / std::sqrt(static_cast<double>(marks)), 1e-12);
+    }
+}
+
 TEST(PositionQuality, AMarkOfWhichSomethingIsKnownKeepsItsOwnPart) {
     Mound mound;
     EXPECT_EQ(place_error_of(mound), PlaceError{});

@@ -44,6 +44,18 @@ TEST(Mend, TwoMarksOfOneMoundBecomeOneAndTheOtherIsSetAside) {
     EXPECT_EQ(survey.revision, 1U);
 }
 
+TEST(Mend, AMoundThatTwoMarksMakeIsPlacedBetterAndTakingItBackRestoresTheError) {
+    Survey survey = three_marks();
+    Mend one = mend_of(MendKind::one_mound, {"M1", "M2"});
+    one.position_sd = Metres::of(0.3);
+    answer_finding(survey, {"double mark: M1, M2", Answer::accepted, one});
+    EXPECT_EQ(survey.mounds[0].position_sd, Metres::of(0.3));
+    EXPECT_EQ(survey.mounds[0].recorded->position_sd, Metres::of(0.5));
+    EXPECT_EQ(survey.mounds[1].position_sd, Metres::of(0.5));
+    take_answer_back(survey, "double mark: M1, M2");
+    EXPECT_EQ(survey.mounds, three_marks().mounds);
+}
+
 TEST(Mend, ARefusedMendChangesNothingAndClosesTheFinding) {
     Survey survey = three_marks();
     const auto before = survey.mounds;

@@ -106,7 +106,7 @@ TEST(GeoPackageLayers, read_back_equal_for_any_survey) {
 // Outside check: the vector library's own validator with --extra says nothing and ends with 0 on a good file.
 TEST(GeoPackageLayers, pass_the_validator_without_a_word) {
     const TemporaryFolder folder;
-    const FieldSurvey field = example_field();
+    const FieldSurvey field = answered_field();
     ASSERT_EQ(refusal_of(write_geopackage(field, example_plan(field), folder / "plan.gpkg", LengthUnits::metres)), "");
     Plan nothing;
     const FieldSurvey empty;
@@ -124,7 +124,7 @@ TEST(GeoPackageLayers, pass_the_validator_without_a_word) {
 // decoded by hand, see every layer, column and value as the plan has them.
 TEST(GeoPackageLayers, hold_every_layer_column_and_value_for_a_second_reader) {
     const TemporaryFolder folder;
-    const FieldSurvey field = example_field();
+    const FieldSurvey field = answered_field();
     const Plan plan = example_plan(field);
     ASSERT_EQ(refusal_of(write_geopackage(field, plan, folder / "plan.gpkg", LengthUnits::feet_and_inches)), "");
     folder.file("expected.tsv", expected_layers(field, plan, LengthUnits::feet_and_inches));
