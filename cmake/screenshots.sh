@@ -73,7 +73,7 @@ record() {
 }
 
 if [[ ${1:-} == --readme ]]; then
-    record "$scratch/walk" 1280 800 "$scratch/readme" "window: 3 k k d k f"
+    record "$scratch/walk" 1280 800 "$scratch/readme" "window: 4 k k d k f"
     mkdir -p "$root/resources/pictures"
     convert "$scratch/readme/window.png" -strip -dither None -colors 255 -define png:compression-level=9 "$root/resources/pictures/window.png"
     echo "  resources/pictures/window.png: $(stat -c %s "$root/resources/pictures/window.png") bytes"
@@ -86,9 +86,10 @@ for size in "1280 800" "1920 1080"; do
     echo "A session at ${width}x${height}"
     record "$scratch/walk" "$width" "$height" "$out/${width}x${height}" \
         "01-opened:" \
-        "02-systems: 2" \
+        "02-ground: 2" \
+        "02-systems: 3" \
         "03-a-system: ctrl+m bracketright bracketright" \
-        "04-sets: 3" \
+        "04-sets: 4" \
         "05-first-kept: k" \
         "06-second-dropped: d" \
         "07-third-being-moved: m Up Up shift+Right" \

@@ -1,8 +1,10 @@
+#include <QCoreApplication>
 #include <algorithm>
 #include <cmath>
 #include <utility>
 
 #include "app/canvas/map_layers.h"
+#include "core/survey/ground_shapes.h"
 
 namespace plugside {
 
@@ -93,6 +95,62 @@ void draw_ticked(MapSheet& sheet, const QLineF& part, double& travelled) {
     for (double at = tick_spacing_px - std::fmod(travelled, tick_spacing_px); at < length; at += tick_spacing_px)
         sheet.painter.drawLine(part.p1() + along * at - across, part.p1() + along * at + across);
     travelled += length;
+}
+
+// Left alone, to compare with: thinly dotted, so that it is not taken for a keep-clear area.
+void draw_untreated(MapSheet& sheet) {
+    const QPainterPath path = screen_path(sheet.field.survey.ground.untreated, sheet.view);
+    if (path.isEmpty() || !path.boundingRect().intersects(sheet.view.screen())) return;
+    QPen pen = sheet.pen(sheet.style.quiet_ink, 1.6);
+    pen.setDashPattern({1.0, 2.5});
+    pen.setCapStyle(Qt::RoundCap);
+    sheet.painter.setPen(pen);
+    sheet.painter.setBrush(Qt::NoBrush);
+    sheet.painter.drawPath(path);
+    for (const Polygon& part : sheet.field.survey.ground.untreated.parts) {
+        const QRectF seen = screen_path(part, sheet.view).boundingRect().intersected(sheet.view.screen());
+        if (!seen.isEmpty())
+            draw_name(sheet, QCoreApplication::translate("plugside::MapView", "untreated"), {seen.center().x(), seen.top()},
+                      sheet.style.quiet_ink);
+    }
+}
+
+// The way across a gap: along the nearest edge's right angle; north where there is none.
+QPointF across_gap(const MapSheet& sheet, const Gap& gap) {
+    const Ground& ground = sheet.field.survey.ground;
+    const auto edge = nearest_edge(ground, gap.at, gap.width);
+    if (!edge) return {0.0, -1.0};
+    const auto corners = corners_of(ground, edge->corner.shape, edge->corner.ring);
+    const QLineF along(sheet.screen(corners[edge->corner.corner]),
+                       sheet.screen(corners[(edge->corner.corner + 1) % corners.size()]));
+    if (along.length() <= 0.0) return {0.0, -1.0};
+    return {-along.dy() / along.length(), along.dx() / along.length()};
+}
+
+// A crossing: a gap with a post on either side. A gate: a gap with an arrow through it.
+void draw_gaps(MapSheet& sheet) {
+    const auto draw = [&](const Gap& gap, bool gate) {
+        if (!sheet.sees(gap.at)) return;
+        const QPointF at = sheet.screen(gap.at);
+        const QPointF across = across_gap(sheet, gap);
+        const QPointF along(across.y(), -across.x());
+        const double half = std::max(5.0, 0.5 * sheet.view.pixels(gap.width));
+        sheet.painter.setPen(sheet.pen(sheet.style.field, 5.0));
+        sheet.painter.drawLine(at - along * half, at + along * half);
+        sheet.painter.setPen(sheet.pen(sheet.style.barrier, 1.6));
+        sheet.painter.setBrush(sheet.style.barrier);
+        if (gate) {
+            const QPointF tip = at + across * 9.0;
+            sheet.painter.drawLine(at - across * 9.0, tip);
+            sheet.painter.drawLine(tip, tip - across * 5.0 + along * 4.0);
+            sheet.painter.drawLine(tip, tip - across * 5.0 - along * 4.0);
+        } else {
+            for (const double side : {-1.0, 1.0}) sheet.painter.drawEllipse(at + along * (side * half), 2.6, 2.6);
+        }
+        draw_name(sheet, QString::fromStdString(gap.name), at + QPointF(0.0, -8.0), sheet.style.barrier);
+    };
+    for (const Gap& crossing : sheet.field.survey.ground.crossings) draw(crossing, false);
+    for (const Gap& gate : sheet.field.survey.ground.gates) draw(gate, true);
 }
 
 void draw_barriers(MapSheet& sheet) {
@@ -196,7 +254,9 @@ void draw_ground(MapSheet& sheet) {
     sheet.painter.setPen(sheet.pen(sheet.style.quiet_ink, 1.6));
     sheet.painter.drawPath(field);
     draw_keep_clear(sheet);
+    draw_untreated(sheet);
     draw_barriers(sheet);
+    draw_gaps(sheet);
 }
 
 }  // namespace plugside

@@ -91,9 +91,10 @@ void MapView::set_show_choices(const MapShow& show) {
 MapShow MapView::show_for_step() const {
     MapShow show = shown_;
     const Step step = choices_.step();
-    show.systems = shown_.systems && step != Step::walk;
-    show.runs = shown_.runs && step != Step::walk;
-    show.unlikely_runs = shown_.unlikely_runs && step != Step::walk;
+    const bool before_systems = step == Step::walk || step == Step::ground;
+    show.systems = shown_.systems && !before_systems;
+    show.runs = shown_.runs && !before_systems;
+    show.unlikely_runs = shown_.unlikely_runs && !before_systems;
     show.sets = shown_.sets && step == Step::sets;
     show.track = shown_.track && step == Step::walk;
     if (const auto not_seen = session_.not_seen(); not_seen && step == Step::walk)
@@ -101,7 +102,7 @@ MapShow MapView::show_for_step() const {
     show.covered = furniture_places(view_);
     for (const QWidget* child : findChildren<QWidget*>(QString(), Qt::FindDirectChildrenOnly))
         if (child->isVisible()) show.covered.emplace_back(child->geometry());
-    show.plan_opacity = session_.plan_is_current() ? 1.0 : 0.55;
+    show.plan_opacity = tool_holds_ ? 0.25 : session_.plan_is_current() ? 1.0 : 0.55;
     return show;
 }
 
@@ -172,6 +173,12 @@ void MapView::step_mark(int by) {
     show_mark(static_cast<std::size_t>(((from + by) % count + count) % count));
 }
 
+void MapView::use_tool(MapTool* tool) {
+    tool_ = tool;
+    tool_holds_ = false;
+    update();
+}
+
 void MapView::resizeEvent(QResizeEvent* event) {
     QWidget::resizeEvent(event);
     if (fitted_)
@@ -182,12 +189,23 @@ void MapView::resizeEvent(QResizeEvent* event) {
 
 void MapView::mousePressEvent(QMouseEvent* event) {
     if (event->button() != Qt::LeftButton && event->button() != Qt::MiddleButton) return;
+    tool_holds_ = tool_ != nullptr && event->button() == Qt::LeftButton && tool_->grabs(event->position(), view_);
+    if (tool_holds_) return;
     pressed_ = last_drag_ = event->position();
     dragging_ = false;
 }
 
+void MapView::mouseDoubleClickEvent(QMouseEvent* event) {
+    if (tool_ == nullptr || event->button() != Qt::LeftButton || !tool_->double_click(event->position(), view_))
+        mousePressEvent(event);
+}
+
 void MapView::mouseMoveEvent(QMouseEvent* event) {
     cursor_ = event->position();
+    if (tool_holds_) {
+        tool_->drag(event->position(), view_);
+        return;
+    }
     if (pressed_) {
         if (!dragging_ && (event->position() - *pressed_).manhattanLength() < click_slack_px) return;
         dragging_ = true;
@@ -197,6 +215,7 @@ void MapView::mouseMoveEvent(QMouseEvent* event) {
         last_drag_ = event->position();
         return;
     }
+    if (tool_ != nullptr) tool_->hover(event->position(), view_);
     const auto mark = mark_at(event->position());
     const bool redraw = mark != hovered_ || coordinates_;
     hovered_ = mark;
@@ -205,10 +224,17 @@ void MapView::mouseMoveEvent(QMouseEvent* event) {
 }
 
 void MapView::mouseReleaseEvent(QMouseEvent* event) {
+    if (tool_holds_) {
+        tool_holds_ = false;
+        tool_->drop(event->position(), view_);
+        return;
+    }
     if (!pressed_) return;
     pressed_.reset();
     setCursor(Qt::ArrowCursor);
-    if (!dragging_ && event->button() == Qt::LeftButton) pick_at(event->position());
+    const bool clicked = !dragging_ && event->button() == Qt::LeftButton;
+    const bool taken = clicked && tool_ != nullptr && tool_->click(event->position(), view_, event->modifiers());
+    if (clicked && !taken) pick_at(event->position());
     dragging_ = false;
 }
 
@@ -221,6 +247,7 @@ void MapView::wheelEvent(QWheelEvent* event) {
 }
 
 void MapView::keyPressEvent(QKeyEvent* event) {
+    if (tool_ != nullptr && tool_->key(*event, view_)) return;
     QPointF pan;
     switch (event->key()) {
         case Qt::Key_Left: pan = {key_pan_px, 0.0}; break;

@@ -9,6 +9,7 @@
 #include <optional>
 
 #include "app/canvas/map_cache.h"
+#include "app/canvas/map_tool.h"
 #include "app/canvas/mark_finder.h"
 #include "app/session/choices.h"
 #include "app/session/field_session.h"
@@ -29,6 +30,9 @@ public:
     [[nodiscard]] QString coordinate_text() const;
     // Whether the picture on the screen is of the present view and survey.
     [[nodiscard]] bool settled() const { return !cache_.drawing(); }
+    // What the hand does in the step at hand; null: looking and picking only. Not owned.
+    void use_tool(MapTool* tool);
+    [[nodiscard]] MapTool* tool() { return tool_; }
 
 public Q_SLOTS:
     void fit();
@@ -42,6 +46,7 @@ protected:
     void mousePressEvent(QMouseEvent* event) override;
     void mouseMoveEvent(QMouseEvent* event) override;
     void mouseReleaseEvent(QMouseEvent* event) override;
+    void mouseDoubleClickEvent(QMouseEvent* event) override;
     void wheelEvent(QWheelEvent* event) override;
     void keyPressEvent(QKeyEvent* event) override;
     void leaveEvent(QEvent* event) override;
@@ -79,6 +84,8 @@ private:
     std::optional<QPointF> pressed_;
     QPointF last_drag_;
     bool dragging_ = false;
+    MapTool* tool_ = nullptr;
+    bool tool_holds_ = false;  // a drag of the tool's own
     std::optional<std::size_t> hovered_;
 };
 

@@ -120,6 +120,11 @@ void GroundTool::finish() {
     Q_EMIT changed();
 }
 
+void GroundTool::take_corner_back() {
+    pen_.take_corner_back();
+    Q_EMIT changed();
+}
+
 void GroundTool::pick(std::optional<GroundShape> shape) {
     picked_ = shape;
     corner_.reset();
@@ -268,10 +273,7 @@ bool GroundTool::key(const QKeyEvent& event, const ViewTransform& view) {
             case Qt::Key_Space: press_pen(view); return true;
             case Qt::Key_Return:
             case Qt::Key_Enter: finish(); return true;
-            case Qt::Key_Backspace:
-                pen_.take_corner_back();
-                Q_EMIT changed();
-                return true;
+            case Qt::Key_Backspace: take_corner_back(); return true;
             case Qt::Key_Escape: put_down(); return true;
             default: return false;
         }
@@ -309,7 +311,7 @@ void GroundTool::paint(QPainter& painter, const MapStyle& style, const ViewTrans
     if (pen_.tip()) line.push_back(*pen_.tip());
     if (pen_.encloses() && line.size() > 2) {
         QColor inside = style.act;
-        inside.setAlphaF(0.12);
+        inside.setAlphaF(0.12F);
         painter.setPen(Qt::NoPen);
         painter.setBrush(inside);
         painter.drawPath(path_of(line, true, view));

@@ -35,6 +35,7 @@ public:
     void take(Stroke stroke);
     void put_down();
     void finish();
+    void take_corner_back();
     void pick(std::optional<GroundShape> shape);
     void remove_picked();
     void mend_picked();

@@ -11,7 +11,7 @@
 
 namespace plugside {
 
-enum class Step { walk, systems, sets };
+enum class Step { walk, ground, systems, sets };
 
 class Choices : public QObject {
     Q_OBJECT

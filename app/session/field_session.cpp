@@ -213,6 +213,31 @@ void FieldSession::use_note_rules(const std::vector<NoteRule>& rules, const QStr
     }));
 }
 
+void FieldSession::edit(SurveyPart part, const QString& words) {
+    if (!field_) return;
+    const Survey& survey = field_->survey;
+    SurveyPart before = std::holds_alternative<Ground>(part) ? SurveyPart(survey.ground) : SurveyPart(survey.known);
+    if (before == part) return;
+    history_.push(new SurveyPartCommand(std::move(before), std::move(part), words, [this](const SurveyPart& to) {
+        auto edited = std::make_shared<FieldSurvey>(*field_);
+        put_part(edited->survey, to);
+        adopt_edit(std::move(edited));
+    }));
+}
+
+void FieldSession::mend(const Mend& mend, const QString& words) {
+    if (!field_ || mend.marks.empty()) return;
+    const std::string id = own_mend_id(mend.kind, mend.marks.front());
+    history_.push(new AnswerCommand(field_->survey, {{id, MendAnswer{id, Answer::accepted, mend}}}, words,
+                                    [this](const std::vector<AnswerChange>& to) { apply_answers(to); }));
+}
+
+void FieldSession::lift_mend(const std::string& id, const QString& words) {
+    if (!field_ || answer_to(field_->survey, id) == nullptr) return;
+    history_.push(new AnswerCommand(field_->survey, {{id, std::nullopt}}, words,
+                                    [this](const std::vector<AnswerChange>& to) { apply_answers(to); }));
+}
+
 void FieldSession::tell_digger(const std::string& mark, SignKind kind, const Finding* asked) {
     if (!field_) return;
     const auto& mounds = field_->survey.mounds;

@@ -21,6 +21,7 @@
 #include <vector>
 
 #include "app/commands/answer_command.h"
+#include "app/commands/survey_part_command.h"
 #include "app/planning/background_work.h"
 #include "app/reading/told_reading.h"
 #include "core/plan/plan.h"
@@ -92,6 +93,11 @@ public:
     [[nodiscard]] bool looked_back() const { return looked_back_on_ != nullptr; }
     [[nodiscard]] BackgroundWork& looking_back() { return looking_back_; }
     void look_back_again();
+    // One part of the survey in place of what it was; one act of the history that it calls `words`. Nothing if nothing changes.
+    void edit(SurveyPart part, const QString& words);
+    // A person's own mend of marks, in place of an earlier one of the kind on the first of them; and the same taken back.
+    void mend(const Mend& mend, const QString& words);
+    void lift_mend(const std::string& id, const QString& words);
     void plan_again();
     void hand_out(const HandOut& where);
 

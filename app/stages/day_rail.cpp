@@ -7,6 +7,7 @@
 #include <algorithm>
 
 #include "app/canvas/mound_glyph.h"
+#include "app/stages/ground_page.h"
 #include "app/stages/sets_page.h"
 #include "app/window/look_sheet.h"
 
@@ -113,8 +114,8 @@ DayRail::DayRail(FieldSession& session, Choices& choices, QWidget* parent)
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 14, 0, 0);
     column->setSpacing(16);
-    for (const auto& [step, name] :
-         {std::pair{Step::walk, tr("Walk")}, std::pair{Step::systems, tr("Systems")}, std::pair{Step::sets, tr("Sets")}}) {
+    for (const auto& [step, name] : {std::pair{Step::walk, tr("Walk")}, std::pair{Step::ground, tr("Ground")},
+                                     std::pair{Step::systems, tr("Systems")}, std::pair{Step::sets, tr("Sets")}}) {
         auto* button = new StepButton(step, name, choices_, this);
         steps_.push_back(button);
         column->addWidget(button);
@@ -123,6 +124,7 @@ DayRail::DayRail(FieldSession& session, Choices& choices, QWidget* parent)
     connect(&session_, &FieldSession::field_replaced, this, &DayRail::refresh);
     connect(&session_, &FieldSession::survey_edited, this, &DayRail::refresh);
     connect(&session_, &FieldSession::plan_changed, this, &DayRail::refresh);
+    connect(&choices_, &Choices::units_changed, this, &DayRail::refresh);
     connect(&choices_, &Choices::theme_changed, this, qOverload<>(&QWidget::update));
     refresh();
 }
@@ -135,6 +137,11 @@ void DayRail::refresh() {
     const auto field = session_.field();
     const auto plan = session_.plan();
     button(Step::walk)->set_line(field ? walk_line(*field) : tr("no walk is open"));
+    const QStringList ground = field ? ground_words(field->survey.ground, choices_.units()) : QStringList();
+    button(Step::ground)
+        ->set_line(!field             ? tr("after the walk")
+                   : ground.isEmpty() ? tr("nothing drawn yet")
+                                      : ground.join(QStringLiteral(", ")));
     button(Step::systems)->set_line(plan ? systems_line(*plan) : (field ? tr("being made") : tr("after the walk")));
     button(Step::sets)->set_line(plan ? sets_line(field->survey, *plan) : (field ? tr("being made") : tr("after the walk")));
 }

@@ -9,7 +9,8 @@
 
 namespace plugside {
 
-Slip::Slip(FieldSession& session, Choices& choices, QWidget* parent) : QWidget(parent), choices_(choices) {
+Slip::Slip(FieldSession& session, Choices& choices, GroundTool& drawing, SystemsTool& correcting, QWidget* parent)
+    : QWidget(parent), choices_(choices) {
     setObjectName(QStringLiteral("slip_side"));
     setAttribute(Qt::WA_StyledBackground);
     auto* side = new QVBoxLayout(this);
@@ -37,9 +38,10 @@ Slip::Slip(FieldSession& session, Choices& choices, QWidget* parent) : QWidget(p
     inside->setContentsMargins(16, 12, 16, 14);
     pages_ = new QStackedWidget(paper);
     walk_ = new WalkPage(session, choices, pages_);
-    systems_ = new SystemsPage(session, choices, pages_);
+    ground_ = new GroundPage(session, choices, drawing, pages_);
+    systems_ = new SystemsPage(session, choices, correcting, pages_);
     sets_ = new SetsPage(session, choices, pages_);
-    for (QWidget* page : std::initializer_list<QWidget*>{walk_, systems_, sets_}) pages_->addWidget(page);
+    for (QWidget* page : std::initializer_list<QWidget*>{walk_, ground_, systems_, sets_}) pages_->addWidget(page);
     inside->addWidget(pages_);
     side->addWidget(paper, 1);
     connect(&choices_, &Choices::step_changed, this, &Slip::show_step);

@@ -9,6 +9,7 @@
 
 #include "app/session/choices.h"
 #include "app/session/field_session.h"
+#include "app/stages/ground_page.h"
 #include "app/stages/sets_page.h"
 #include "app/stages/systems_page.h"
 #include "app/stages/walk_page.h"
@@ -19,7 +20,7 @@ class Slip : public QWidget {
     Q_OBJECT
 
 public:
-    Slip(FieldSession& session, Choices& choices, QWidget* parent = nullptr);
+    Slip(FieldSession& session, Choices& choices, GroundTool& drawing, SystemsTool& correcting, QWidget* parent = nullptr);
 
     enum class Weight { news, refusal };
     void say(const QString& sentence, Weight weight);
@@ -27,6 +28,8 @@ public:
     [[nodiscard]] QString notice() const;
     [[nodiscard]] SetsPage& sets() { return *sets_; }
     [[nodiscard]] WalkPage& walk() { return *walk_; }
+    [[nodiscard]] GroundPage& ground() { return *ground_; }
+    [[nodiscard]] SystemsPage& systems() { return *systems_; }
 
 private:
     void show_step();
@@ -36,6 +39,7 @@ private:
     QLabel* notice_words_;
     QStackedWidget* pages_;
     WalkPage* walk_;
+    GroundPage* ground_;
     SystemsPage* systems_;
     SetsPage* sets_;
 };

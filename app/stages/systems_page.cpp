@@ -1,5 +1,6 @@
 #include "app/stages/systems_page.h"
 
+#include <QHBoxLayout>
 #include <QHeaderView>
 #include <QVBoxLayout>
 #include <algorithm>
@@ -31,13 +32,26 @@ QString system_area(double area_m2, LengthUnits units) {
 
 }  // namespace
 
-SystemsPage::SystemsPage(FieldSession& session, Choices& choices, QWidget* parent)
+SystemsPage::SystemsPage(FieldSession& session, Choices& choices, SystemsTool& tool, QWidget* parent)
     : QWidget(parent), session_(session), choices_(choices) {
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(6);
     auto* title = label_in_role("title", this);
     title->setText(tr("Systems"));
+    auto* ways = new QHBoxLayout;
+    ways->setSpacing(5);
+    animals_key_ = new QPushButton(tr("animals (V)"), this);
+    corrections_key_ = new QPushButton(tr("corrections (L)"), this);
+    for (QPushButton* key : {animals_key_, corrections_key_}) {
+        key->setProperty("way", true);
+        key->setCheckable(true);
+        ways->addWidget(key, 1);
+    }
+    connect(animals_key_, &QPushButton::clicked, this, [this] { show_corrections(false); });
+    connect(corrections_key_, &QPushButton::clicked, this, [this] { show_corrections(true); });
+    animals_ = new QWidget(this);
+    corrections_ = new CorrectionsView(session, choices, tool, this);
     interval_ = label_in_role("chance", this);
     likely_ = label_in_role("body", this);
     area_ = label_in_role("quiet", this);
@@ -62,11 +76,19 @@ SystemsPage::SystemsPage(FieldSession& session, Choices& choices, QWidget* paren
     alternatives_->setAccessibleName(tr("what else may be true"));
     picked_name_ = label_in_role("heading", this);
     picked_ = label_in_role("body", this);
-    for (QWidget* widget : std::initializer_list<QWidget*>{title, interval_, likely_, area_}) column->addWidget(widget);
-    column->addWidget(table_, 1);
-    column->addWidget(alternatives_);
-    column->addWidget(picked_name_);
-    column->addWidget(picked_);
+    for (QWidget* widget : std::initializer_list<QWidget*>{title, interval_, likely_}) column->addWidget(widget);
+    column->addLayout(ways);
+    auto* inside = new QVBoxLayout(animals_);
+    inside->setContentsMargins(0, 0, 0, 0);
+    inside->setSpacing(6);
+    inside->addWidget(area_);
+    inside->addWidget(table_, 1);
+    inside->addWidget(alternatives_);
+    inside->addWidget(picked_name_);
+    inside->addWidget(picked_);
+    column->addWidget(animals_, 1);
+    column->addWidget(corrections_, 1);
+    show_corrections(false);
     column->addWidget(new MoundFacts(session, choices, this));
     connect(table_, &QTableWidget::itemSelectionChanged, this, [this] {
         if (!filling_ && table_->currentRow() >= 0 && !table_->selectedItems().isEmpty())
@@ -77,6 +99,14 @@ SystemsPage::SystemsPage(FieldSession& session, Choices& choices, QWidget* paren
     connect(&session_, &FieldSession::field_replaced, this, &SystemsPage::refresh);
     connect(&session_, &FieldSession::plan_changed, this, &SystemsPage::refresh);
     refresh();
+}
+
+void SystemsPage::show_corrections(bool on) {
+    correcting_ = on;
+    animals_->setVisible(!on);
+    corrections_->setVisible(on);
+    animals_key_->setChecked(!on);
+    corrections_key_->setChecked(on);
 }
 
 void SystemsPage::refresh() {

@@ -4,11 +4,13 @@
 #pragma once
 
 #include <QLabel>
+#include <QPushButton>
 #include <QTableWidget>
 #include <QWidget>
 
 #include "app/session/choices.h"
 #include "app/session/field_session.h"
+#include "app/stages/corrections_view.h"
 
 namespace plugside {
 
@@ -19,7 +21,11 @@ class SystemsPage : public QWidget {
     Q_OBJECT
 
 public:
-    SystemsPage(FieldSession& session, Choices& choices, QWidget* parent = nullptr);
+    SystemsPage(FieldSession& session, Choices& choices, SystemsTool& tool, QWidget* parent = nullptr);
+    [[nodiscard]] CorrectionsView& corrections() { return *corrections_; }
+    [[nodiscard]] bool correcting() const { return correcting_; }
+    // The animals, or what a person knows better.
+    void show_corrections(bool on);
 
 private:
     void refresh();
@@ -29,6 +35,11 @@ private:
 
     FieldSession& session_;
     Choices& choices_;
+    QPushButton* animals_key_;
+    QPushButton* corrections_key_;
+    CorrectionsView* corrections_;
+    QWidget* animals_;
+    bool correcting_ = false;
     QLabel* interval_;
     QLabel* likely_;
     QLabel* area_;

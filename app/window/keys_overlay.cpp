@@ -16,7 +16,7 @@ KeysOverlay::KeysOverlay(QWidget* window) : QFrame(window) {
     grid->setContentsMargins(28, 22, 28, 22);
     grid->setHorizontalSpacing(20);
     grid->setVerticalSpacing(5);
-    const std::vector<std::pair<QString, QString>> left{{tr("1  2  3"), tr("Walk, Systems, Sets")},
+    const std::vector<std::pair<QString, QString>> left{{tr("1  2  3  4"), tr("Walk, Ground, Systems, Sets")},
                                                         {tr("Ctrl+O"), tr("open a walk, with its ground")},
                                                         {tr("Ctrl+Shift+O"), tr("add a walk or ground to this field")},
                                                         {tr("Ctrl+S"), tr("hand out")},
@@ -27,21 +27,26 @@ KeysOverlay::KeysOverlay(QWidget* window) : QFrame(window) {
                                                         {tr("F11"), tr("whole screen")},
                                                         {tr("F1"), tr("this sheet")},
                                                         {tr("Esc"), tr("put away, give up")}};
-    const std::vector<std::pair<QString, QString>> right{{tr("V  L  T  W"), tr("of the walk: read, wrong, notes, not seen")},
-                                                         {tr("I"), tr("who dug at the picked mark; 1 2 3 answer")},
-                                                         {tr("P"), tr("the mark's photograph, large")},
-                                                         {tr("G"), tr("hatch the ground not seen, or not")},
-                                                         {tr("A  R"), tr("accept, refuse a finding; Shift: all alike")},
-                                                         {tr("K"), tr("keep the set")},
-                                                         {tr("D"), tr("drop the set")},
-                                                         {tr("U"), tr("undecided again")},
-                                                         {tr("M"), tr("move it by arrows, Shift for more; Enter")},
-                                                         {tr("N"), tr("next undecided set, next finding")},
-                                                         {tr("Page up, Page down"), tr("previous, next set")},
-                                                         {tr("+  −  F"), tr("nearer, further, the whole field")},
-                                                         {tr("arrows"), tr("move the map; Ctrl+M goes to it")},
-                                                         {tr("Space  [  ]"), tr("on the map: nearest mark, mark by mark")},
-                                                         {tr("C  S"), tr("latitude and longitude; what the map shows")}};
+    const std::vector<std::pair<QString, QString>> right{
+        {tr("V  L  T  W"), tr("of the walk: read, wrong, notes, not seen")},
+        {tr("I"), tr("who dug at the picked mark; 1 2 3 answer")},
+        {tr("P"), tr("the mark's photograph, large")},
+        {tr("G"), tr("hatch the ground not seen, or not")},
+        {tr("A  R"), tr("accept, refuse a finding; Shift: all alike")},
+        {tr("B D X T K U H Y"), tr("on the ground: draw what the button says")},
+        {tr("J  E  Del"), tr("join, mend, remove the picked shape")},
+        {tr("O T R N A X Z"), tr("of systems: say what the button says")},
+        {tr("Y  D"), tr("answer the question: one animal, two")},
+        {tr("K"), tr("keep the set")},
+        {tr("D"), tr("drop the set")},
+        {tr("U"), tr("undecided again")},
+        {tr("M"), tr("move it by arrows, Shift for more; Enter")},
+        {tr("N"), tr("next undecided set, next finding")},
+        {tr("Page up, Page down"), tr("previous, next set")},
+        {tr("+  −  F"), tr("nearer, further, the whole field")},
+        {tr("arrows"), tr("move the map; Ctrl+M goes to it")},
+        {tr("Space  [  ]"), tr("on the map: nearest mark, mark by mark")},
+        {tr("C  S"), tr("latitude and longitude; what the map shows")}};
     const auto fill = [&](const std::vector<std::pair<QString, QString>>& keys, int column) {
         for (int row = 0; row < static_cast<int>(keys.size()); ++row) {
             auto* key = label_in_role("heading", this);

@@ -106,7 +106,9 @@ void MainWindow::lay_out() {
     rail_ = new DayRail(session_, choices_, this);
     map_ = new MapView(session_, choices_, this);
     map_buttons_ = new MapButtons(*map_);
-    slip_ = new Slip(session_, choices_, this);
+    drawing_ = new GroundTool(session_, choices_, this);
+    correcting_ = new SystemsTool(session_, choices_, this);
+    slip_ = new Slip(session_, choices_, *drawing_, *correcting_, this);
     row->addWidget(rail_);
     row->addWidget(map_, 1);
     row->addWidget(slip_);
@@ -116,6 +118,21 @@ void MainWindow::lay_out() {
 }
 
 void MainWindow::bind_session() {
+    connect(&choices_, &Choices::step_changed, this, [this] {
+        drawing_->put_down();
+        correcting_->put_away();
+        const Step step = choices_.step();
+        MapTool* tool = nullptr;
+        if (step == Step::ground) tool = drawing_;
+        if (step == Step::systems) tool = correcting_;
+        map_->use_tool(tool);
+    });
+    connect(drawing_, &GroundTool::changed, map_, qOverload<>(&QWidget::update));
+    connect(correcting_, &SystemsTool::changed, map_, qOverload<>(&QWidget::update));
+    connect(correcting_, &SystemsTool::said, this,
+            [this](const QString& sentence) { slip_->say(sentence, Slip::Weight::news); });
+    connect(drawing_, &GroundTool::said, this,
+            [this](const QString& sentence) { slip_->say(sentence, Slip::Weight::news); });
     connect(&session_, &FieldSession::field_replaced, this, [this] {
         choices_.forget_picks();
         choices_.go_to(Step::walk);
@@ -288,6 +305,12 @@ void MainWindow::follow_picked_system() {
 void MainWindow::put_something_away() {
     if (keys_->isVisible())
         keys_->hide();
+    else if (choices_.step() == Step::ground && drawing_->pen().stroke())
+        drawing_->put_down();
+    else if (choices_.step() == Step::systems && correcting_->busy())
+        correcting_->put_away();
+    else if (choices_.step() == Step::ground && drawing_->picked())
+        drawing_->pick(std::nullopt);
     else if (choices_.step() == Step::walk && slip_->walk().digger_key() != nullptr)
         slip_->walk().leave_digger_key();
     else if (slip_->sets().moving())

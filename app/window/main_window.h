@@ -8,6 +8,8 @@
 #include <memory>
 
 #include "app/canvas/map_view.h"
+#include "app/drawing/ground_tool.h"
+#include "app/drawing/systems_tool.h"
 #include "app/reading/reading_sheet.h"
 #include "app/session/choices.h"
 #include "app/session/field_session.h"
@@ -40,6 +42,8 @@ public:
     [[nodiscard]] Choices& choices() { return choices_; }
     [[nodiscard]] Slip& slip() { return *slip_; }
     [[nodiscard]] MapView& map() { return *map_; }
+    [[nodiscard]] GroundTool& drawing() { return *drawing_; }
+    [[nodiscard]] SystemsTool& correcting() { return *correcting_; }
     [[nodiscard]] ReadingSheet& reading() { return *reading_; }
     [[nodiscard]] HandOutDialog* hand_out_dialog() { return hand_out_dialog_; }
     void set_ask(Ask ask) { ask_ = std::move(ask); }
@@ -52,6 +56,12 @@ protected:
 private:
     void lay_out();
     void bind_keys();
+    void bind_step_keys();
+    void bind_map_keys();
+    void bind_file_keys();
+    void on_key(const QKeySequence& sequence, std::function<void()> act);
+    void draw_by_key(Stroke stroke);
+    void correct_by_key(Saying saying);
     void bind_session();
     void bind_reading();
     void hold_still(bool still);
@@ -71,6 +81,8 @@ private:
     DayRail* rail_ = nullptr;
     MapView* map_ = nullptr;
     MapButtons* map_buttons_ = nullptr;
+    GroundTool* drawing_ = nullptr;
+    SystemsTool* correcting_ = nullptr;
     Slip* slip_ = nullptr;
     KeysOverlay* keys_ = nullptr;
     ReadingSheet* reading_ = nullptr;

@@ -1,44 +1,89 @@
-// The keys of the window, as they are told on the sheet of keys_overlay.cpp.
+// The keys of the window, as they are told on the sheet of keys_overlay.cpp. A letter means what the step at hand makes of it.
 #include <QShortcut>
+#include <map>
 
 #include "app/stages/mound_facts.h"
 #include "app/window/main_window.h"
 
 namespace plugside {
 
+void MainWindow::on_key(const QKeySequence& sequence, std::function<void()> act) {
+    auto* shortcut = new QShortcut(sequence, this);
+    shortcut->setContext(Qt::WindowShortcut);
+    connect(shortcut, &QShortcut::activated, this, std::move(act));
+}
+
 void MainWindow::bind_keys() {
-    const auto key = [this](const QKeySequence& sequence, auto act) {
-        auto* shortcut = new QShortcut(sequence, this);
-        shortcut->setContext(Qt::WindowShortcut);
-        connect(shortcut, &QShortcut::activated, this, act);
+    bind_step_keys();
+    bind_map_keys();
+    bind_file_keys();
+}
+
+// One letter, one act a step.
+void MainWindow::bind_step_keys() {
+    using Acts = std::map<Step, std::function<void()>>;
+    const auto key = [this](const QKeySequence& sequence, Acts acts) {
+        on_key(sequence, [this, acts = std::move(acts)] {
+            const auto act = acts.find(choices_.step());
+            if (act != acts.end() && session_.field()) act->second();
+        });
     };
-    const auto on_a_set = [this](void (SetsPage::*act)()) {
+    const auto finding = [this](void (FindingsView::*act)()) { return [this, act] { (slip_->walk().findings().*act)(); }; };
+    const auto walk = [this](WalkPart part) { return [this, part] { slip_->walk().show_part(part); }; };
+    const auto draw = [this](Stroke stroke) { return [this, stroke] { draw_by_key(stroke); }; };
+    const auto say = [this](Saying saying) { return [this, saying] { correct_by_key(saying); }; };
+    const auto corrections = [this](bool on) { return [this, on] { slip_->systems().show_corrections(on); }; };
+    const auto in_corrections = [this](auto act) {
         return [this, act] {
-            if (choices_.step() == Step::sets) (slip_->sets().*act)();
+            if (slip_->systems().correcting()) act(slip_->systems().corrections());
         };
     };
-    const auto on_a_finding = [this](void (FindingsView::*act)()) {
-        return [this, act] {
-            if (choices_.step() == Step::walk) (slip_->walk().findings().*act)();
-        };
-    };
-    key(Qt::Key_A, on_a_finding(&FindingsView::accept));
-    key(Qt::Key_R, on_a_finding(&FindingsView::refuse));
-    key(Qt::SHIFT | Qt::Key_A, on_a_finding(&FindingsView::accept_all_alike));
-    key(Qt::SHIFT | Qt::Key_R, on_a_finding(&FindingsView::refuse_all_alike));
-    key(Qt::Key_K, on_a_set(&SetsPage::keep));
-    key(Qt::Key_D, on_a_set(&SetsPage::drop));
-    key(Qt::Key_M, on_a_set(&SetsPage::move));
-    key(Qt::Key_U, on_a_set(&SetsPage::undecide));
-    const auto in_either = [this](void (FindingsView::*of_walk)(), void (SetsPage::*of_sets)()) {
-        return [this, of_walk, of_sets] {
-            if (choices_.step() == Step::walk) (slip_->walk().findings().*of_walk)();
-            if (choices_.step() == Step::sets) (slip_->sets().*of_sets)();
-        };
-    };
-    key(Qt::Key_N, in_either(&FindingsView::next, &SetsPage::next_undecided));
-    key(Qt::Key_PageDown, in_either(&FindingsView::next, &SetsPage::next));
-    key(Qt::Key_PageUp, in_either(&FindingsView::previous, &SetsPage::previous));
+    const auto set = [this](void (SetsPage::*act)()) { return [this, act] { (slip_->sets().*act)(); }; };
+
+    key(Qt::Key_A, {{Step::walk, finding(&FindingsView::accept)}, {Step::systems, say(Saying::older)}});
+    key(Qt::SHIFT | Qt::Key_A, {{Step::walk, finding(&FindingsView::accept_all_alike)}});
+    key(Qt::Key_B, {{Step::ground, draw(Stroke::boundary)}});
+    key(Qt::Key_D, {{Step::ground, draw(Stroke::barrier)},
+                    {Step::systems, in_corrections([](CorrectionsView& view) { view.answer(false); })},
+                    {Step::sets, set(&SetsPage::drop)}});
+    key(Qt::Key_E, {{Step::ground, [this] { drawing_->mend_picked(); }}});
+    key(Qt::Key_H, {{Step::ground, draw(Stroke::hole)}});
+    key(Qt::Key_I, {{Step::walk, [this] { slip_->walk().ask_who_dug(); }}});
+    key(Qt::Key_J, {{Step::ground, [this] { drawing_->join_with_next(); }}});
+    key(Qt::Key_K, {{Step::ground, draw(Stroke::keep_clear)}, {Step::sets, set(&SetsPage::keep)}});
+    key(Qt::Key_L, {{Step::walk, walk(WalkPart::to_look_at)}, {Step::systems, corrections(true)}});
+    key(Qt::Key_M, {{Step::sets, set(&SetsPage::move)}});
+    key(Qt::Key_N, {{Step::walk, finding(&FindingsView::next)},
+                    {Step::ground, [this] { slip_->ground().type_a_leg(); }},
+                    {Step::systems, say(Saying::not_a_gopher)},
+                    {Step::sets, set(&SetsPage::next_undecided)}});
+    key(Qt::Key_O, {{Step::systems, say(Saying::one_animal)}});
+    key(Qt::Key_P, {{Step::walk, [this] { slip_->walk().facts().picture().enlarge(); }},
+                    {Step::systems, in_corrections([](CorrectionsView& view) { view.type_a_bearing(); })}});
+    key(Qt::Key_R, {{Step::walk, finding(&FindingsView::refuse)}, {Step::systems, say(Saying::run_here)}});
+    key(Qt::SHIFT | Qt::Key_R, {{Step::walk, finding(&FindingsView::refuse_all_alike)}});
+    key(Qt::Key_T, {{Step::walk, walk(WalkPart::notes)},
+                    {Step::ground, draw(Stroke::gate)},
+                    {Step::systems, say(Saying::two_animals)}});
+    key(Qt::Key_U, {{Step::ground, draw(Stroke::untreated)}, {Step::sets, set(&SetsPage::undecide)}});
+    key(Qt::Key_V, {{Step::walk, walk(WalkPart::read)}, {Step::systems, corrections(false)}});
+    key(Qt::Key_W, {{Step::walk, walk(WalkPart::not_seen)}});
+    key(Qt::Key_X, {{Step::ground, draw(Stroke::crossing)}, {Step::systems, say(Saying::no_run)}});
+    key(Qt::Key_Y, {{Step::ground, draw(Stroke::split)},
+                    {Step::systems, in_corrections([](CorrectionsView& view) { view.answer(true); })}});
+    key(Qt::Key_Z, {{Step::systems, say(Saying::aside)}});
+    key(Qt::Key_PageDown, {{Step::walk, finding(&FindingsView::next)},
+                           {Step::systems, in_corrections([](CorrectionsView& view) { view.next_question(); })},
+                           {Step::sets, set(&SetsPage::next)}});
+    key(Qt::Key_PageUp, {{Step::walk, finding(&FindingsView::previous)}, {Step::sets, set(&SetsPage::previous)}});
+    key(Qt::Key_Delete, {{Step::ground, [this] { drawing_->remove_picked(); }},
+                         {Step::systems, in_corrections([](CorrectionsView& view) { view.lift_picked(); })}});
+    key(Qt::Key_Backspace, {{Step::walk,
+                             [this] {
+                                 if (DiggerKeyView* asked = slip_->walk().digger_key()) asked->back();
+                             }},
+                            {Step::ground, [this] { drawing_->take_corner_back(); }},
+                            {Step::systems, [this] { correcting_->take_corner_back(); }}});
     // while the questions about a digger are asked, digits answer them
     const auto step_or_answer = [this](int number, Step step) {
         return [this, number, step] {
@@ -49,45 +94,50 @@ void MainWindow::bind_keys() {
                 choices_.go_to(step);
         };
     };
-    key(Qt::Key_1, step_or_answer(1, Step::walk));
-    key(Qt::Key_2, step_or_answer(2, Step::systems));
-    key(Qt::Key_3, step_or_answer(3, Step::sets));
-    key(Qt::Key_Backspace, [this] {
-        if (DiggerKeyView* asked = slip_->walk().digger_key()) asked->back();
-    });
-    const auto in_the_walk = [this](auto act) {
-        return [this, act] {
-            if (choices_.step() == Step::walk && session_.field()) act(slip_->walk());
-        };
-    };
-    key(Qt::Key_V, in_the_walk([](WalkPage& walk) { walk.show_part(WalkPart::read); }));
-    key(Qt::Key_L, in_the_walk([](WalkPage& walk) { walk.show_part(WalkPart::to_look_at); }));
-    key(Qt::Key_T, in_the_walk([](WalkPage& walk) { walk.show_part(WalkPart::notes); }));
-    key(Qt::Key_W, in_the_walk([](WalkPage& walk) { walk.show_part(WalkPart::not_seen); }));
-    key(Qt::Key_I, in_the_walk([](WalkPage& walk) { walk.ask_who_dug(); }));
-    key(Qt::Key_P, in_the_walk([](WalkPage& walk) { walk.facts().picture().enlarge(); }));
-    key(Qt::Key_G, [this] { map_buttons_->show_not_seen(!map_buttons_->shows_not_seen()); });
-    key(Qt::Key_F, [this] { map_->fit(); });
+    on_key(Qt::Key_1, step_or_answer(1, Step::walk));
+    on_key(Qt::Key_2, step_or_answer(2, Step::ground));
+    on_key(Qt::Key_3, step_or_answer(3, Step::systems));
+    on_key(Qt::Key_4, step_or_answer(4, Step::sets));
+}
+
+void MainWindow::bind_map_keys() {
+    on_key(Qt::Key_G, [this] { map_buttons_->show_not_seen(!map_buttons_->shows_not_seen()); });
+    on_key(Qt::Key_F, [this] { map_->fit(); });
     for (const QKeySequence& sequence : {QKeySequence(Qt::Key_Plus), QKeySequence(Qt::Key_Equal)})
-        key(sequence, [this] { map_->zoom_in(); });
-    key(Qt::Key_Minus, [this] { map_->zoom_out(); });
-    key(Qt::Key_C, [this] { map_buttons_->toggle_coordinates(); });
-    key(Qt::Key_S, [this] { map_buttons_->open_show_menu(); });
-    key(Qt::CTRL | Qt::Key_M, [this] { map_->setFocus(Qt::ShortcutFocusReason); });
-    key(Qt::CTRL | Qt::Key_O, [this] { choose_files(false); });
-    key(Qt::CTRL | Qt::SHIFT | Qt::Key_O, [this] { choose_files(true); });
-    key(Qt::CTRL | Qt::Key_S, [this] { open_hand_out(); });
-    key(Qt::CTRL | Qt::Key_Z, [this] { session_.history().undo(); });
+        on_key(sequence, [this] { map_->zoom_in(); });
+    on_key(Qt::Key_Minus, [this] { map_->zoom_out(); });
+    on_key(Qt::Key_C, [this] { map_buttons_->toggle_coordinates(); });
+    on_key(Qt::Key_S, [this] { map_buttons_->open_show_menu(); });
+    on_key(Qt::CTRL | Qt::Key_M, [this] { map_->setFocus(Qt::ShortcutFocusReason); });
+}
+
+void MainWindow::bind_file_keys() {
+    on_key(Qt::CTRL | Qt::Key_O, [this] { choose_files(false); });
+    on_key(Qt::CTRL | Qt::SHIFT | Qt::Key_O, [this] { choose_files(true); });
+    on_key(Qt::CTRL | Qt::Key_S, [this] { open_hand_out(); });
+    on_key(Qt::CTRL | Qt::Key_Z, [this] { session_.history().undo(); });
     for (const QKeySequence& sequence : {QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_Z), QKeySequence(Qt::CTRL | Qt::Key_Y)})
-        key(sequence, [this] { session_.history().redo(); });
-    key(Qt::CTRL | Qt::Key_U, [this] {
+        on_key(sequence, [this] { session_.history().redo(); });
+    on_key(Qt::CTRL | Qt::Key_U, [this] {
         choices_.use(choices_.units() == LengthUnits::metres ? LengthUnits::feet_and_inches : LengthUnits::metres);
     });
-    key(Qt::CTRL | Qt::Key_L, [this] { choices_.use(choices_.theme() == Theme::light ? Theme::sunlight : Theme::light); });
-    key(Qt::Key_F1, [this] { keys_->toggle(); });
-    key(Qt::Key_F11, [this] { isFullScreen() ? showNormal() : showFullScreen(); });
-    key(Qt::Key_Escape, [this] { put_something_away(); });
-    key(Qt::CTRL | Qt::Key_Q, [this] { close(); });
+    on_key(Qt::CTRL | Qt::Key_L,
+           [this] { choices_.use(choices_.theme() == Theme::light ? Theme::sunlight : Theme::light); });
+    on_key(Qt::Key_F1, [this] { keys_->toggle(); });
+    on_key(Qt::Key_F11, [this] { isFullScreen() ? showNormal() : showFullScreen(); });
+    on_key(Qt::Key_Escape, [this] { put_something_away(); });
+    on_key(Qt::CTRL | Qt::Key_Q, [this] { close(); });
+}
+
+void MainWindow::draw_by_key(Stroke stroke) {
+    drawing_->take(stroke);
+    map_->setFocus(Qt::ShortcutFocusReason);
+}
+
+void MainWindow::correct_by_key(Saying saying) {
+    slip_->systems().show_corrections(true);
+    correcting_->say(saying);
+    if (correcting_->saying()) map_->setFocus(Qt::ShortcutFocusReason);
 }
 
 }  // namespace plugside

@@ -52,7 +52,10 @@ std::shared_ptr<const DrawnSystems> drawn_systems(SystemPosterior& posterior) {
     DrawnSystems drawn;
     drawn.interval = posterior.estimate.interval;
     drawn.plug.reserve(posterior.marks.size());
-    for (const Mark& mark : posterior.marks) drawn.plug.push_back(mark.plug);
+    for (const Mark& mark : posterior.marks) {
+        drawn.plug.push_back(mark.plug);
+        drawn.mound.push_back(mark.mound);
+    }
     drawn.tree = std::move(posterior.drawn_for_number);
     return std::make_shared<const DrawnSystems>(std::move(drawn));
 }

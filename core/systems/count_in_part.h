@@ -26,7 +26,8 @@
 namespace plugside {
 
 struct DrawnSystems {
-    std::vector<LocalPoint> plug;  // of each mark
+    std::vector<LocalPoint> plug;    // of each mark
+    std::vector<std::size_t> mound;  // of each mark: its mound in the survey
     std::vector<std::vector<std::uint32_t>>
         tree;                // of each draw: of each mark a label of its tree, below the number of marks
     double interval = 0.90;  // level of the intervals told

@@ -8,7 +8,7 @@ namespace {
 
 class SystemsPageTest : public OnScreen {
 protected:
-    SystemsPageTest() : page_(session_, choices_) { page_.resize(320, 700); }
+    SystemsPageTest() : tool_(session_, choices_), page_(session_, choices_, tool_) { page_.resize(320, 700); }
 
     // A second system, B, and what else may be true of both.
     void show(const Alternatives& alternatives) {
@@ -36,6 +36,7 @@ protected:
 
     FieldSession session_;
     Choices choices_;
+    SystemsTool tool_;
     SystemsPage page_;
 };
 

@@ -82,7 +82,7 @@ TEST_F(WalkKeys, TheQuestionsAboutADiggerAreAnsweredByDigitsAndLeftByEscape) {
     press(Qt::Key_Escape);
     EXPECT_EQ(walk().digger_key(), nullptr);
     // the digits go to the steps again
-    press(Qt::Key_2);
+    press(Qt::Key_3);
     EXPECT_EQ(window_.choices().step(), Step::systems);
 }
 

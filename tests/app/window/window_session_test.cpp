@@ -40,9 +40,9 @@ protected:
 
 TEST_F(WindowSession, FiveSetsAreDecidedTwoUndoneAndThePlanHandedOutByKeysAlone) {
     open_sample();
-    press(Qt::Key_2);
-    EXPECT_EQ(window_.choices().step(), Step::systems);
     press(Qt::Key_3);
+    EXPECT_EQ(window_.choices().step(), Step::systems);
+    press(Qt::Key_4);
     EXPECT_EQ(window_.choices().step(), Step::sets);
     press(Qt::Key_K);
     press(Qt::Key_D);
@@ -85,7 +85,7 @@ TEST_F(WindowSession, ClosingAsksOnlyWhileDecisionsAreNotHandedOut) {
         asked << question;
         return static_cast<int>(answers.size()) - 1;  // stay
     });
-    press(Qt::Key_3);
+    press(Qt::Key_4);
     press(Qt::Key_K);
     EXPECT_FALSE(window_.close());
     EXPECT_EQ(asked.size(), 1);
@@ -98,14 +98,14 @@ TEST_F(WindowSession, ClosingAsksOnlyWhileDecisionsAreNotHandedOut) {
 TEST_F(WindowSession, ClosingWithoutHandingOutIsPossibleAfterTheQuestion) {
     open_sample();
     window_.set_ask([](const QString&, const QStringList&) { return 1; });
-    press(Qt::Key_3);
+    press(Qt::Key_4);
     press(Qt::Key_D);
     EXPECT_TRUE(window_.close());
 }
 
 TEST_F(WindowSession, OpeningInPlaceOfUnsavedDecisionsAsksAndStayingLosesNothing) {
     open_sample();
-    press(Qt::Key_3);
+    press(Qt::Key_4);
     press(Qt::Key_K);
     const auto before = window_.session().field();
     int asked = 0;
@@ -136,7 +136,7 @@ TEST_F(WindowSession, ARefusalStandsOnTheSlipUntilItIsPutAway) {
 
 TEST_F(WindowSession, TheInstructionIsToldInTheUnitsChosenAndTheyAreRemembered) {
     open_sample();
-    press(Qt::Key_3);
+    press(Qt::Key_4);
     const QString in_feet = window_.slip().sets().instruction_text();
     EXPECT_TRUE(in_feet.contains(" in")) << in_feet.toStdString();
     EXPECT_FALSE(in_feet.contains(" cm"));
@@ -149,7 +149,7 @@ TEST_F(WindowSession, TheInstructionIsToldInTheUnitsChosenAndTheyAreRemembered) 
 
 TEST_F(WindowSession, TheLastWordOnEverySetIsTheLabelsAndTheLocalRules) {
     open_sample();
-    press(Qt::Key_3);
+    press(Qt::Key_4);
     const std::size_t sets = window_.session().plan()->sets.size();
     ASSERT_GT(sets, 4U);
     for (std::size_t i = 0; i < sets; ++i) {

@@ -95,7 +95,7 @@ TEST(CountInPart, WithoutMarksThereIsNothingToCount) {
 
 TEST(CountInPart, SharesOfAnAnimalAreItsMoundsInside) {
     // draws: all four one animal's; two and two; all alone
-    const DrawnSystems drawn{{{0, 0}, {1, 0}, {2, 0}, {3, 0}}, {{2, 2, 2, 2}, {0, 0, 3, 3}, {0, 1, 2, 3}}, 0.9};
+    const DrawnSystems drawn{{{0, 0}, {1, 0}, {2, 0}, {3, 0}}, {0, 1, 2, 3}, {{2, 2, 2, 2}, {0, 0, 3, 3}, {0, 1, 2, 3}}, 0.9};
     const CountInPart count = count_in_part(drawn, rectangle(0.5, -1, 9, 1));
     EXPECT_EQ(count.mounds, 3U);
     EXPECT_NEAR(count.animals.expected, (0.75 + 1.5 + 3.0) / 3.0, 1e-12);

@@ -41,7 +41,7 @@ TEST_F(CarryOver, NamesFollowTheirMarksByPlace) {
     decide(before.survey, {{ProbeKind::between_mounds, "1", "3"}, SetChoice::kept, std::nullopt});
     before.survey.known.push_back({FactKind::same_system, {"1", "2"}, {}, {}, "", {}});
     answer_finding(before.survey,
-                   {"double mark: 2, 3", Answer::accepted, {MendKind::set_aside, {"2"}, {}, {}, 0.0, {}, {}, "stepped on"}});
+                   {"double mark: 2, 3", Answer::accepted, {MendKind::set_aside, {"2"}, {}, {}, 0.0, {}, {}, "stepped on", {}}});
     FieldSurvey again = read({none, name, lat, lon, fan, none}, before.frame);
     const CarriedOver carried = carry_over(before, again);
     EXPECT_EQ(carried.without_mark, 0U);
@@ -67,7 +67,7 @@ TEST_F(CarryOver, WhatAMendSaysOfAPlaceMovesWithItsMark) {
     const LocalPoint there = before.survey.mounds[0].plug + LocalVector{2.0, 1.0};
     answer_finding(
         before.survey,
-        {own_mend_id(MendKind::move, "1"), Answer::accepted, {MendKind::move, {"1"}, {there}, {}, 0.0, {}, {}, ""}});
+        {own_mend_id(MendKind::move, "1"), Answer::accepted, {MendKind::move, {"1"}, {there}, {}, 0.0, {}, {}, "", {}}});
     FieldSurvey again = read({name, none, lat, lon, fan, none}, LocalFrame::centred_on({-104.8, 41.1}));
     const CarriedOver carried = carry_over(before, again);
     EXPECT_FALSE(carried.as_before);
