@@ -6,7 +6,7 @@
 
 #include "core/geometry/polyline.h"
 #include "core/survey/refusal.h"
-#include "geo/read/notes_grammar.h"
+#include "geo/read/note_corrections.h"
 
 namespace plugside {
 
@@ -80,7 +80,7 @@ void tell_notes(const Survey& survey, std::ostringstream& text) {
     std::string examples;
     for (const Mound& mound : survey.mounds) {
         if (mound.note.empty()) continue;
-        const NoteReading reading = read_note(mound.note);
+        const NoteReading reading = survey.note_rules.empty() ? read_note(mound.note) : corrected_reading(survey, mound);
         if (reading.rest.empty() || ++with_rest > few) continue;
         examples += "  " + mound.name + ": " + quoted_for_display(reading.rest) + "\n";
     }

@@ -39,7 +39,7 @@ struct Mend {
     std::optional<SignKind> sign;
     std::optional<Freshness> freshness;
     std::string because;  // a reason that goes on after "set aside: ", without a stop
-    std::optional<Metres> position_sd;
+    std::optional<Metres> position_sd = {};
     friend bool operator==(const Mend&, const Mend&) = default;
 };
 

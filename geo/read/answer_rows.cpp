@@ -176,6 +176,20 @@ std::vector<GeographicAnswer> answers_from(const ReadLayer& finding_answers, Fin
     return answers;
 }
 
+std::vector<GeographicRule> rules_from(const ReadLayer& note_rules, FindingList& findings) {
+    std::vector<GeographicRule> rules;
+    for (const ReadRow& row : note_rules.rows) {
+        const Cells cells(note_rules, row);
+        GeographicRule read{row.place,
+                            {cells.text("walk_id"), cells.text("words"), cells.text("means"), cells.text("mark")}};
+        if (read.rule.words.empty())
+            findings.add(row.place, "a correction of notes has no words that it is about; it is not used");
+        else
+            rules.push_back(std::move(read));
+    }
+    return rules;
+}
+
 std::vector<GeographicFinding> findings_of_reading(const ReadLayer& layer, FindingList& findings) {
     std::vector<GeographicFinding> of_reading;
     for (const ReadRow& row : layer.rows) {

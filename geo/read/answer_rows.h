@@ -1,5 +1,5 @@
-// Rows of a handed-out plan's layers back into what a person said to findings: recorded marks, answers, findings of
-// coordinates. For geo/read/plan_rows.cpp and vector_layers.cpp alone; layers and columns are those of
+// Rows of a handed-out plan's layers back into what a person said to findings: recorded marks, answers, corrections of how
+// notes are read, findings of coordinates. For geo/read/plan_rows.cpp and vector_layers.cpp alone; layers and columns are those of
 // geo/write/survey_layers.h and answer_layers.h.
 //
 // Lenient: nothing here refuses the file. What cannot be told is a ReadFinding, and nothing of the marks is lost by it:
@@ -7,6 +7,7 @@
 //            is taken as the mark stands in its row.
 //   answer:  an accepted one whose mend cannot be told is not used, so that its finding is open again; a refused one stays
 //            refused. Of two answers to one finding the later counts.
+//   rule:    one without words matches nothing and is not used.
 //   finding: only those of coordinates are taken; one whose marks cannot be told is not used.
 // Files of earlier versions have none of these layers and columns: then there is nothing.
 #pragma once
@@ -25,6 +26,7 @@ namespace plugside {
                                                         const GeographicMark& mark, FindingList& findings);
 [[nodiscard]] GeographicRecord record_as_it_stands(const GeographicMark& mark);
 [[nodiscard]] std::vector<GeographicAnswer> answers_from(const ReadLayer& finding_answers, FindingList& findings);
+[[nodiscard]] std::vector<GeographicRule> rules_from(const ReadLayer& note_rules, FindingList& findings);
 [[nodiscard]] std::vector<GeographicFinding> findings_of_reading(const ReadLayer& layer, FindingList& findings);
 
 }  // namespace plugside

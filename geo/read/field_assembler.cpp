@@ -124,13 +124,18 @@ void FieldAssembler::add(GeographicFile file) {
     FindingList findings(std::filesystem::path(file.file).filename().string());
     Renamed renamed;
     again_ = 0;
-    for (GeographicWalk& walk : file.walks) add_walk(walk, renamed, findings);
+    Renamed walk_ids;
+    for (GeographicWalk& walk : file.walks) {
+        const std::size_t to = add_walk(walk, renamed, findings);
+        if (!walk.id.empty()) walk_ids.emplace(walk.id, field_.survey.walks[to].id);
+    }
     if (again_ > 0)
         findings.add("", std::to_string(again_) + " marks of the file are there already; they are not added again");
     add_ground(file.ground);
     for (SetDecision& decision : file.decisions) add_decision(std::move(decision), renamed);
     const std::string name = std::filesystem::path(file.file).filename().string();
     for (GeographicAnswer& answer : file.answers) answers_.add_answer(std::move(answer), name, renamed);
+    for (GeographicRule& rule : file.note_rules) answers_.add_rule(std::move(rule), name, renamed, walk_ids);
     for (GeographicFinding& finding : file.of_reading) answers_.add_finding(std::move(finding), name, renamed);
     field_.survey.revision = std::max(field_.survey.revision, file.revision);
     for (ReadFinding& finding : file.findings) field_.findings.push_back(std::move(finding));
@@ -146,7 +151,7 @@ FieldSurvey FieldAssembler::field(const std::string& name) {
 }
 
 // Marks that are there already stay with the walk they are in, and new ones of the file join them there.
-void FieldAssembler::add_walk(GeographicWalk& walk, Renamed& renamed, FindingList& findings) {
+std::size_t FieldAssembler::add_walk(GeographicWalk& walk, Renamed& renamed, FindingList& findings) {
     Survey& survey = field_.survey;
     std::optional<std::size_t> joined;
     std::vector<std::pair<GeographicMark*, LocalPoint>> fresh;
@@ -178,6 +183,7 @@ void FieldAssembler::add_walk(GeographicWalk& walk, Renamed& renamed, FindingLis
     }
     add_segments(only[0], *joined);
     for (auto& [mark, at] : fresh) add_mark(std::move(*mark), at, *joined, renamed, findings);
+    return *joined;
 }
 
 LocalPoint FieldAssembler::as_recorded(const GeographicMark& mark) const {

@@ -63,7 +63,8 @@ public:
 private:
     using Renamed = std::unordered_map<std::string, std::string>;
 
-    void add_walk(GeographicWalk& walk, Renamed& renamed, FindingList& findings);
+    // The index of the survey's walk that it went into.
+    std::size_t add_walk(GeographicWalk& walk, Renamed& renamed, FindingList& findings);
     [[nodiscard]] LocalPoint as_recorded(const GeographicMark& mark) const;
     void add_segments(const GeographicWalk& walk, std::size_t to);
     void add_mark(GeographicMark mark, LocalPoint at, std::size_t walk, Renamed& renamed, FindingList& findings);

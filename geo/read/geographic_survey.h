@@ -18,6 +18,7 @@
 #include "core/survey/finding.h"
 #include "core/survey/ground.h"
 #include "core/survey/mound.h"
+#include "core/survey/note_rule.h"
 #include "geo/frame/geographic_shapes.h"
 #include "geo/frame/local_frame.h"
 #include "geo/read/field_survey.h"
@@ -43,6 +44,11 @@ struct GeographicFinding {
     GeographicPoint at;
 };
 
+struct GeographicRule {
+    std::string place;  // in the file
+    NoteRule rule;      // its walk as the file calls it
+};
+
 struct GeographicMark {
     GeographicPoint at;
     std::optional<double> fan_degrees;
@@ -64,6 +70,7 @@ struct GeographicWalk {
     std::vector<std::vector<GeographicTrackPoint>> segments;
     std::vector<GeographicMark> marks;
     North bearings_from = North::not_told;
+    std::string id = {};  // as a plan handed out before calls it; empty in all other files
 };
 
 struct GeographicBarrier {
@@ -93,6 +100,7 @@ struct GeographicFile {
     std::vector<SetDecision> decisions;
     std::vector<GeographicAnswer> answers;
     std::vector<GeographicFinding> of_reading;
+    std::vector<GeographicRule> note_rules;
     std::uint64_t revision = 0;  // of a plan handed out before
     std::vector<ReadFinding> findings;
     bool gathered = false;  // its contents went into another file's (photographs)

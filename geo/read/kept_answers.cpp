@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "geo/read/field_extent.h"
+#include "geo/read/note_corrections.h"
 
 namespace plugside {
 
@@ -81,8 +82,21 @@ void KeptAnswers::add_finding(GeographicFinding finding, const std::string& file
     found_.push_back({std::move(finding), file});
 }
 
+void KeptAnswers::add_rule(GeographicRule rule, const std::string& file, const Renamed& marks, const Renamed& walks) {
+    if (const auto found = marks.find(rule.rule.mark); found != marks.end()) rule.rule.mark = found->second;
+    const auto walk = walks.find(rule.rule.walk);
+    if (!rule.rule.walk.empty() && walk == walks.end()) {
+        findings_of_file(file).add(rule.place, "the correction of " + quoted_for_display(rule.rule.words) +
+                                                   " is of the walk " + quoted_for_display(rule.rule.walk) +
+                                                   ", which is not there; it is not used");
+        return;
+    }
+    if (!rule.rule.walk.empty()) rule.rule.walk = walk->second;
+    rules_.push_back(std::move(rule.rule));
+}
+
 bool KeptAnswers::settle(FieldSurvey& field) {
-    if (records_.empty() && answers_.empty() && found_.empty()) return false;
+    if (records_.empty() && answers_.empty() && found_.empty() && rules_.empty() && findings_.empty()) return false;
     Survey& survey = field.survey;
     IndexByName by_name;
     for (std::size_t i = 0; i < survey.mounds.size(); ++i) by_name.emplace(survey.mounds[i].name, i);
@@ -91,13 +105,18 @@ bool KeptAnswers::settle(FieldSurvey& field) {
     std::vector<Mound> as_in_rows;
     for (const Record& record : records_) as_in_rows.push_back(survey.mounds[record.mound]);
     take_records(field);
-    if (more_answers || !records_.empty()) put_right(survey);
+    const bool more_rules = take_rules(survey);
+    const bool of_rules = std::any_of(survey.answers.begin(), survey.answers.end(), is_of_note_rule);
+    if (!survey.note_rules.empty() || of_rules)
+        use_note_rules(survey, field.frame, survey.note_rules);
+    else if (more_answers || !records_.empty())
+        put_right(survey);
     // a mend of a mark's row may stand in the place of an answer that made another mark what its row says
     constexpr int most_rounds = 3;
     for (int round = 0; round < most_rounds && keep_rows(survey, as_in_rows); ++round) continue;
     for (auto& [file, list] : findings_)
         for (ReadFinding& finding : list.listed()) field.findings.push_back(std::move(finding));
-    return more_found || more_answers;
+    return more_found || more_answers || more_rules;
 }
 
 bool KeptAnswers::take_answers(FieldSurvey& field, const IndexByName& by_name) {
@@ -135,6 +154,19 @@ bool KeptAnswers::take_answers(FieldSurvey& field, const IndexByName& by_name) {
         any = true;
     }
     return any;
+}
+
+bool KeptAnswers::take_rules(Survey& survey) {
+    const std::vector<NoteRule> before = survey.note_rules;
+    std::vector<NoteRule> rules;
+    for (NoteRule& rule : rules_) {
+        const bool told = std::any_of(before.begin(), before.end(), [&](const NoteRule& earlier) {
+            return earlier.words == rule.words && earlier.walk == rule.walk && earlier.mark == rule.mark;
+        });
+        if (!told) rules = with_rule(std::move(rules), std::move(rule));
+    }
+    survey.note_rules.insert(survey.note_rules.end(), rules.begin(), rules.end());
+    return !rules.empty();
 }
 
 bool KeptAnswers::take_findings(FieldSurvey& field, const IndexByName& by_name) {

@@ -2,7 +2,8 @@
 // geo/read/field_assembler.cpp alone.
 //
 // Names:   answers and findings name marks as their own file does; marks that had to be called otherwise are renamed in them.
-// Before:  an answer that the field had before stays; of two files the later one's counts.
+// Rules:   corrections of how notes are read (note_corrections.h) are obeyed anew; one of a walk that is not there is not used.
+// Before:  an answer, or a correction of the same words, walk and mark that the field had before stays; of two files the later one's counts.
 // Settled: the mounds stand as their records and the answers make them (put_right). A mark whose row says another place, fan,
 //          kind, freshness or reason (another program changed it, or an answer was not understood) keeps what its row says, as
 //          a mend of the person's own, with a ReadFinding.
@@ -29,9 +30,11 @@ public:
     // `file`: its name without folder, for findings.
     void add_record(std::size_t mound, GeographicRecord record, const std::string& file, const std::string& place);
     void add_answer(GeographicAnswer answer, const std::string& file, const Renamed& renamed);
+    // `walks`: the survey's ids of the file's walks.
+    void add_rule(GeographicRule rule, const std::string& file, const Renamed& marks, const Renamed& walks);
     void add_finding(GeographicFinding finding, const std::string& file, const Renamed& renamed);
 
-    // Whether the field's answers or findings of reading became more.
+    // Whether the field's answers, corrections or findings of reading became more.
     bool settle(FieldSurvey& field);
 
 private:
@@ -53,6 +56,7 @@ private:
 
     FindingList& findings_of_file(const std::string& file);
     bool take_answers(FieldSurvey& field, const IndexByName& by_name);
+    bool take_rules(Survey& survey);
     bool take_findings(FieldSurvey& field, const IndexByName& by_name);
     void take_records(FieldSurvey& field);
     // Whether there was any mend to add.
@@ -61,6 +65,7 @@ private:
     std::vector<Record> records_;
     std::vector<Told> answers_;
     std::vector<Found> found_;
+    std::vector<NoteRule> rules_;
     std::map<std::string, FindingList> findings_;
 };
 

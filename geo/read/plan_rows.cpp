@@ -17,6 +17,7 @@ std::size_t walk_named(NamedWalks& walks, const std::string& id, const std::stri
     if (found != walks.ids.end()) return static_cast<std::size_t>(found - walks.ids.begin());
     walks.ids.push_back(id);
     walks.walks.push_back({source, {}, {}});
+    walks.walks.back().id = id;
     return walks.ids.size() - 1;
 }
 

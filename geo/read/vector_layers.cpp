@@ -10,9 +10,9 @@ namespace plugside {
 
 namespace {
 
-constexpr std::array<std::string_view, 10> layers_read{
-    "field_boundaries", "barriers",   "keep_clear_areas", "mounds",          "walk_tracks",
-    "set_decisions",    "set_points", "survey_summary",   "finding_answers", "findings"};
+constexpr std::array<std::string_view, 11> layers_read{
+    "field_boundaries", "barriers",       "keep_clear_areas", "mounds",   "walk_tracks", "set_decisions",
+    "set_points",       "survey_summary", "finding_answers",  "findings", "note_rules"};
 constexpr std::array<std::string_view, 7> layers_computed_anew{
     "burrow_systems", "main_runs", "probe_points", "unwalked_areas", "rounds", "system_alternatives", "walked_areas"};
 
@@ -65,6 +65,7 @@ private:
         result_.walks = std::move(walks.walks);
         result_.decisions = decisions_from(layer("set_decisions"), layer("set_points"), findings_);
         result_.answers = answers_from(layer("finding_answers"), findings_);
+        result_.note_rules = rules_from(layer("note_rules"), findings_);
         result_.of_reading = findings_of_reading(layer("findings"), findings_);
         const ReadLayer& summary = layer("survey_summary");
         if (summary.rows.empty()) return {};

@@ -3,7 +3,7 @@
 // Ground:   field_boundaries (polygons), barriers (lines; name), keep_clear_areas (polygons; name, reason, kind). A feature
 //           of these without a shape, or with one of another kind, refuses the file: a keep-clear area is never lost in
 //           silence.
-// Plan:     mounds, walk_tracks, set_points (decisions), set_decisions, finding_answers, findings (those of coordinates),
+// Plan:     mounds, walk_tracks, set_points (decisions), set_decisions, finding_answers, note_rules, findings (of coordinates),
 //           survey_summary give the survey back. What was computed (systems, runs, probes, unwalked areas) is computed anew. Where set_points and set_decisions tell two
 //           things of one site, set_points counts: it is the layer that a person sees and edits.
 // A file without any of these names is a farm's own: gis_layers.h reads it, by a guess of what each layer is.

@@ -82,4 +82,17 @@ LayerContent answer_layer(const Survey& survey, const LocalFrame& frame) {
     return layer;
 }
 
+LayerContent note_rule_layer(const Survey& survey) {
+    LayerContent layer{"note_rules",
+                       ShapeKind::none,
+                       {{"walk_id", ColumnKind::text},
+                        {"words", ColumnKind::text},
+                        {"means", ColumnKind::text},
+                        {"mark", ColumnKind::text}},
+                       {}};
+    for (const NoteRule& rule : survey.note_rules)
+        layer.rows.push_back({{}, {text_or_null(rule.walk), rule.words, text_or_null(rule.means), text_or_null(rule.mark)}});
+    return layer;
+}
+
 }  // namespace plugside

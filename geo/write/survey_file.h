@@ -1,7 +1,7 @@
 // A survey without a plan as a GeoPackage 1.3: what was brought home, what looks wrong in it, and what was not looked at.
 //
 // Layers:  mounds (without systems and take-offs), walk_tracks, field_boundaries, barriers, keep_clear_areas, set_decisions,
-//          findings, finding_answers, walked_areas, unwalked_areas (both empty where the walk has no track; the latter where there
+//          findings, finding_answers, note_rules, walked_areas, unwalked_areas (both empty where the walk has no track; the latter where there
 //          is no boundary) and survey_summary (attributes: field_name, area_walked_m2, area_unwalked_m2, area_field_m2,
 //          mounds_recorded, mounds_used, interval, and with _low and _high the ends of their intervals mounds_missed on ground
 //          walked and mounds_unwalked elsewhere; survey_revision, plugside_version).

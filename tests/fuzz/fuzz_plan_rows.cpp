@@ -115,6 +115,7 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
     file.walks = std::move(walks.walks);
     file.decisions = decisions_from(layer_of(text, "set_decisions"), layer_of(text, "set_points"), findings);
     file.answers = answers_from(layer_of(text, "finding_answers"), findings);
+    file.note_rules = rules_from(layer_of(text, "note_rules"), findings);
     file.of_reading = findings_of_reading(layer_of(text, "findings"), findings);
     for (const ReadFinding& finding : findings.listed()) demand(finding.sentence.find('\n') == std::string::npos);
     if (!check_reach(files, frame.centre())) return 0;

@@ -136,6 +136,7 @@ inline FieldSurvey answered_field(GeographicPoint centre = {-120.0001, 38.25}) {
                             {"own set aside: other vole", Answer::accepted, aside},
                             {"lost sign: M005", Answer::accepted, example_mend(MendKind::take_back, {"M005"})},
                             {"far from track: M004", Answer::refused, Mend{}}};
+    field.survey.note_rules = {{"walk 1", "gr", "fresh"}, {"", "xyzzy \"b\"", ""}, {"walk 2", "bk", "crushed", "M004"}};
     Finding lost;
     lost.id = "lost sign: M005";
     lost.kind = FindingKind::lost_sign;

@@ -353,6 +353,17 @@ void expect_answers(Expected& expected, const FieldSurvey& field) {
     }
 }
 
+void expect_note_rules(Expected& expected) {
+    expected.layer("note_rules");
+    const char* const rows[][4] = {
+        {"walk 1", "gr", "fresh", "\\N"}, {"\\N", "xyzzy \"b\"", "\\N", "\\N"}, {"walk 2", "bk", "crushed", "M004"}};
+    for (const auto& row : rows) {
+        const char* const columns[] = {"walk_id", "words", "means", "mark"};
+        for (std::size_t i = 0; i < 4; ++i) expected.value(columns[i], row[i]);
+        expected.next();
+    }
+}
+
 // The finding of coordinates as it was told; what core judges besides is asked of core.
 void expect_findings(Expected& expected, const FieldSurvey& field) {
     expected.layer("findings");
@@ -395,6 +406,7 @@ std::string expected_layers(const FieldSurvey& field, const Plan& plan, LengthUn
     expect_ground(expected, field, plan);
     expect_tables(expected);
     expect_answers(expected, field);
+    expect_note_rules(expected);
     expect_findings(expected, field);
     return expected.text();
 }

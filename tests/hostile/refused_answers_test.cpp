@@ -141,6 +141,30 @@ TEST(HostileAnswers, findings_of_coordinates_that_cannot_be_are_told_and_not_use
     }
 }
 
+TEST(HostileAnswers, corrections_of_notes_that_cannot_be_are_told_and_not_used) {
+    for (const Trap& trap : std::vector<Trap>{
+             {"UPDATE note_rules SET words = NULL WHERE fid = 1", "feature 1: a correction of notes has no words"},
+             {"UPDATE note_rules SET walk_id = 'walk 9' WHERE fid = 1", "is of the walk \"walk 9\", which is not there"}}) {
+        SCOPED_TRACE(trap.sql);
+        const TemporaryFolder folder;
+        const FieldSurvey back = spoilt_and_read(folder, trap.sql);
+        EXPECT_TRUE(is_told(back, trap.part)) << all_told(back);
+        EXPECT_EQ(back.survey.note_rules.size(), 2U);
+        expect_marks_kept(back);
+    }
+}
+
+// What a correction made of a mark stays, where the correction itself is gone.
+TEST(HostileAnswers, an_answer_of_a_correction_that_is_not_there_leaves_the_mark_as_its_row_says) {
+    const TemporaryFolder folder;
+    const FieldSurvey back = spoilt_and_read(
+        folder,
+        "UPDATE finding_answers SET finding_id = 'note rule freshness: other vole' WHERE fid = 7; DELETE FROM note_rules");
+    EXPECT_EQ(answer_to(back.survey, "note rule freshness: other vole"), nullptr);
+    EXPECT_NE(answer_to(back.survey, "own freshness: other vole"), nullptr);
+    expect_marks_kept(back);
+}
+
 // A kind that is not known is a later version's: judged anew like all others.
 TEST(HostileAnswers, a_finding_of_an_unknown_kind_is_judged_anew_like_any) {
     const TemporaryFolder folder;

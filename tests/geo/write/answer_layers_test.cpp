@@ -8,6 +8,7 @@
 
 #include "core/plan/make_plan.h"
 #include "geo/read/field_reader.h"
+#include "geo/read/note_corrections.h"
 #include "geo/write/geopackage_layers.h"
 #include "geo/write/survey_file.h"
 #include "tests/geo/example_field.h"
@@ -190,6 +191,45 @@ TEST(AnswerLayers, a_plan_handed_out_with_mended_marks_reads_back_and_again) {
     }
 }
 
+TEST(AnswerLayers, corrections_of_notes_come_back_and_can_be_lifted_after_reading) {
+    FieldSurvey field = example_field();
+    field.survey.mounds[3].note = "zorro NW, kids about";
+    const FieldSurvey bare = field;
+    use_note_rules(field.survey, field.frame,
+                   {{"walk 1", "fresh", "older"}, {"", "kids", "children"}, {"walk 2", "zorro", "fan", "M004"}});
+    ASSERT_EQ(field.survey.mounds[0].freshness, Freshness::older);
+    ASSERT_TRUE(field.survey.mounds[3].fan.has_value());
+    ASSERT_FALSE(field.survey.mounds[3].mentions.empty());
+    FieldSurvey back = out_and_back(field);
+    EXPECT_TRUE(back.findings.empty()) << back.findings.front().sentence;
+    EXPECT_EQ(back.survey.note_rules, field.survey.note_rules);
+    expect_same_answers(field, back);
+    expect_same_records(field, back);
+    for (std::size_t i = 0; i < field.survey.mounds.size(); ++i)
+        EXPECT_EQ(back.survey.mounds[i].mentions, field.survey.mounds[i].mentions) << i;
+    use_note_rules(back.survey, back.frame, {});
+    expect_same_records(bare, back);
+    EXPECT_TRUE(back.survey.answers.empty());
+}
+
+TEST(AnswerLayers, corrections_of_a_walk_follow_it_where_it_is_called_otherwise) {
+    const TemporaryFolder folder;
+    FieldSurvey field = example_field();
+    use_note_rules(field.survey, field.frame, {{"walk 1", "fresh", "older"}});
+    ASSERT_EQ(refusal_of(write_survey(field, {}, folder / "one.gpkg")), "");
+    for (Mound& mound : field.survey.mounds) mound.plug = mound.plug + LocalVector{300.0, 0.0};
+    for (Mound& mound : field.survey.mounds)
+        if (mound.recorded) mound.recorded->plug = mound.plug;
+    use_note_rules(field.survey, field.frame, {{"walk 1", "fresh", "crushed"}});
+    ASSERT_EQ(refusal_of(write_survey(field, {}, folder / "two.gpkg")), "");
+    const auto both = read_field({folder / "one.gpkg", folder / "two.gpkg"});
+    ASSERT_TRUE(both.has_value()) << sentence(both.error());
+    EXPECT_EQ(both->survey.note_rules,
+              (std::vector<NoteRule>{{"walk 1", "fresh", "older"}, {"walk 3", "fresh", "crushed"}}));
+    EXPECT_EQ(both->survey.mounds[0].freshness, Freshness::older);
+    EXPECT_EQ(both->survey.mounds[9].freshness, Freshness::crushed);
+}
+
 void execute(const std::filesystem::path& file, const std::string& sql) {
     sqlite3* db = nullptr;
     ASSERT_EQ(sqlite3_open(file.c_str(), &db), SQLITE_OK);
@@ -208,7 +248,7 @@ TEST(AnswerLayers, a_file_of_an_earlier_version_is_read_as_before) {
     field.survey.mounds[1].set_aside_because = "the same mound as M001";
     ASSERT_EQ(refusal_of(write_geopackage(field, *make_plan(field.survey), folder / "plan.gpkg", LengthUnits::metres)), "");
     std::string sql;
-    for (const char* layer : {"finding_answers", "findings"})
+    for (const char* layer : {"finding_answers", "findings", "note_rules"})
         sql += std::string("DROP TABLE ") + layer + "; DELETE FROM gpkg_contents WHERE table_name = '" + layer +
                "'; DELETE FROM gpkg_geometry_columns WHERE table_name = '" + layer +
                "'; DELETE FROM gpkg_extensions WHERE table_name = '" + layer + "';";
