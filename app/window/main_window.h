@@ -52,6 +52,9 @@ protected:
 private:
     void lay_out();
     void bind_keys();
+    void bind_walk_keys();
+    [[nodiscard]] bool findings_are_looked_at() const;
+    void bind_key(const QKeySequence& sequence, const std::function<void()>& act);
     void bind_session();
     void bind_reading();
     void hold_still(bool still);

@@ -6,39 +6,20 @@
 
 namespace plugside {
 
-void MainWindow::bind_keys() {
-    const auto key = [this](const QKeySequence& sequence, auto act) {
-        auto* shortcut = new QShortcut(sequence, this);
-        shortcut->setContext(Qt::WindowShortcut);
-        connect(shortcut, &QShortcut::activated, this, act);
-    };
-    const auto on_a_set = [this](void (SetsPage::*act)()) {
-        return [this, act] {
-            if (choices_.step() == Step::sets) (slip_->sets().*act)();
-        };
-    };
-    const auto on_a_finding = [this](void (FindingsView::*act)()) {
-        return [this, act] {
-            if (choices_.step() == Step::walk) (slip_->walk().findings().*act)();
-        };
-    };
-    key(Qt::Key_A, on_a_finding(&FindingsView::accept));
-    key(Qt::Key_R, on_a_finding(&FindingsView::refuse));
-    key(Qt::SHIFT | Qt::Key_A, on_a_finding(&FindingsView::accept_all_alike));
-    key(Qt::SHIFT | Qt::Key_R, on_a_finding(&FindingsView::refuse_all_alike));
-    key(Qt::Key_K, on_a_set(&SetsPage::keep));
-    key(Qt::Key_D, on_a_set(&SetsPage::drop));
-    key(Qt::Key_M, on_a_set(&SetsPage::move));
-    key(Qt::Key_U, on_a_set(&SetsPage::undecide));
-    const auto in_either = [this](void (FindingsView::*of_walk)(), void (SetsPage::*of_sets)()) {
-        return [this, of_walk, of_sets] {
-            if (choices_.step() == Step::walk) (slip_->walk().findings().*of_walk)();
-            if (choices_.step() == Step::sets) (slip_->sets().*of_sets)();
-        };
-    };
-    key(Qt::Key_N, in_either(&FindingsView::next, &SetsPage::next_undecided));
-    key(Qt::Key_PageDown, in_either(&FindingsView::next, &SetsPage::next));
-    key(Qt::Key_PageUp, in_either(&FindingsView::previous, &SetsPage::previous));
+void MainWindow::bind_key(const QKeySequence& sequence, const std::function<void()>& act) {
+    auto* shortcut = new QShortcut(sequence, this);
+    shortcut->setContext(Qt::WindowShortcut);
+    connect(shortcut, &QShortcut::activated, this, act);
+}
+
+// A finding that is not seen is not answered by a key.
+bool MainWindow::findings_are_looked_at() const {
+    return choices_.step() == Step::walk && slip_->walk().part() == WalkPart::to_look_at &&
+           slip_->walk().digger_key() == nullptr;
+}
+
+void MainWindow::bind_walk_keys() {
+    const auto key = [this](const QKeySequence& sequence, const std::function<void()>& act) { bind_key(sequence, act); };
     // while the questions about a digger are asked, digits answer them
     const auto step_or_answer = [this](int number, Step step) {
         return [this, number, step] {
@@ -67,6 +48,38 @@ void MainWindow::bind_keys() {
     key(Qt::Key_I, in_the_walk([](WalkPage& walk) { walk.ask_who_dug(); }));
     key(Qt::Key_P, in_the_walk([](WalkPage& walk) { walk.facts().picture().enlarge(); }));
     key(Qt::Key_G, [this] { map_buttons_->show_not_seen(!map_buttons_->shows_not_seen()); });
+}
+
+void MainWindow::bind_keys() {
+    const auto key = [this](const QKeySequence& sequence, const std::function<void()>& act) { bind_key(sequence, act); };
+    const auto on_a_set = [this](void (SetsPage::*act)()) {
+        return [this, act] {
+            if (choices_.step() == Step::sets) (slip_->sets().*act)();
+        };
+    };
+    const auto on_a_finding = [this](void (FindingsView::*act)()) {
+        return [this, act] {
+            if (findings_are_looked_at()) (slip_->walk().findings().*act)();
+        };
+    };
+    key(Qt::Key_A, on_a_finding(&FindingsView::accept));
+    key(Qt::Key_R, on_a_finding(&FindingsView::refuse));
+    key(Qt::SHIFT | Qt::Key_A, on_a_finding(&FindingsView::accept_all_alike));
+    key(Qt::SHIFT | Qt::Key_R, on_a_finding(&FindingsView::refuse_all_alike));
+    key(Qt::Key_K, on_a_set(&SetsPage::keep));
+    key(Qt::Key_D, on_a_set(&SetsPage::drop));
+    key(Qt::Key_M, on_a_set(&SetsPage::move));
+    key(Qt::Key_U, on_a_set(&SetsPage::undecide));
+    const auto in_either = [this](void (FindingsView::*of_walk)(), void (SetsPage::*of_sets)()) {
+        return [this, of_walk, of_sets] {
+            if (findings_are_looked_at()) (slip_->walk().findings().*of_walk)();
+            if (choices_.step() == Step::sets) (slip_->sets().*of_sets)();
+        };
+    };
+    key(Qt::Key_N, in_either(&FindingsView::next, &SetsPage::next_undecided));
+    key(Qt::Key_PageDown, in_either(&FindingsView::next, &SetsPage::next));
+    key(Qt::Key_PageUp, in_either(&FindingsView::previous, &SetsPage::previous));
+    bind_walk_keys();
     key(Qt::Key_F, [this] { map_->fit(); });
     for (const QKeySequence& sequence : {QKeySequence(Qt::Key_Plus), QKeySequence(Qt::Key_Equal)})
         key(sequence, [this] { map_->zoom_in(); });
