@@ -62,6 +62,7 @@ private:
     void on_key(const QKeySequence& sequence, std::function<void()> act);
     void draw_by_key(Stroke stroke);
     void correct_by_key(Saying saying);
+    [[nodiscard]] bool findings_are_looked_at() const;
     void bind_session();
     void bind_reading();
     void hold_still(bool still);

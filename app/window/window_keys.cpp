@@ -13,6 +13,11 @@ void MainWindow::on_key(const QKeySequence& sequence, std::function<void()> act)
     connect(shortcut, &QShortcut::activated, this, std::move(act));
 }
 
+// A finding that is not seen is not answered by a key.
+bool MainWindow::findings_are_looked_at() const {
+    return choices_.step() == Step::walk && slip_->walk().part() == WalkPart::to_look_at && slip_->walk().digger_key() == nullptr;
+}
+
 void MainWindow::bind_keys() {
     bind_step_keys();
     bind_map_keys();
@@ -28,7 +33,11 @@ void MainWindow::bind_step_keys() {
             if (act != acts.end() && session_.field()) act->second();
         });
     };
-    const auto finding = [this](void (FindingsView::*act)()) { return [this, act] { (slip_->walk().findings().*act)(); }; };
+    const auto finding = [this](void (FindingsView::*act)()) {
+        return [this, act] {
+            if (findings_are_looked_at()) (slip_->walk().findings().*act)();
+        };
+    };
     const auto walk = [this](WalkPart part) { return [this, part] { slip_->walk().show_part(part); }; };
     const auto draw = [this](Stroke stroke) { return [this, stroke] { draw_by_key(stroke); }; };
     const auto say = [this](Saying saying) { return [this, saying] { correct_by_key(saying); }; };

@@ -27,6 +27,20 @@ bool in_reach(const NoteRule& rule, const std::string& walk, const std::string& 
 
 int nearness(const NoteRule& rule) { return (rule.mark.empty() ? 0 : 2) + (rule.walk.empty() ? 0 : 1); }
 
+bool is_plain(char c) { return static_cast<unsigned char>(c) < 128; }
+bool is_letter(char c) { return (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z'); }
+char small(char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c; }
+
+// Whether a rule's words may stand in a note: cheap, and never no where they do. The first letters of the words are looked
+// for; where they are not plain, or the note is not, it may be so.
+bool may_stand_in(const std::string& words, const std::string& note) {
+    if (!std::all_of(words.begin(), words.end(), is_plain) || !std::all_of(note.begin(), note.end(), is_plain)) return true;
+    const auto from = std::find_if(words.begin(), words.end(), is_letter);
+    const auto to = std::find_if_not(from, words.end(), is_letter);
+    return from == to || std::search(note.begin(), note.end(), from, to,
+                                     [](char a, char b) { return small(a) == small(b); }) != note.end();
+}
+
 // Rules by what they are about, so that a mark without any is passed over at once.
 class RuleBook {
 public:
@@ -34,12 +48,14 @@ public:
         for (const NoteRule& rule : rules)
             (rule.mark.empty() ? of_walks_[rule.walk] : of_marks_[rule.mark]).push_back(&rule);
     }
-    [[nodiscard]] std::vector<NoteRule> holding(const std::string& walk, const std::string& mark) const {
+    // The rules whose words may stand in the mark's note.
+    [[nodiscard]] std::vector<NoteRule> holding(const std::string& walk, const Mound& mound) const {
+        const std::string& mark = mound.name;
         std::vector<const NoteRule*> found;
         const auto gather = [&](const auto& book, const std::string& key) {
             if (const auto entry = book.find(key); entry != book.end())
                 for (const NoteRule* rule : entry->second)
-                    if (in_reach(*rule, walk, mark)) found.push_back(rule);
+                    if (in_reach(*rule, walk, mark) && may_stand_in(rule->words, mound.note)) found.push_back(rule);
         };
         gather(of_marks_, mark);
         gather(of_walks_, walk);
@@ -138,7 +154,7 @@ void add_changes(const NoteReading& bare, const NoteReading& ruled, const Mound&
 }  // namespace
 
 std::vector<NoteRule> rules_for(const Survey& survey, const Mound& mound) {
-    return RuleBook(survey.note_rules).holding(walk_of(survey, mound), mound.name);
+    return RuleBook(survey.note_rules).holding(walk_of(survey, mound), mound);
 }
 
 NoteReading corrected_reading(const Survey& survey, const Mound& mound) {
@@ -155,9 +171,9 @@ void use_note_rules(Survey& survey, const LocalFrame& frame, std::vector<NoteRul
     for (Mound& mound : survey.mounds) {
         if (mound.note.empty()) continue;
         const std::string& walk = walk_of(survey, mound);
-        const std::vector<NoteRule> holding = book.holding(walk, mound.name);
+        const std::vector<NoteRule> holding = book.holding(walk, mound);
         if (holding.empty()) {
-            if (!earlier.holding(walk, mound.name).empty()) mound.mentions = read_note(mound.note).mentions;
+            if (!earlier.holding(walk, mound).empty()) mound.mentions = read_note(mound.note).mentions;
             continue;
         }
         const NoteReading ruled = reread_note(mound.note, walk, holding);
@@ -195,8 +211,8 @@ RuleEffect effect_of_rules(const Survey& survey, const LocalFrame& frame, const 
             was.fan != is.fan || was.freshness != is.freshness || was.kind != is.kind || was.mentions != is.mentions;
         if (taken) effect.taken_otherwise.push_back(i);
         const std::string& walk = walk_of(survey, was);
-        const auto old_rules = before.holding(walk, was.name);
-        const auto new_rules = after.holding(walk, was.name);
+        const auto old_rules = before.holding(walk, was);
+        const auto new_rules = after.holding(walk, was);
         if (taken || (old_rules != new_rules &&
                       reread_note(was.note, walk, old_rules).rest != reread_note(was.note, walk, new_rules).rest))
             effect.read_otherwise.push_back(i);

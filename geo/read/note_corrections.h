@@ -11,7 +11,7 @@
 //          single mark, or answered to a finding, still has the last word.
 // Mentions follow the reading, too.
 // Guarantee: idempotent; lifting a rule leaves no trace of it. The revision is the caller's to raise.
-// Cost:    O(marks + answers) and two readings of each note within reach of a rule.
+// Cost:    O(marks + answers) and two readings of each note in which the words of a rule may stand.
 #pragma once
 
 #include <string>
@@ -23,7 +23,7 @@
 
 namespace plugside {
 
-// The rules that hold for this mark's note, the nearest first.
+// The rules that hold for this mark's note and whose words may stand in it, the nearest first.
 [[nodiscard]] std::vector<NoteRule> rules_for(const Survey& survey, const Mound& mound);
 [[nodiscard]] NoteReading corrected_reading(const Survey& survey, const Mound& mound);
 

@@ -97,6 +97,16 @@ TEST_F(WalkKeys, WhatLooksWrongIsPickedWhenItIsLookedAt) {
     press(Qt::Key_I);
     ASSERT_NE(walk().digger_key(), nullptr);
     EXPECT_EQ(walk().digger_key()->mark(), walk().findings().at_hand()->marks.front());
+    // a finding that is not seen is not answered
+    const std::size_t open = walk().findings().open_findings();
+    press(Qt::Key_A);
+    press(Qt::Key_Escape);
+    press(Qt::Key_V);
+    press(Qt::Key_A);
+    EXPECT_EQ(walk().findings().open_findings(), open);
+    press(Qt::Key_L);
+    press(Qt::Key_A);
+    EXPECT_EQ(walk().findings().open_findings(), open - 1);
 }
 
 TEST_F(WalkKeys, TheHatchingIsShownAndHiddenByItsKey) {

@@ -112,6 +112,19 @@ TEST(NoteCorrections, a_bare_bearing_of_a_magnetic_walk_and_one_that_says_so_are
     }
 }
 
+TEST(NoteCorrections, find_the_words_of_a_rule_however_they_are_written) {
+    Survey survey;
+    survey.walks = {{"walk 1", "a.gpx", {}}};
+    survey.mounds = {noted("M1", "GR"), noted("M2", "Qué tal"), noted("M3", "fan 20,3b"), noted("M4", "que tal"),
+                     noted("M5", "gr-2")};
+    use_note_rules(survey, frame, {{"walk 1", "gr", "old"}, {"walk 1", "que tal", "mole"}, {"walk 1", "gr 2", "crushed"}});
+    EXPECT_EQ(named(survey, "M1").freshness, Freshness::older);
+    EXPECT_EQ(named(survey, "M2").kind, SignKind::mole);
+    EXPECT_EQ(named(survey, "M4").kind, SignKind::mole);
+    EXPECT_EQ(named(survey, "M5").freshness, Freshness::crushed);
+    EXPECT_EQ(named(survey, "M3"), noted("M3", "fan 20,3b"));
+}
+
 TEST(NoteCorrections, hold_for_marks_that_are_added_later) {
     const TemporaryFolder folder;
     const std::string first = wpt("<time>2026-03-01T09:00:00Z</time><name>a</name><cmt>fan 90 gr</cmt>", "38.25", "-120.0");
