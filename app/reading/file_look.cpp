@@ -18,10 +18,15 @@ bool has_role(const TableGuess& guess, ColumnRole role) {
     return std::find(guess.roles.begin(), guess.roles.end(), role) != guess.roles.end();
 }
 
-bool in_metres(const TableGuess& guess) {
-    return has_role(guess, ColumnRole::easting) && has_role(guess, ColumnRole::northing) &&
-           !(has_role(guess, ColumnRole::longitude) && has_role(guess, ColumnRole::latitude));
+bool in_degrees(const TableGuess& guess) {
+    return has_role(guess, ColumnRole::longitude) && has_role(guess, ColumnRole::latitude);
 }
+
+bool in_metres(const TableGuess& guess) {
+    return has_role(guess, ColumnRole::easting) && has_role(guess, ColumnRole::northing) && !in_degrees(guess);
+}
+
+bool has_place(const TableGuess& guess) { return in_degrees(guess) || in_metres(guess); }
 
 bool used(const LayerGuess& guess) {
     return guess.points != PointUse::not_used || guess.lines != LineUse::not_used || guess.polygons != PolygonUse::not_used;
@@ -210,6 +215,11 @@ void look_inside(FileLook& look, const FileChoices& choices, const Progress& pro
                                                          : guess_table(look.file());
         if (!guess) {
             look.refusal = guess.error();
+            return;
+        }
+        // words in a row are prose, not a table, where none of them is a place
+        if (guess->separator == ' ' && chosen == choices.read.tables.end() && !has_place(*guess)) {
+            look.refusal = read_table(look.file(), *guess, progress).error();
             return;
         }
         look.table = std::move(*guess);

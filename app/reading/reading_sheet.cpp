@@ -48,6 +48,7 @@ ReadingSheet::ReadingSheet(FieldSession& session, Choices& choices, QWidget* win
     bind();
     for (QWidget* part : over_) part->installEventFilter(this);
     list_->installEventFilter(this);
+    refresh_keys();
     hide();
 }
 
@@ -267,8 +268,6 @@ void ReadingSheet::read() {
 void ReadingSheet::go_to_question(std::size_t entry) {
     list_->setCurrentRow(static_cast<int>(entry));
     entry_->show_entry(entry);
-    message_->setText(
-        tr("%1 waits for an answer: say it, or leave the file out (Space in the list).").arg(name_of(desk_.looks()[entry])));
     if (QWidget* place = entry_->place_of_answer())
         place->setFocus(Qt::OtherFocusReason);
     else

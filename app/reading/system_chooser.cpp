@@ -44,6 +44,8 @@ SystemChooser::SystemChooser(Choices& choices, QWidget* parent) : QWidget(parent
     connect(&pause_, &QTimer::timeout, this, &SystemChooser::search);
     connect(line_, &QLineEdit::textChanged, this, [this] {
         take_first_found_ = false;
+        hint_->setText(tr("searching…"));
+        hint_->show();
         pause_.start();
     });
     connect(list_, &QListWidget::itemClicked, this, [this](QListWidgetItem* item) { take(list_->row(item)); });

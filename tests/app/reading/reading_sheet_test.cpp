@@ -185,6 +185,19 @@ TEST_F(Reading, AnotherSeparatorPartsTheRowsAnewAndGuessesTheColumnsByTheirHeadi
     EXPECT_GT(guessed.marks, 0U);
 }
 
+TEST_F(Reading, ProseAmongTheFilesIsLeftOutAndTheRestIsRead) {
+    const QTemporaryDir folder;
+    const std::filesystem::path prose = folder.filePath("read-me.txt").toStdString();
+    std::ofstream(prose) << "walked on a wet morning\nthe dog came along too\nsee you next week then";
+    lay_out({messy_ / "phone.csv", prose});
+    EXPECT_TRUE(desk().left_out(entry_of("read-me.txt")));
+    EXPECT_FALSE(desk().left_out(entry_of("phone.csv")));
+    EXPECT_EQ(desk().open_questions(), 0U);
+    read();
+    EXPECT_EQ(field()->survey.mounds.size(), 20U);
+    EXPECT_TRUE(window_.slip().notice().contains("read-me.txt"));
+}
+
 TEST_F(Reading, ReadAgainWithOtherColumnsKeepsDecisionsAndTheirHistory) {
     lay_out(messy_.files({"phone.csv", "north-half.gpx"}));
     look_at("phone.csv");
