@@ -284,9 +284,10 @@ private:
         token.gap = gap_;
         token.hyphen = hyphen_;
         token.slash = slash_;
+        token.assigned = assigned_;
         tokens_.push_back(std::move(token));
         gap_ = Gap::none;
-        hyphen_ = slash_ = false;
+        hyphen_ = slash_ = assigned_ = false;
     }
 
     void widen(Gap gap) { gap_ = std::max(gap_, gap); }
@@ -312,6 +313,7 @@ private:
             slash_ = slash_ || (c == '/' && gap_ == Gap::none);
             widen(Gap::comma);
         } else {
+            assigned_ = assigned_ || c == ':' || c == '=';
             widen(Gap::space);  // white space, : and = and whatever else
         }
         return i + 1;
@@ -348,7 +350,13 @@ private:
         if (digit_at(i + 1) || letter_at(i + 1)) return false;
         if (tokens_.empty() || gap_ != Gap::none) return false;
         const std::string& word = tokens_.back().folded;
-        return tokens_.back().is_number || (word.size() > 4 && word != "approx" && word != "aprox");
+        constexpr std::array shortened{"mag"sv,  "magn"sv,   "deg"sv,   "degs"sv, "appr"sv, "aprx"sv, "abt"sv,  "verd"sv,
+                                       "pulg"sv, "prof"sv,   "mont"sv,  "mnd"sv,  "mnds"sv, "brg"sv,  "azim"sv, "dir"sv,
+                                       "gal"sv,  "tap"sv,    "tpn"sv,   "aban"sv, "abn"sv,  "ins"sv,  "cms"sv,  "yds"sv,
+                                       "dist"sv, "opp"sv,    "hum"sv,   "sec"sv,  "fres"sv, "izq"sv,  "der"sv,  "nte"sv,
+                                       "pte"sv,  "ote"sv,    "prob"sv,  "poss"sv, "plg"sv,  "frs"sv,  "grd"sv,  "grnd"sv,
+                                       "frm"sv,  "approx"sv, "aprox"sv, "num"sv,  "reg"sv};
+        return tokens_.back().is_number || (word.size() > 2 && !is_one_of(word, shortened));
     }
 
     std::vector<Character> characters_;
@@ -356,6 +364,7 @@ private:
     Gap gap_ = Gap::none;
     bool hyphen_ = false;
     bool slash_ = false;
+    bool assigned_ = false;
     bool quoted_ = false;
 };
 

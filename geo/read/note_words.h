@@ -34,6 +34,7 @@ struct Token {
     Gap gap = Gap::none;
     bool hyphen = false;  // a hyphen stands before it, without spaces
     bool slash = false;
+    bool assigned = false;  // a colon or an equals sign stands before it
 };
 
 [[nodiscard]] std::vector<Token> tokens_of(std::string_view text);

@@ -286,7 +286,7 @@ constexpr Entry entries[] = {
      "pisotearon|pisoteo|pisotean|lo pisaron|la pisaron|los pisaron|lo piso|la piso|los piso|pisaron|aplasto|aplastaron|lo "
      "aplasto|chafaron|chafo|tumbo|tumbaron|segaron|podaron|cortaron|deshicieron|deshizo|destruyo|destruyeron|rompieron|"
      "arruinaron|arruinad@|desmoronad@|machacad@|machucad@|apachurrad@|despachurrad@|espachurrad@|aplastaron|emparejad@|"
-     "emparejaron|allanad@|alisad@|barrid@|planchad@|rot@|rastrillad@|rastrillaron|rastrearon|rastre@|araron|labrad@|"
+     "emparejaron|allanad@|alisad@|barrid@|planchad@|rastrillad@|rastrillaron|rastrearon|rastre@|araron|labrad@|"
      "barbechad@|"
      "volteado con el arado|desgarrad@|guadanad@|chapead@|chapodad@|desbrozad@|deshierbad@|desmalezad@|cortaron el pasto|"
      "corte de pasto|huellas de llanta|huellas de llantas|huella de llanta|huellas de tractor|marcas de "

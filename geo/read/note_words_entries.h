@@ -1,5 +1,5 @@
-// The vocabulary itself, in two lists; the first listed sense of a phrase holds, the list of fans and states before that of
-// findings. For note_words_table.cpp alone.
+// The vocabulary itself, in four lists; the first listed sense of a phrase holds, the lists in this order. For
+// note_words_table.cpp alone.
 #pragma once
 
 #include <span>
@@ -16,6 +16,10 @@ struct Entry {
 };
 
 [[nodiscard]] std::span<const Entry> words_of_fans_and_states();
+// Further words of the same families, as they are spoken.
+[[nodiscard]] std::span<const Entry> words_as_spoken();
+// Who was about.
+[[nodiscard]] std::span<const Entry> words_of_beings();
 // Diggers, counts, denials, the probe, who was about, and what says nothing.
 [[nodiscard]] std::span<const Entry> words_of_findings();
 

@@ -75,16 +75,16 @@ bool may_be_mistyped(Sense sense, std::size_t letters) {
         case Sense::older:
         case Sense::crushed:
         case Sense::mound:
-        case Sense::animal: return letters >= 5;
+        case Sense::animal: return letters >= 4;
         case Sense::crusher:
         case Sense::reference:
         case Sense::probe:
         case Sense::tunnel:
         case Sense::degree:
-        case Sense::mention:
         case Sense::surface_plug:
         case Sense::facing:
         case Sense::toward: return letters >= 6;
+        case Sense::mention: return letters >= 7;
         default: return false;
     }
 }
@@ -104,7 +104,7 @@ void add(Table& table, const Entry& entry, std::string phrase) {
         const std::string letters = consonants_of(phrase);
         // of the many beings only those whose name is mostly consonants
         const bool being = entry.sense == Sense::mention || entry.sense == Sense::crusher;
-        if (letters.size() >= 3 && (!being || 5 * letters.size() >= 3 * phrase.size()))
+        if (letters.size() >= 3 && phrase.size() >= 5 && (!being || 5 * letters.size() >= 3 * phrase.size()))
             add_unique(table.consonants, letters, meaning);
         const char first = phrase.front();
         table.likely[first].emplace_back(std::move(phrase), meaning);
@@ -128,6 +128,8 @@ Table made() {
         }
     };
     for (const Entry& entry : words_of_fans_and_states()) add_all(entry);
+    for (const Entry& entry : words_as_spoken()) add_all(entry);
+    for (const Entry& entry : words_of_beings()) add_all(entry);
     for (const Entry& entry : words_of_findings()) add_all(entry);
     return table;
 }
@@ -149,6 +151,21 @@ bool differs_by_one(std::string_view a, std::string_view b) {
     if (rest_a.empty()) return false;
     if (rest_a.substr(1) == rest_b.substr(1)) return true;
     return rest_a.size() > 1 && rest_a[0] == rest_b[1] && rest_a[1] == rest_b[0] && rest_a.substr(2) == rest_b.substr(2);
+}
+
+// Two neighbours exchanged.
+bool is_exchange(std::string_view a, std::string_view b) {
+    if (a.size() != b.size()) return false;
+    std::size_t i = 0;
+    while (i < a.size() && a[i] == b[i]) ++i;
+    return i + 1 < a.size() && a[i] == b[i + 1] && a[i + 1] == b[i] && a.substr(i + 2) == b.substr(i + 2);
+}
+
+// A likely word of four letters only by an exchange: too many other words lie one letter away.
+bool is_slip_of(std::string_view word, const std::string& known, const Meaning& meaning) {
+    const bool being = meaning.sense == Sense::animal && known.size() < 6;
+    return known.size() < 5 || (being && word.size() == known.size()) ? is_exchange(word, known)
+                                                                      : differs_by_one(word, known);
 }
 
 }  // namespace
@@ -195,10 +212,50 @@ std::optional<Meaning> shortened_meaning_of(std::string_view word) {
     return meaning;
 }
 
+// "fann", "easst": one letter of a pair too many.
+std::optional<Meaning> undoubled_meaning_of(std::string_view word) {
+    for (std::size_t i = 1; i < word.size(); ++i) {
+        if (word[i] != word[i - 1]) continue;
+        const auto meaning = meaning_of(std::string(word.substr(0, i)).append(word.substr(i + 1)));
+        if (!meaning || word.size() < 4) continue;
+        switch (meaning->sense) {
+            case Sense::fan:
+            case Sense::plug:
+            case Sense::compass:
+            case Sense::fresh:
+            case Sense::older:
+            case Sense::crushed:
+            case Sense::mound:
+            case Sense::animal:
+            case Sense::hit:
+            case Sense::miss:
+            case Sense::tunnel:
+            case Sense::probe: return meaning;
+            default: break;
+        }
+        if (word.size() > 5) return meaning;
+    }
+    return std::nullopt;
+}
+
 }  // namespace
+
+std::optional<Meaning> likely_point(std::string_view word) {
+    if (word.size() < 4 || is_thing(word)) return std::nullopt;
+    const auto candidates = table().likely.find(word.front());
+    if (candidates == table().likely.end()) return std::nullopt;
+    std::optional<Meaning> likely;
+    for (const auto& [known, meaning] : candidates->second) {
+        if (meaning.sense != Sense::compass || !differs_by_one(word, known)) continue;
+        if (likely && likely->value != meaning.value) return std::nullopt;
+        likely = meaning;
+    }
+    return likely;
+}
 
 std::optional<Meaning> likely_meaning_of(std::string_view word) {
     if (word.size() < 3 || is_thing(word) || static_cast<unsigned char>(word.front()) >= 0x80) return std::nullopt;
+    if (const auto meaning = undoubled_meaning_of(word)) return meaning;
     if (const auto meaning = shortened_meaning_of(word)) return meaning;
     if (word.size() < 4) return std::nullopt;
     if (const auto meaning = found_in(table().sounds, sound_of(word))) return meaning;
@@ -206,7 +263,7 @@ std::optional<Meaning> likely_meaning_of(std::string_view word) {
     if (candidates == table().likely.end()) return std::nullopt;
     std::optional<Meaning> likely;
     for (const auto& [known, meaning] : candidates->second) {
-        if (!differs_by_one(word, known)) continue;
+        if (!is_slip_of(word, known, meaning)) continue;
         if (likely && (likely->sense != meaning.sense || likely->value != meaning.value)) return std::nullopt;
         if (!likely) likely = meaning;
     }

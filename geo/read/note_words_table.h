@@ -4,7 +4,8 @@
 // themselves. A word of five letters or more that is not known, and differs in one letter (one too many, one missing, one
 // other, two exchanged) from exactly one meaning's word with the same first letter, is taken for it; so is one that lacks
 // vowels of such a word ("frsh"), and one that sounds like a Spanish word ("biejo"). Ordinary words that would be mistaken
-// so are in the table as known and plain.
+// so are in the table as known and plain. Of words of four letters, and of the word fan, only doubled letters and exchanged
+// neighbours are forgiven ("fann", "easst").
 #pragma once
 
 #include <optional>
@@ -91,6 +92,9 @@ struct Meaning {
 [[nodiscard]] std::optional<Meaning> meaning_of(std::string_view phrase);
 // A word that is not known, by its likeness to one that is.
 [[nodiscard]] std::optional<Meaning> likely_meaning_of(std::string_view word);
+
+// A word that is not known where a direction is waited for: the compass point, written out, that differs in one letter.
+[[nodiscard]] std::optional<Meaning> likely_point(std::string_view word);
 
 // Whether letters glued behind a number are a word of their own that one counts or measures by ("8in", "2mnds", "3perros").
 [[nodiscard]] bool may_be_counted(std::string_view letters);

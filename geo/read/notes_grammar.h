@@ -5,6 +5,9 @@
 //            bearing that is the whole note; degrees clockwise from north, 0..360 (360 is 0); compass points in letters or
 //            words, English or Spanish (O = oeste, west): 16, and 32 with by ("N by E", "NbE", "norte por este", "norte
 //            cuarta al noreste"); "N45E" from north or south; "130-140" behind the word fan is its middle.
+// Words:     numbers in words where a bearing or a length is told: "zero six zero", "two ten", "ciento treinta y cinco",
+//            "ten degrees", "a foot". A single one below thirteen is none behind the word fan: it may be an hour.
+// Keys:      "age: fresh", "n=3", "digger: vole", "people: 0": the word before the sign only says what is told.
 // North:     "135M", "mag", "magnético" is magnetic, "135T", "V", "true", "verdadero" true; a bearing without either is
 // taken
 //            for a true one, and says_north is false. A lone M is metres only in probe results.
@@ -32,6 +35,9 @@
 // Times:     "today", "last week" are freshness when said of the mound, not when of a mowing, a probing or a visit.
 // Crushed:   also by what did it ("tractor went over it", "lo pisaron las vacas"); covered in weeds is older.
 // Range:     "between S and SW", "130 to 140" behind the word fan: the middle, within a right angle.
+// Told over a pause: "Probed near the plug. Nothing.", "depth 20 cm" and "30 cm from the plug" of a probing told elsewhere;
+//            "plug still to be seen, at 20 degrees".
+// Things:    "needs a new blade", "old fence": no freshness, where the note says nothing else.
 // Mentions:  people, pets, stock, wildlife, as said: "no dogs" too, which says what somebody looked for, and each of "no
 //            dogs or kids".
 // Total:     every text gives a reading; each word lies in a part, in a filler's span, or in the rest. Nothing throws.
@@ -39,7 +45,8 @@
 // replaced, so
 //            several parts may share one.
 // Text:      UTF-8; accents composed, combining, missing or Latin-1; case is of no account; a slip of one letter in a longer
-//            word is forgiven, so are vowels left out ("frsh") and Spanish written by ear ("biejo", "aplastao").
+//            word is forgiven, in one of four letters and in the word fan
+//            a doubled or an exchanged one; so are vowels left out ("frsh") and Spanish written by ear ("biejo", "aplastao").
 // Rest:      a preposition stays with a word that is not understood ("by willow"), and is a filler otherwise.
 // Cost:      linear in the text. Source: our own grammar; what is noted: common practice of the trade.
 #pragma once

@@ -133,6 +133,11 @@ private:
             found->reference = reference;
             found->marked = true;
             ++next;
+        } else if (after_word_ && open(next) && items_[next].gap <= Gap::comma &&
+                   items_[next].sense == Sense::bearing_word && linked_as(next + 1, Sense::reference)) {
+            found->reference = static_cast<int>(items_[next + 1].value);  // "125, rumbo magnético"
+            found->marked = true;
+            next += 2;
         }
         const bool counted = linked_as(next, Sense::unit) || linked_as(next, Sense::times) ||
                              linked_as(next, Sense::clock) || linked_as(next, Sense::age) || linked_as(next, Sense::mention);
@@ -142,7 +147,8 @@ private:
     }
 
     [[nodiscard]] int reference_at(std::size_t i, const Direction& found) const {
-        if (open(i) && items_[i].gap <= Gap::comma && items_[i].sense == Sense::reference)
+        const bool of_next = open(i) && !joined(items_, i) && linked_as(i + 1, Sense::number);  // "plug NW, mag 40"
+        if (open(i) && items_[i].gap <= Gap::comma && items_[i].sense == Sense::reference && !of_next)
             return static_cast<int>(items_[i].value);
         if (!linked(i)) return 0;
         if (items_[i].sense != Sense::reference_letter) return 0;

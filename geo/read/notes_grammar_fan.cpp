@@ -32,18 +32,21 @@ public:
         for (std::size_t i = 0; i < d_.size(); ++i)
             if (d_.open_as(i, {Sense::fan_letter})) read_letter(i);
         for (std::size_t i = 0; i < d_.size(); ++i)
-            if (d_.open_as(i, {Sense::throwing, Sense::facing, Sense::soil, Sense::bearing_word})) read_word(i, false);
+            if (d_.open_as(i, {Sense::throwing, Sense::facing, Sense::soil, Sense::bearing_word}) && !leads_from_plug(i))
+                read_word(i, false);
         for (std::size_t i = 0; i < d_.size(); ++i)
             if (d_.open_as(i, {Sense::plug})) read_word(i, true);
+        for (std::size_t i = 0; i < d_.size(); ++i)
+            if (d_.open_as(i, {Sense::bearing_word, Sense::facing})) read_word(i, false);
         for (std::size_t i = 0; i < d_.size(); ++i)
             if (d_.open_as(i, {Sense::away})) read_word(i, false);
     }
 
     void read_bare() {
-        if (d_.says_fan() || d_.plural) return;
+        if (d_.says_fan()) return;
         for (std::size_t i = 0; i < d_.size(); ++i) {
             const auto found = direction_at(d_.items, i, d_.lone_fan.has_value());
-            if (!found || !stands_as_bearing(i, *found)) continue;
+            if (!found || (d_.plural && !found->marked) || !stands_as_bearing(i, *found)) continue;
             std::size_t from = i;
             while (from > 0 && d_.open_as(from - 1, {Sense::toward, Sense::article, Sense::at}) && joined(d_.items, from))
                 --from;
@@ -61,12 +64,29 @@ private:
             use(i, i + 1 + found->items, *found, false, false);
     }
 
+    // "plug bearing 95": the bearing is the plug's.
+    [[nodiscard]] bool leads_from_plug(std::size_t i) const {
+        if (!d_.is(i, {Sense::bearing_word, Sense::facing})) return false;
+        for (std::size_t k = i; k > 0 && i - k < furthest && joined(d_.items, k); --k) {
+            if (d_.open_as(k - 1, {Sense::plug})) return true;
+            if (!d_.open_as(k - 1, {Sense::toward, Sense::article, Sense::filler, Sense::at, Sense::visible})) return false;
+        }
+        return false;
+    }
+
+    // "plug still to be seen, at 20 degrees": over a comma only what leads to a direction.
+    [[nodiscard]] bool goes_on(std::size_t at) const {
+        if (joined(d_.items, at)) return true;
+        return d_.items[at].gap == Gap::comma && d_.is(at - 1, {Sense::visible}) &&
+               d_.is(at, {Sense::toward, Sense::at, Sense::at_hour, Sense::bearing_word, Sense::of});
+    }
+
     void read_word(std::size_t i, bool plug) {
         bool away = d_.is(i, {Sense::away});
         bool thrown = d_.is(i, {Sense::throwing});
         std::size_t at = i + 1;
-        for (; at <= i + furthest && d_.open(at) && joined(d_.items, at); ++at) {
-            if (const auto found = direction_at(d_.items, at, true)) {
+        for (; at <= i + furthest && d_.open(at) && goes_on(at); ++at) {
+            if (auto found = direction_at(d_.items, at, true)) {
                 if (d_.is(i, {Sense::soil}) && !thrown && !found->from_word && !found->hour) return;
                 if (!end_as_place(at, *found)) return;
                 return use(i, place_end_, *found, d_.is(i, {Sense::fan, Sense::plug}), plug != away, plug);
@@ -79,7 +99,8 @@ private:
             away = away || d_.is(at, {Sense::away});
             thrown = thrown || d_.is(at, {Sense::throwing});
             if (!d_.is(at, {Sense::toward, Sense::facing, Sense::throwing, Sense::article, Sense::side, Sense::bearing_word,
-                            Sense::filler, Sense::soil, Sense::away, Sense::at, Sense::doubt, Sense::more, Sense::over}) &&
+                            Sense::filler, Sense::soil, Sense::away, Sense::at, Sense::doubt, Sense::more, Sense::over,
+                            Sense::visible, Sense::sighted}) &&
                 !leads_between(at))
                 break;
         }
@@ -117,12 +138,14 @@ private:
     }
 
     // Where the words of the direction end: "N side of the mound" is one; false for a place ("N of the ditch").
-    bool end_as_place(std::size_t at, const Direction& found) {
+    bool end_as_place(std::size_t at, Direction& found) {
         place_end_ = at + found.items;
         if (found.hour) return !d_.is(at, {Sense::relative}) || end_as_side(place_end_);
         if (d_.open_as(place_end_, {Sense::number}) && found.from_word && d_.items[place_end_].gap == Gap::comma &&
             std::abs(std::remainder(d_.items[place_end_].value - *found.degrees, 360.0)) <= 11.25) {
-            ++place_end_;  // "SW (225)" says it twice
+            const auto again = direction_at(d_.items, place_end_, true);  // "SW (225)" says it twice
+            if (again && again->degrees) found.reference = again->reference;
+            place_end_ += again ? again->items : 1;
             return true;
         }
         std::size_t next = place_end_;
@@ -272,7 +295,7 @@ void read_no_fan(Draft& d) {
             if (!d.open_as(back - 1, between)) break;
         }
         std::size_t next = to;
-        while (next < i + 4 && d.linked_as(next, {Sense::filler, Sense::article, Sense::toward})) ++next;
+        while (next < i + 4 && d.linked_as(next, {Sense::filler, Sense::article, Sense::toward, Sense::doubt})) ++next;
         if (d.linked_as(next, {Sense::gone, Sense::none})) {
             none = true;
             to = next + 1;

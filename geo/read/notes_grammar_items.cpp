@@ -32,6 +32,7 @@ Item item_of(const Token& token) {
     item.gap = token.gap;
     item.hyphen = token.hyphen;
     item.slash = token.slash;
+    item.assigned = token.assigned;
     item.is_clock = token.is_clock;
     if (token.is_number) {
         item.sense = Sense::number;
@@ -48,6 +49,11 @@ void mean(Item& item, const Meaning& meaning) {
     item.plural = meaning.plural;
 }
 
+// "12 in depth" is twelve inches, not "in depth".
+bool is_inches(const std::vector<Token>& tokens, std::size_t i) {
+    return i > 0 && tokens[i].folded == "in" && tokens[i - 1].is_number && tokens[i].gap <= Gap::space;
+}
+
 // The longest phrase from token i on; how many tokens it took.
 std::size_t longest_phrase_at(const std::vector<Token>& tokens, std::size_t i, Item& item) {
     std::string phrase;
@@ -55,10 +61,12 @@ std::size_t longest_phrase_at(const std::vector<Token>& tokens, std::size_t i, I
     for (std::size_t n = 0; n < longest_phrase && i + n < tokens.size(); ++n) {
         const Token& token = tokens[i + n];
         if (token.is_number || (n > 0 && token.gap > Gap::space)) break;
+        if (n > 0 && taken == 1 && is_inches(tokens, i)) break;
         phrase.append(n > 0 ? " " : "").append(token.folded);
         const auto meaning = meaning_of(phrase);
         if (!meaning) continue;
         mean(item, *meaning);
+        item.known = true;
         item.folded = phrase;
         item.end = token.end;
         taken = n + 1;
@@ -114,6 +122,8 @@ public:
     void settle() {
         for (std::size_t i = 0; i < items_.size(); ++i) {
             const std::string& word = items_[i].folded;
+            settle_key(i);
+            if (items_[i].sense == Sense::plain && !items_[i].known && after_direction(i)) settle_mistyped_point(i);
             if (word == "no")
                 settle_no(i);
             else if (word == "o")
@@ -158,6 +168,29 @@ private:
     [[nodiscard]] bool can_be_denied(std::size_t i) const {
         return !is_one_of(items_[i].sense, {Sense::reference, Sense::reference_letter, Sense::of, Sense::number,
                                             Sense::plain, Sense::by, Sense::degree, Sense::doubt, Sense::at});
+    }
+
+    // "age: fresh", "n=3", "livestock: sheep": the word before the sign only says what is told.
+    void settle_key(std::size_t i) {
+        if (!next_joined(i) || !items_[i + 1].assigned) return;
+        using namespace std::string_view_literals;
+        constexpr std::array keys{"age"sv,       "digger"sv,    "kind"sv,     "type"sv,    "state"sv,  "status"sv,
+                                  "freshness"sv, "sign"sv,      "species"sv,  "animal"sv,  "edad"sv,   "estado"sv,
+                                  "tipo"sv,      "especie"sv,   "by"sv,       "made by"sv, "damage"sv, "notes"sv,
+                                  "note"sv,      "condition"sv, "frescura"sv, "mounds"sv,  "nota"sv,   "montones"sv,
+                                  "result"sv,    "resultado"sv};
+        Item& item = items_[i];
+        const bool number = next(i) == Sense::number;
+        if (item.folded == "n" && number)
+            item.sense = Sense::group;
+        else if (!number && std::find(keys.begin(), keys.end(), item.folded) != keys.end())
+            item.sense = Sense::filler;
+        else if (item.sense == Sense::mention && next(i) == Sense::mention && item.value == items_[i + 1].value)
+            item.sense = Sense::filler;
+    }
+
+    void settle_mistyped_point(std::size_t i) {
+        if (const auto point = likely_point(items_[i].folded)) mean(items_[i], *point);
     }
 
     void settle_no(std::size_t i) {
@@ -283,6 +316,7 @@ std::vector<Token> with_rules(const std::vector<Token>& tokens, const std::vecto
         result[from].gap = first.gap;
         result[from].hyphen = first.hyphen;
         result[from].slash = first.slash;
+        result[from].assigned = first.assigned;
         i += rule->words.size();
     }
     return result;
@@ -317,6 +351,7 @@ std::vector<Item> items_of(std::string_view note, const std::vector<NoteRule>& r
         i += taken;
     }
     join_ranges(items);
+    join_number_words(items);
     Settler(items).settle();
     return items;
 }

@@ -30,10 +30,16 @@ struct Item {
     Gap gap = Gap::none;
     bool hyphen = false;
     bool slash = false;
+    bool assigned = false;  // a colon or an equals sign before it
+    bool known = false;     // in the vocabulary, not by likeness
     Use use = Use::open;
 };
 
 [[nodiscard]] std::vector<Item> items_of(std::string_view note, const std::vector<NoteRule>& rules);
+
+// Numbers in words become numbers where a bearing or a length is told: "zero six zero", "ciento veinte", "two ten",
+// "twenty two inches", "a foot".
+void join_number_words(std::vector<Item>& items);
 
 // No comma, stop or end of the note between item i - 1 and item i.
 [[nodiscard]] bool joined(const std::vector<Item>& items, std::size_t i);

@@ -1,5 +1,7 @@
+#include <algorithm>
 #include <array>
 #include <cstdio>
+#include <string_view>
 
 #include "geo/read/notes_grammar_draft.h"
 
@@ -24,6 +26,8 @@ public:
             if (end > i) read_run(i, end);
             i = end > i ? end : i + 1;
         }
+        if (!d_.reading.probe) return;
+        for (std::size_t k = 0; k < d_.size(); ++k) read_late(k);
     }
 
 private:
@@ -42,18 +46,29 @@ private:
         std::size_t next = i;
         if (d_.linked_as(next, {Sense::compass})) ++next;
         if (d_.linked_as(next, {Sense::toward, Sense::distance}) && d_.linked_as(next + 1, {Sense::of})) ++next;
-        if (!d_.linked_as(next, {Sense::of, Sense::away, Sense::preposition}) &&
+        const bool round = d_.linked_as(next, {Sense::toward}) && d_.items[next].folded.find("ro") != std::string::npos;
+        if (!round && !d_.linked_as(next, {Sense::of, Sense::away, Sense::preposition}) &&
             !(next < d_.size() && d_.linked_as(next, {Sense::depth, Sense::filler}) && d_.items[next].folded.front() == 'd'))
             return 0;
         ++next;
         while (d_.linked_as(next, {Sense::article})) ++next;
         return d_.linked_as(next, {Sense::plug, Sense::mound}) ? next + 1 - i : 0;
     }
+    // How often and where: "3 places", "4 huecos".
+    [[nodiscard]] bool names_a_try(std::size_t i) const {
+        using namespace std::string_view_literals;
+        constexpr std::array tries{"places"sv, "spots"sv,    "holes"sv,  "points"sv,   "tries"sv,
+                                   "pokes"sv,  "sides"sv,    "stabs"sv,  "lugares"sv,  "lados"sv,
+                                   "puntos"sv, "partes"sv,   "huecos"sv, "intentos"sv, "hoyos"sv,
+                                   "sitios"sv, "attempts"sv, "probes"sv, "feet"sv,     "directions"sv};
+        return d_.open(i) && joined(d_.items, i) && std::find(tries.begin(), tries.end(), d_.items[i].folded) != tries.end();
+    }
     // The number of items that the one at `i` brings into a run about probing; 0 when it does not belong there.
     [[nodiscard]] std::size_t member_at(std::size_t i) const {
         if (!d_.open(i)) return 0;
         if (is_length(i)) return 2;
-        if (d_.open_as(i, {Sense::number}) && d_.linked_as(i + 1, {Sense::times})) return 2;  // how often
+        if (d_.open_as(i, {Sense::number}) && (d_.linked_as(i + 1, {Sense::times}) || names_a_try(i + 1))) return 2;
+        if (d_.open_as(i, {Sense::number}) && d_.linked_as(i + 1, {Sense::probe})) return 1;
         if (const std::size_t words = from_plug_at(i); words > 0) return words;
         return d_.is(i,
                      {Sense::probe, Sense::tunnel, Sense::hit, Sense::miss, Sense::negation, Sense::none, Sense::depth,
@@ -91,6 +106,8 @@ private:
         bool positive = false;
         std::optional<Metres> depth;
         std::optional<Metres> distance;
+        bool sure_miss = false;
+        [[nodiscard]] bool result() const { return hit || missed; }
     };
 
     void read_run(std::size_t from, std::size_t end) {
@@ -108,7 +125,7 @@ private:
         if (!is_about_probing(told, from, end)) return;
         ProbeNote probe;
         probe.result = told.positive ? NotedProbe::hit : told.negative ? NotedProbe::nothing : NotedProbe::untold;
-        if (denied_probe(from)) return;
+        if (denied_probe(from) || is_a_thing(told, end)) return;
         probe.depth = told.depth;
         probe.distance = told.distance;
         d_.take(from, end, NotePartKind::probe, words_of(probe));
@@ -126,6 +143,27 @@ private:
         }
     }
 
+    // A result or a length that is a clause of its own, anywhere in the note: "Probed by the fence. Nothing."
+    void read_late(std::size_t from) {
+        if (!d_.open(from) || !d_.starts_clause(from)) return;
+        ProbeNote& probe = *d_.reading.probe;
+        std::size_t end = from;
+        while (const std::size_t words = member_at(end)) {
+            if (end > from && d_.starts_clause(end)) break;
+            end += words;
+        }
+        if (end == from || !d_.starts_clause(end)) return;
+        const Told told = told_in(from, end);
+        const bool result = (told.missed || told.hit) && probe.result == NotedProbe::untold;
+        const bool depth = told.depth && !probe.depth && (told.placed || told.result());
+        const bool distance = told.distance && !probe.distance;
+        if (!result && !depth && !distance) return;
+        if (result) probe.result = told.positive ? NotedProbe::hit : NotedProbe::nothing;
+        if (depth) probe.depth = told.depth;
+        if (distance) probe.distance = told.distance;
+        d_.take(from, end, NotePartKind::probe, words_of(probe));
+    }
+
     [[nodiscard]] bool leads_to_core(std::size_t i, std::size_t end) const {
         for (std::size_t k = i + 1; k < end && k < i + 5 && joined(d_.items, k); ++k)
             if (is_core(k)) return true;
@@ -136,13 +174,21 @@ private:
         return d_.is(from, {Sense::negation}) && d_.is(from + 1, {Sense::probe});
     }
 
+    // "probe left in the truck": the tool, of which nothing is told.
+    [[nodiscard]] bool is_a_thing(const Told& told, std::size_t end) const {
+        if (told.positive || told.negative || told.length || d_.starts_clause(end)) return false;
+        const std::string& word = d_.items[end - 1].folded;
+        return (word == "probe" || word == "rod" || word == "sonda" || word == "varilla") && d_.open(end) &&
+               d_.is(end, {Sense::plain, Sense::relative, Sense::gone, Sense::fresh, Sense::older});
+    }
+
     [[nodiscard]] bool is_about_probing(const Told& told, std::size_t from, std::size_t end) const {
         if (told.probe) return true;
         if (told.tunnel && (told.negative || told.hit || (told.length && told.placed))) return true;
         if (told.hit && told.length && (told.placed || told.sure_hit)) return true;
         if ((told.sure_hit && told.negative) || (told.hit && told.missed)) return true;
         if (told.missed && told.length && (told.placed || told.distance)) return true;
-        return told.sure_hit && d_.starts_clause(from) && d_.starts_clause(end);
+        return (told.sure_hit || told.sure_miss) && d_.starts_clause(from) && d_.starts_clause(end);
     }
 
     [[nodiscard]] Told told_in(std::size_t from, std::size_t end) const {
@@ -167,7 +213,10 @@ private:
                     told.hit = hit_here = true;
                     told.sure_hit = told.sure_hit || item.value == 1.0;
                     break;
-                case Sense::miss: told.missed = denied = true; break;
+                case Sense::miss:
+                    told.missed = denied = true;
+                    told.sure_miss = told.sure_miss || item.value == 1.0;
+                    break;
                 case Sense::none:
                 case Sense::negation: denied = true; break;
                 case Sense::at:

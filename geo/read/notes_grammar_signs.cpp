@@ -55,7 +55,9 @@ void count_heap(Draft& d, std::size_t i) {
         const std::size_t k = back - 1;
         if (is_count(d.items[k])) {
             const bool grouped = k > 0 && joined(d.items, k) && d.open_as(k - 1, {Sense::group, Sense::times});
-            if (!plural && d.items[k].value > 12.0) return;
+            const bool label =
+                k > 0 && joined(d.items, k) && !d.items[k - 1].plural && d.is(k - 1, {Sense::plain, Sense::crusher});
+            if (!plural && (d.items[k].value > 12.0 || label)) return;  // "tree 4 mound"
             return use_count(d, grouped ? k - 1 : k, k + 1, d.items[k].value + before_and(d, k));
         }
         if (d.open_as(k, {Sense::times}) && k > 0 && is_count(d.items[k - 1]) && joined(d.items, k))
@@ -67,7 +69,8 @@ void count_heap(Draft& d, std::size_t i) {
     std::size_t next = i + 1;
     const bool times = d.linked_as(next, {Sense::times});
     if (times) ++next;
-    if (next >= d.size() || !joined(d.items, next) || !is_count(d.items[next])) return;
+    const bool aside = plural && next < d.size() && d.items[next].gap == Gap::comma && d.items[next].folded.size() < 3;
+    if (next >= d.size() || !(joined(d.items, next) || aside) || !is_count(d.items[next])) return;  // "mounds (5)"
     const std::size_t behind = next + 1;
     if (times || (plural && d.starts_clause(behind))) use_count(d, times ? i + 1 : next, behind, d.items[next].value);
 }
@@ -113,6 +116,18 @@ void read_animal(Draft& d, std::size_t i) {
     while (d.linked_as(to, {Sense::digging, Sense::mound, Sense::tunnel}) && to < i + 3) ++to;
     use_kind(d, kind);
     take_sign(d, from, to, kind);
+}
+
+// "Plug, no fan, at ground level": a plug without a direction, and the surface as a clause of its own.
+bool level_apart(const Draft& d, std::size_t i) {
+    for (std::size_t k = i + 1; k < d.size() && k < i + 8; ++k) {
+        if (!d.open_as(k, {Sense::surface}) || !d.starts_clause(k + 1)) continue;
+        std::size_t first = k;
+        while (first > i + 1 && joined(d.items, first) && d.open_as(first - 1, {Sense::at, Sense::article, Sense::toward}))
+            --first;
+        if (d.starts_clause(first)) return d.starts_clause(i + 1);
+    }
+    return false;
 }
 
 // "or" in "no dogs or kids".
@@ -168,9 +183,13 @@ void read_mentions(Draft& d) {
         } else {
             denied.clear();
         }
-        denied_to = i + 1;
+        const bool none = d.linked_as(i + 1, {Sense::number, Sense::none, Sense::negation, Sense::miss}) &&
+                          d.items[i + 1].assigned && (d.items[i + 1].sense != Sense::number || d.items[i + 1].value == 0.0);
+        const std::size_t to = none ? i + 2 : i + 1;  // "people: 0"
+        if (none) words = d.text(from, to);
+        denied_to = to;
         d.reading.mentions.push_back({category, words});
-        d.take(from, i + 1, NotePartKind::mention, to_text(category) + ": " + words);
+        d.take(from, to, NotePartKind::mention, to_text(category) + ": " + words);
         if (category != MentionCategory::wildlife && category != MentionCategory::pets) continue;
         // "fox den", "madriguera de zorro": the digging is theirs
         std::size_t digging = d.size();
@@ -202,7 +221,7 @@ void read_signs(Draft& d) {
     for (std::size_t i = 0; i < d.size(); ++i) {
         std::size_t from = 0;
         std::size_t to = 0;
-        if (d.open_as(i, {Sense::plug}) && !d.denial_of(i) && surface_plug_at(d, i, from, to)) {
+        if (d.open_as(i, {Sense::plug}) && !d.denial_of(i) && (surface_plug_at(d, i, from, to) || level_apart(d, i))) {
             use_kind(d, SignKind::surface_plug);
             take_sign(d, from, to, SignKind::surface_plug);
         } else if (d.open_as(i, {Sense::surface_plug}) && !d.denial_of(i)) {

@@ -22,11 +22,11 @@ bool is_of_something_else(const Draft& d, std::size_t from, std::size_t to) {
                             Sense::crusher, Sense::passing, Sense::sighted, Sense::growth, Sense::plain, Sense::negation};
     bool other = false;
     for (std::size_t k = from; k > 0 && joined(d.items, k); --k) {
-        if (d.is(k - 1, of_mound)) return false;
+        if (d.is(k - 1, of_mound) || (!other && d.is(k - 1, {Sense::throwing}))) return false;
         other = other || d.is(k - 1, something);
     }
     for (std::size_t k = to; k < d.size() && joined(d.items, k); ++k) {
-        if (d.is(k, of_mound)) return false;
+        if (d.is(k, of_mound) || (!other && d.is(k, {Sense::throwing}))) return false;
         other = other || d.is(k, something);
     }
     return other;
@@ -110,6 +110,12 @@ std::size_t end_of_crushing(const Draft& d, std::size_t to) {
     return to;
 }
 
+// Behind "across": "the mound".
+bool goes_to_mound(const Draft& d, std::size_t i) {
+    while (d.linked_as(i, {Sense::article, Sense::filler})) ++i;
+    return d.linked_as(i, {Sense::mound});
+}
+
 // "the mower has been over it", "tractor hit it", "paso la camioneta encima", "quad tracks".
 void read_crushers(Draft& d) {
     for (std::size_t i = 0; i < d.size(); ++i) {
@@ -123,7 +129,8 @@ void read_crushers(Draft& d) {
             passed = passed || d.is(to, {Sense::hit, Sense::tracks});
             ++to;
         }
-        const bool over = d.linked_as(to, {Sense::over});
+        const bool over = d.linked_as(to, {Sense::over}) ||
+                          (d.open(to) && joined(d.items, to) && d.items[to].folded == "across" && goes_to_mound(d, to + 1));
         const bool crushes = d.linked_as(to, {Sense::crushed});
         std::size_t led = from;
         while (led > 0 && i - led < 4 && joined(d.items, led) &&
@@ -145,7 +152,30 @@ void read_crushers(Draft& d) {
     }
 }
 
-// "covered in weeds", "weeds growing on it".
+// "cows went over it", "pasaron los borregos encima", "lo pasó el ganado": beasts and people, who are mentioned already.
+void read_treading(Draft& d) {
+    for (std::size_t i = 0; i < d.size(); ++i) {
+        if (!d.open_as(i, {Sense::passing})) continue;
+        std::size_t being = i + 1;
+        while (d.linked_as(being, {Sense::article, Sense::filler})) ++being;
+        const bool behind = d.is(being, {Sense::mention}) && joined(d.items, being);
+        std::size_t before = i;
+        while (before > 0 && joined(d.items, before) && d.open_as(before - 1, {Sense::filler})) --before;
+        const bool ahead = before > 0 && joined(d.items, before) && d.is(before - 1, {Sense::mention});
+        if (!behind && !ahead) continue;
+        const std::size_t over = behind ? being + 1 : i + 1;
+        const std::string& word = d.items[i].folded;
+        const bool it = behind && (word.starts_with("lo ") || word.starts_with("la ") || word.starts_with("los "));
+        if (!d.linked_as(over, {Sense::over}) && !it) continue;
+        if (d.linked_as(over, {Sense::over}) && behind) d.skip(i);
+        if (it && !d.linked_as(over, {Sense::over}))
+            use_state(d, i, i + 1, Freshness::crushed);
+        else
+            use_state(d, behind ? over : i, over + 1, Freshness::crushed);
+    }
+}
+
+// "covered in weeds, "weeds growing on it".
 void read_overgrowth(Draft& d) {
     for (std::size_t i = 0; i < d.size(); ++i) {
         if (!d.open_as(i, {Sense::growth})) continue;
@@ -187,10 +217,22 @@ bool any_bearing(const Draft& d) {
     return false;
 }
 
+// "needs a new blade", "letrero nuevo": where nothing is said of a mound, the state of a known thing.
+bool is_of_thing(const Draft& d, std::size_t i) {
+    if (!d.reading.parts.empty()) return false;
+    const auto thing = [&](std::size_t k) { return d.open_as(k, {Sense::plain, Sense::crusher}) && d.items[k].known; };
+    if ((d.items[i].language & english) != 0 && joined(d.items, i + 1) && thing(i + 1)) {
+        const bool label = d.linked_as(i + 2, {Sense::number}) || (d.open(i + 2) && d.items[i + 2].folded.size() == 1);
+        return !label;  // "fresh row 12"
+    }
+    return (d.items[i].language & spanish) != 0 && i > 0 && joined(d.items, i) && thing(i - 1);
+}
+
 }  // namespace
 
 void read_freshness(Draft& d) {
     read_crushers(d);
+    read_treading(d);
     read_overgrowth(d);
     read_ages(d);
     for (std::size_t i = 0; i < d.size(); ++i) {
@@ -207,6 +249,7 @@ void read_freshness(Draft& d) {
             to = end_of_crushing(d, to);
             if (from > 0 && joined(d.items, from) && d.open(from - 1) && is_just_now(d.items[from - 1])) --from;
         }
+        if (freshness != Freshness::crushed && is_of_thing(d, i)) continue;
         if (freshness == Freshness::fresh && is_just_now(d.items[i]) && d.linked_as(to, {Sense::crushed})) continue;
         if (freshness == Freshness::fresh && d.linked_as(to, {Sense::throwing})) ++to;  // "freshly thrown"
         use_state(d, from, to, freshness);
