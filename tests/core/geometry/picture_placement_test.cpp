@@ -139,7 +139,7 @@ TEST(PicturePlacement, names_the_pair_that_was_clicked_wrongly) {
 
 TEST(PicturePlacement, names_no_worst_pair_where_all_of_them_show_alike) {
     Random random(13);
-    for (const std::size_t count : {3, 4}) {
+    for (const std::size_t count : {std::size_t{3}, std::size_t{4}}) {
         const auto fit = fit_placement(drawn_pairs(random, drawn_placement(random, false), count, 1.0));
         ASSERT_TRUE(fit.has_value());
         EXPECT_EQ(fit->worst, std::nullopt);
