@@ -3,6 +3,7 @@
 #include <cpl_conv.h>
 #include <gdal.h>
 #include <gdal_frmts.h>
+#include <ogrsf_frmts.h>
 
 #include <array>
 #include <mutex>
@@ -17,6 +18,7 @@ void prepare_picture_library() {
         prepare_vector_library();
         GDALRegister_GTiff();
         GDALRegister_PNG();
+        RegisterOGRSQLite();  // MBTiles are read through it
         GDALRegister_MBTiles();
         GDALRegister_JP2OpenJPEG();
         GDALRegister_WEBP();
