@@ -24,7 +24,7 @@
 namespace plugside {
 
 struct FieldPictureOptions {
-    double resolution_m = 0.1;              // a fan is then half a dozen pixels across
+    double resolution_m = 0.07;             // a fan is then a dozen pixels across
     double margin_m = 14.0;                 // of what lies around
     Bearing sun = Bearing::degrees(128.0);  // a spring morning
     double sun_height_degrees = 38.0;

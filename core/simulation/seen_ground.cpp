@@ -15,10 +15,10 @@ constexpr double swath_m = 7.2;
 constexpr double furrows_m = 1.1;
 constexpr double cell_m = 4.0;
 
-constexpr SeenColour grass{0.33, 0.42, 0.19};
-constexpr SeenColour clover{0.22, 0.37, 0.19};
+constexpr SeenColour grass{0.37, 0.43, 0.21};
+constexpr SeenColour clover{0.27, 0.39, 0.17};
 constexpr SeenColour dry_grass{0.55, 0.52, 0.30};
-constexpr SeenColour bare_soil{0.47, 0.36, 0.25};
+constexpr SeenColour bare_soil{0.46, 0.38, 0.28};
 constexpr SeenColour ploughed{0.37, 0.28, 0.20};
 constexpr SeenColour stubble{0.66, 0.58, 0.38};
 constexpr SeenColour rank_grass{0.26, 0.35, 0.15};
@@ -71,7 +71,7 @@ SeenColour CropCover::meadow(LocalPoint place) const {
     // rows wander a little, as a drill does, and are gaps of soil between plants
     const double wander = 0.12 * (noise_.value(LocalPoint{along, across}, 9.0) - 0.5);
     const double gap = step(wave(across + wander, drill_rows_m), 0.15, 0.9);
-    colour = blended(colour, bare_soil, 0.34 * gap * (0.5 + tuft));
+    colour = blended(colour, bare_soil, 0.45 * gap * (0.4 + tuft));
     // the seam between two swaths, and the wheels of the roller beside it
     const double in_swath = std::abs(std::remainder(across + wander, swath_m));
     colour = colour * (1.0 + 0.05 * wave(across, 2.0 * swath_m));

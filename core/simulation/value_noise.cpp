@@ -34,8 +34,11 @@ double ValueNoise::value(LocalPoint at, double size_m) const {
 }
 
 double ValueNoise::cloudy(LocalPoint at, double size_m) const {
-    const LocalVector aside{17.3, -41.7};
-    return (4.0 * value(at, size_m) + 2.0 * value(at + aside, 0.5 * size_m) + value(at + aside * 2.0, 0.25 * size_m)) / 7.0;
+    // each lattice is turned and shifted against the others, or their lines would show
+    const LocalPoint first{0.788 * at.east_m - 0.616 * at.north_m, 0.616 * at.east_m + 0.788 * at.north_m};
+    const LocalPoint second{0.276 * at.east_m - 0.961 * at.north_m + 17.3, 0.961 * at.east_m + 0.276 * at.north_m - 41.7};
+    const LocalPoint third{0.921 * at.east_m + 0.389 * at.north_m - 7.9, -0.389 * at.east_m + 0.921 * at.north_m + 23.1};
+    return (4.0 * value(first, size_m) + 2.0 * value(second, 0.5 * size_m) + value(third, 0.25 * size_m)) / 7.0;
 }
 
 }  // namespace plugside

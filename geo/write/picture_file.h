@@ -16,6 +16,6 @@ namespace plugside {
 
 // `quality` 1..100 as JPEG has it.
 [[nodiscard]] tl::expected<void, Refusal> write_picture(const FieldPicture& picture, const LocalFrame& frame,
-                                                        const std::filesystem::path& file, int quality = 70);
+                                                        const std::filesystem::path& file, int quality = 78);
 
 }  // namespace plugside
