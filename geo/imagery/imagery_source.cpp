@@ -259,6 +259,8 @@ ImagerySource::ImagerySource(std::shared_ptr<const ImageryOpening> opening) : op
 
 const ImageryFacts& ImagerySource::facts() const { return opening_->facts; }
 
+bool ImagerySource::has_reduced_copy() const { return opening_->reduced_copy.has_value(); }
+
 tl::expected<ImagerySource, Refusal> ImagerySource::open(const fs::path& file, const LocalFrame& frame,
                                                          const ImageryAnswers& answers) {
     auto opening = PictureOpener(file, frame, answers).open();

@@ -67,6 +67,7 @@ public:
 
     [[nodiscard]] const ImageryFacts& facts() const;
     [[nodiscard]] const ImageryOpening& opening() const { return *opening_; }
+    [[nodiscard]] bool has_reduced_copy() const;
     // The same picture, with a reduced copy of it that `make_reduced_copy` wrote.
     [[nodiscard]] ImagerySource with_reduced_copy(const std::filesystem::path& copy) const;
 
