@@ -6,7 +6,9 @@
 #include "app/batch/outcome_words.h"
 #include "app/batch/sample_fields.h"
 #include "app/batch/verbs.h"
+#include "core/simulation/field_picture.h"
 #include "geo/write/ground_layers.h"
+#include "geo/write/picture_file.h"
 #include "geo/write/truth_layers.h"
 #include "geo/write/walk_gpx.h"
 
@@ -15,6 +17,8 @@ namespace plugside {
 namespace {
 
 namespace fs = std::filesystem;
+
+constexpr const char* imagery_name = "imagery.tif";
 
 tl::expected<SampleField, CallError> made_to_order(const Call& call) {
     if (const auto name = call.value("sample")) {
@@ -68,11 +72,18 @@ int run_simulate(const Call& call, const std::stop_token& stop) {
     const SimulatedField field = simulate_field(made->options);
     if (stop.stop_requested()) return tell_stopped();
     if (const auto outcome = write_field(*made, field, folder); !outcome) return tell_refusal(outcome.error());
+    if (call.has("imagery")) {
+        const FieldPicture picture = picture_of_field(field, {.seed = made->options.seed}, stop);
+        if (stop.stop_requested()) return tell_stopped();
+        const auto written = write_picture(picture, LocalFrame::centred_on(made_up_place()), folder / imagery_name);
+        if (!written) return tell_refusal(written.error());
+    }
     std::printf("%s: %zu marks of %zu mounds (simulated), %zu animals.\n", made->title.c_str(), field.survey.mounds.size(),
                 field.truth.mounds.size(), field.truth.systems);
     for (const char* name : {"walk.gpx", "ground.gpkg", "truth.gpkg"})
         if (made->options.with_ground || std::string(name) != "ground.gpkg")
             std::printf("Written: %s\n", (folder / name).string().c_str());
+    if (call.has("imagery")) std::printf("Written: %s\n", (folder / imagery_name).string().c_str());
     return exit_done;
 }
 
@@ -90,6 +101,7 @@ const Verb& simulate_verb() {
           {"kind", "KIND", all_field_kind_words()},
           {"mounds", "N", "about how many mounds; 300 unless told"},
           {"with-ground", "", "with a boundary, a ditch as barrier, a house as keep-clear area"},
+          {"imagery", "", "also imagery.tif: what a camera above the field would have seen"},
           {"sample", "NAME", "makes a sample project's files again: creek-meadow"}},
          "All is invented: the place, about 41.0 N 104.9 W, is a round pair of degrees and no real farm."},
         run_simulate};

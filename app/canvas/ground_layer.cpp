@@ -238,6 +238,7 @@ void draw_ground(MapSheet& sheet) {
         sheet.painter.fillRect(sheet.view.screen(), sheet.style.field);
     else
         sheet.painter.fillPath(field, sheet.style.field);
+    draw_imagery(sheet);
     if (sheet.show.unwalked && sheet.show.seen) {
         draw_unseen(sheet, *sheet.show.seen);
     } else if (sheet.plan && sheet.show.unwalked) {

@@ -29,7 +29,8 @@ struct MapSheet {
     [[nodiscard]] QPen pen(const QColor& colour, double width) const { return QPen(colour, width * style.line_factor); }
 };
 
-void draw_ground(MapSheet& sheet);  // field, unwalked, keep-clear, barriers, boundary, track
+void draw_imagery(MapSheet& sheet);  // what cameras saw
+void draw_ground(MapSheet& sheet);   // field, imagery, unwalked, keep-clear, barriers, boundary, track
 // Single lines where less than half of the mounds were seen, crossed ones where hardly any were.
 inline constexpr double half_seen = 0.5;
 inline constexpr double hardly_seen = 0.1;

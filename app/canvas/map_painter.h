@@ -25,6 +25,8 @@
 
 namespace plugside {
 
+struct ImageryScene;
+
 struct MapShow {
     bool track = true;
     bool unwalked = true;
@@ -33,10 +35,11 @@ struct MapShow {
     bool runs = true;
     bool unlikely_runs = false;  // less likely than .5
     bool sets = true;
-    bool names = true;                        // letters, barrier and keep-clear names
-    double plan_opacity = 1.0;                // less while the plan is older than the survey
-    std::shared_ptr<const SeenSurface> seen;  // what the walk saw, drawn in place of the plan's unwalked ground
-    std::vector<QRectF> covered;              // parts of the view that something stands on: no label is put there
+    bool names = true;                            // letters, barrier and keep-clear names
+    double plan_opacity = 1.0;                    // less while the plan is older than the survey
+    std::shared_ptr<const SeenSurface> seen;      // what the walk saw, drawn in place of the plan's unwalked ground
+    std::shared_ptr<const ImageryScene> imagery;  // on the ground, under everything else; null for none
+    std::vector<QRectF> covered;                  // parts of the view that something stands on: no label is put there
     friend bool operator==(const MapShow&, const MapShow&) = default;
 };
 

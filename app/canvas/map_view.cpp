@@ -47,6 +47,13 @@ MapView::MapView(FieldSession& session, Choices& choices, QWidget* parent)
     connect(&choices_, &Choices::picks_changed, this, &MapView::bring_set_into_view);
 }
 
+void MapView::lay_on(Imagery& imagery) {
+    imagery_ = &imagery;
+    connect(imagery_, &Imagery::changed, this, qOverload<>(&QWidget::update));
+    connect(imagery_, &Imagery::tiles_arrived, this, qOverload<>(&QWidget::update));
+    update();
+}
+
 void MapView::take_field() {
     cache_.forget();
     hovered_.reset();

@@ -13,6 +13,7 @@
 #include "app/canvas/mark_finder.h"
 #include "app/session/choices.h"
 #include "app/session/field_session.h"
+#include "app/session/imagery.h"
 
 namespace plugside {
 
@@ -25,6 +26,8 @@ public:
     [[nodiscard]] const ViewTransform& view() const { return view_; }
     [[nodiscard]] MapShow show_choices() const { return shown_; }
     void set_show_choices(const MapShow& show);
+    // What lies under the ground; it outlives the view.
+    void lay_on(Imagery& imagery);
     [[nodiscard]] bool shows_coordinates() const { return coordinates_; }
     // The text of the coordinate line: of the cursor where it is on the map, else of the picked mark.
     [[nodiscard]] QString coordinate_text() const;
@@ -71,6 +74,7 @@ private:
 
     FieldSession& session_;
     Choices& choices_;
+    Imagery* imagery_ = nullptr;
     MapCache cache_;
     MarkFinder marks_;
     std::vector<FlagPlace> flags_;  // in pixels of flags_view_

@@ -61,7 +61,10 @@ void MapView::paintEvent(QPaintEvent*) {
 
 void MapView::draw_picture(QPainter& painter) {
     const MapStyle& style = style_of(choices_.theme());
-    const MapRequest request{session_.field(), session_.plan(), style, view_, show_for_step(), devicePixelRatioF()};
+    MapShow show = show_for_step();
+    // with the rim of ground that a picture drawn in the background has
+    if (imagery_) show.imagery = imagery_->scene(view_.resized(view_.size() * 1.4), devicePixelRatioF(), choices_.theme());
+    const MapRequest request{session_.field(), session_.plan(), style, view_, show, devicePixelRatioF()};
     const auto& picture = cache_.picture_for(request);
     if (!picture) return;
     flags_ = picture->flags;

@@ -48,6 +48,8 @@ Slip::Slip(FieldSession& session, Choices& choices, GroundTool& drawing, Systems
     show_step();
 }
 
+void Slip::put_below(QWidget* widget) { layout()->addWidget(widget); }
+
 void Slip::show_step() { pages_->setCurrentIndex(static_cast<int>(choices_.step())); }
 
 void Slip::say(const QString& sentence, Weight weight) {

@@ -27,6 +27,8 @@ public:
     void put_notice_away();
     [[nodiscard]] QString notice() const;
     [[nodiscard]] SetsPage& sets() { return *sets_; }
+    // Something that every step has, under its page.
+    void put_below(QWidget* widget);
     [[nodiscard]] WalkPage& walk() { return *walk_; }
     [[nodiscard]] GroundPage& ground() { return *ground_; }
     [[nodiscard]] SystemsPage& systems() { return *systems_; }

@@ -14,6 +14,7 @@
 #include <QPushButton>
 #include <QScreen>
 #include <QShortcut>
+#include <QStandardPaths>
 #include <QUrl>
 #include <QVBoxLayout>
 #include <utility>
@@ -68,7 +69,10 @@ QIcon program_icon() {
     return icon;
 }
 
-MainWindow::MainWindow(QWidget* parent) : QWidget(parent) {
+MainWindow::MainWindow(QWidget* parent)
+    : QWidget(parent),
+      imagery_(std::filesystem::path(
+          QFile::encodeName(QStandardPaths::writableLocation(QStandardPaths::CacheLocation)).toStdString())) {
     setObjectName(QStringLiteral("window"));
     setAttribute(Qt::WA_StyledBackground);
     setAcceptDrops(true);
@@ -79,6 +83,7 @@ MainWindow::MainWindow(QWidget* parent) : QWidget(parent) {
     bind_keys();
     bind_session();
     bind_reading();
+    bind_imagery();
     restore();
     dress();
     name_window();
@@ -90,6 +95,7 @@ MainWindow::~MainWindow() {
     session_.planning().stop();
     session_.file_work().stop();
     session_.disconnect();
+    imagery_.disconnect();
     session_.history().disconnect();
     choices_.disconnect();
     qDeleteAll(findChildren<QWidget*>(QString(), Qt::FindDirectChildrenOnly));
@@ -348,7 +354,7 @@ void MainWindow::dropEvent(QDropEvent* event) {
     event->acceptProposedAction();
     // the drop has to end before a question may be asked
     QMetaObject::invokeMethod(
-        this, [this, names] { open_files(as_files(names)); }, Qt::QueuedConnection);
+        this, [this, names] { take_dropped(as_files(names)); }, Qt::QueuedConnection);
 }
 
 }  // namespace plugside

@@ -35,11 +35,14 @@ public:
     // Asks first where decisions would be lost, or where a field is open that the files could belong to.
     void open_files(const FieldSession::Files& files);
     void add_files(const FieldSession::Files& files);
+    // Pictures of the ground, laid under the field that is open.
+    void add_imagery(const FieldSession::Files& files);
     // Whether the dialog is open now: nothing is handed out of a plan that is not up to date.
     bool open_hand_out();
 
     [[nodiscard]] FieldSession& session() { return session_; }
     [[nodiscard]] Choices& choices() { return choices_; }
+    [[nodiscard]] Imagery& imagery() { return imagery_; }
     [[nodiscard]] Slip& slip() { return *slip_; }
     [[nodiscard]] MapView& map() { return *map_; }
     [[nodiscard]] GroundTool& drawing() { return *drawing_; }
@@ -71,12 +74,16 @@ private:
     void dress();
     void name_window();
     void choose_files(bool to_add);
+    void choose_imagery();
+    void take_dropped(FieldSession::Files files);
+    void bind_imagery();
     void put_something_away();
     void say_handed_out(const QStringList& files);
     void follow_picked_system();
 
     FieldSession session_;
     Choices choices_;
+    Imagery imagery_;
     Ask ask_;
     TopBar* top_bar_ = nullptr;
     DayRail* rail_ = nullptr;

@@ -18,26 +18,6 @@ bool leads_elsewhere(const std::string& name) {
     return name.rfind("/vsi", 0) == 0 || name.find("://") != std::string::npos || name.find('<') != std::string::npos;
 }
 
-tl::expected<void, Refusal> plain_file(const std::filesystem::path& file) {
-    const std::string name = file.string();
-    const auto refuse = [&](Refusal::Code code, const std::string& found) {
-        return tl::unexpected(Refusal{code, name, "", found, std::string(readable) + " on this computer"});
-    };
-    if (leads_elsewhere(name) || leads_elsewhere(std::filesystem::absolute(file).lexically_normal().string()))
-        return refuse(Refusal::Code::forbidden_source, "a name that leads to a network or into another file");
-    std::error_code error;
-    const auto status = std::filesystem::status(file, error);
-    if (status.type() == std::filesystem::file_type::not_found) return refuse(Refusal::Code::missing_file, "no such file");
-    if (error) return refuse(Refusal::Code::unreadable, "a file that cannot be reached (" + error.message() + ")");
-    if (std::filesystem::is_directory(status)) return refuse(Refusal::Code::not_a_file, "a folder");
-    if (!std::filesystem::is_regular_file(status)) return refuse(Refusal::Code::not_a_file, "a device or pipe");
-    const auto size = std::filesystem::file_size(file, error);
-    if (error) return refuse(Refusal::Code::unreadable, "a file that cannot be reached (" + error.message() + ")");
-    if (size > largest_file)
-        return tl::unexpected(Refusal{Refusal::Code::too_large, name, "", "a file over 512 MiB", "the files of one field"});
-    return {};
-}
-
 // The root element, after declarations and comments, is kml.
 bool names_kml(std::string_view start) {
     while (const auto open = start.find('<') + 1) {
@@ -61,8 +41,31 @@ bool is_part_of_shapefile(const std::filesystem::path& file) {
 
 }  // namespace
 
+tl::expected<void, Refusal> plain_file(const std::filesystem::path& file, const std::string& wanted,
+                                       std::optional<std::uintmax_t> largest) {
+    const std::string name = file.string();
+    const auto refuse = [&](Refusal::Code code, const std::string& found) {
+        return tl::unexpected(Refusal{code, name, "", found, wanted + " on this computer"});
+    };
+    if (leads_elsewhere(name) || leads_elsewhere(std::filesystem::absolute(file).lexically_normal().string()))
+        return refuse(Refusal::Code::forbidden_source, "a name that leads to a network or into another file");
+    std::error_code error;
+    const auto status = std::filesystem::status(file, error);
+    if (status.type() == std::filesystem::file_type::not_found) return refuse(Refusal::Code::missing_file, "no such file");
+    if (error) return refuse(Refusal::Code::unreadable, "a file that cannot be reached (" + error.message() + ")");
+    if (std::filesystem::is_directory(status)) return refuse(Refusal::Code::not_a_file, "a folder");
+    if (!std::filesystem::is_regular_file(status)) return refuse(Refusal::Code::not_a_file, "a device or pipe");
+    const auto size = std::filesystem::file_size(file, error);
+    if (error) return refuse(Refusal::Code::unreadable, "a file that cannot be reached (" + error.message() + ")");
+    if (largest && size > *largest)
+        return tl::unexpected(Refusal{Refusal::Code::too_large, name, "",
+                                      "a file over " + std::to_string(*largest / 1024 / 1024) + " MiB",
+                                      "the files of one field"});
+    return {};
+}
+
 tl::expected<FileKind, Refusal> kind_of_file(const std::filesystem::path& file) {
-    if (auto plain = plain_file(file); !plain) return tl::unexpected(plain.error());
+    if (auto plain = plain_file(file, readable, largest_file); !plain) return tl::unexpected(plain.error());
     const std::string name = file.string();
     std::ifstream stream(file, std::ios::binary);
     if (!stream)

@@ -7,7 +7,9 @@
 //          beside a Shapefile's main file are known by their names, as nothing in them tells.
 #pragma once
 
+#include <cstdint>
 #include <filesystem>
+#include <optional>
 #include <string>
 #include <tl/expected.hpp>
 
@@ -28,5 +30,10 @@ enum class FileKind {
 };
 
 [[nodiscard]] tl::expected<FileKind, Refusal> kind_of_file(const std::filesystem::path& file);
+
+// Whether the name is that of a plain file on this computer, of at most `largest` bytes where that is given; `readable` says
+// what was expected.
+[[nodiscard]] tl::expected<void, Refusal> plain_file(const std::filesystem::path& file, const std::string& readable,
+                                                     std::optional<std::uintmax_t> largest);
 
 }  // namespace plugside

@@ -6,6 +6,7 @@
 #include <set>
 
 #include "app/batch/sample_fields.h"
+#include "geo/imagery/tile_maker.h"
 #include "tests/batch/run_program.h"
 
 namespace plugside::testing_batch {
@@ -36,7 +37,7 @@ std::string layers_of(const std::string& file) {
 
 TEST(SampleProject, IsMadeAgainByItsCommand) {
     const TemporaryFolder folder;
-    const Outcome outcome = run_batch({"simulate", "--sample", "creek-meadow", "--out", folder.at("again")});
+    const Outcome outcome = run_batch({"simulate", "--sample", "creek-meadow", "--imagery", "--out", folder.at("again")});
     ASSERT_EQ(outcome.code, 0) << outcome.err;
     EXPECT_EQ(content_of(folder.at("again/walk.gpx")), content_of(sample + "walk.gpx"));
     // the database file itself carries the version of the library that wrote it: its rows are compared
@@ -45,11 +46,58 @@ TEST(SampleProject, IsMadeAgainByItsCommand) {
         EXPECT_GT(rows.size(), 10u) << query;
         EXPECT_EQ(rows, rows_of(folder.at("again/" + file), query)) << query;
     };
+    // another version of the JPEG library may pack the picture differently, but not far from as well
+    const auto picture_bytes = [](const std::string& file) { return static_cast<double>(std::filesystem::file_size(file)); };
+    EXPECT_NEAR(picture_bytes(folder.at("again/imagery.tif")) / picture_bytes(sample + "imagery.tif"), 1.0, 0.02);
     same_rows("truth.gpkg", "select hex(geom), system_id, fan_bearing, mark from true_mounds");
     same_rows("truth.gpkg", "select hex(geom), system_id, depth_m from true_runs");
     same_rows("ground.gpkg", "select hex(geom) from field_boundaries");
     same_rows("ground.gpkg", "select hex(geom), name from barriers");
     same_rows("ground.gpkg", "select hex(geom), name, reason, kind from keep_clear_areas");
+}
+
+TEST(SampleProject, HasItsImageWhereItsGroundIs) {
+    ASSERT_LE(std::filesystem::file_size(sample + "imagery.tif"), 3u * 1024 * 1024);
+    const LocalFrame frame = LocalFrame::centred_on(made_up_place());
+    const auto source = ImagerySource::open(sample + "imagery.tif", frame);
+    ASSERT_TRUE(source) << sentence(source.error());
+    EXPECT_NEAR(source->facts().metres_per_pixel, 0.07, 1e-6);
+    EXPECT_GE(source->facts().reduced_copies, 3);
+    Polygon outline;
+    outline.outer.vertices = source->facts().outline;
+    const SimulatedField field = simulate_field(find_sample("creek-meadow")->options);
+    for (const LocalPoint corner : field.survey.ground.boundary.parts.at(0).outer.vertices)
+        EXPECT_TRUE(contains(outline, corner));
+    // soil is darker and less green than the grass beside it: at fresh mounds more often than at places 3 m away
+    auto maker = TileMaker::on(*source, {.size = 2048});
+    ASSERT_TRUE(maker);
+    const auto brown_at = [&](const ImageryTile& tile, LocalPoint corner, LocalPoint place) {
+        const auto column = static_cast<std::size_t>((place.east_m - corner.east_m) * 8.0);
+        const auto row = 2047 - static_cast<std::size_t>((place.north_m - corner.north_m) * 8.0);
+        const std::uint8_t* seen = &tile.rgba[(row * 2048 + column) * 4];
+        return seen[0] > seen[1];
+    };
+    int mounds = 0;
+    int brown = 0;
+    int brown_beside = 0;
+    for (const int column : {-1, 0})
+        for (const int row : {-1, 0}) {
+            const TilePlace at{3, column, row};
+            const auto tile = maker->make(at, TileCare::whole);
+            ASSERT_TRUE(tile && !tile->empty);
+            const LocalPoint corner = tile_corner(at, 2048);
+            for (const TrueMound& mound : field.truth.mounds) {
+                const LocalPoint fan = mound.plug + mound.fan.unit() * 0.3;
+                const LocalVector in = fan - corner;
+                if (in.east_m < 4.0 || in.north_m < 4.0 || in.east_m > 252.0 || in.north_m > 252.0) continue;
+                ++mounds;
+                brown += brown_at(*tile, corner, fan) ? 1 : 0;
+                brown_beside += brown_at(*tile, corner, fan + LocalVector{3.0, 0.0}) ? 1 : 0;
+            }
+        }
+    EXPECT_GT(mounds, 120);
+    EXPECT_GT(brown, mounds * 8 / 10);
+    EXPECT_LT(brown_beside, mounds * 4 / 10);
 }
 
 TEST(SampleProject, IsAMeadowOfAboutOneHundredAndFortyMoundsOverTwoAndAHalfHectares) {

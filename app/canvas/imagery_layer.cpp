@@ -1,0 +1,40 @@
+#include <QImage>
+#include <cmath>
+
+#include "app/canvas/imagery_scene.h"
+#include "app/canvas/map_layers.h"
+
+namespace plugside {
+
+// Pieces are joined on a sheet of their own: drawn over each other at a share of their strength, a coarse one would shine
+// through the finer one above it.
+void draw_imagery(MapSheet& sheet) {
+    if (!sheet.show.imagery || sheet.show.imagery->pieces.empty() || sheet.show.imagery->share <= 0.0) return;
+    const ImageryScene& scene = *sheet.show.imagery;
+    const double ratio = sheet.painter.device()->devicePixelRatioF();
+    QImage joined((sheet.view.size() * ratio).toSize(), QImage::Format_ARGB32_Premultiplied);
+    joined.setDevicePixelRatio(ratio);
+    joined.fill(Qt::transparent);
+    QPainter painter(&joined);
+    painter.setRenderHint(QPainter::SmoothPixmapTransform);
+    for (const ImageryPiece& piece : scene.pieces) {
+        if (sheet.stop.stop_requested()) return;
+        const QPointF upper_left = sheet.screen({piece.low.east_m, piece.low.north_m + piece.side_m});
+        const QPointF lower_right = sheet.screen({piece.low.east_m + piece.side_m, piece.low.north_m});
+        // whole pixels of the screen, so that no seam shows between neighbours
+        const auto whole = [ratio](double at) { return std::round(at * ratio) / ratio; };
+        const QRectF place(QPointF(whole(upper_left.x()), whole(upper_left.y())),
+                           QPointF(whole(lower_right.x()), whole(lower_right.y())));
+        if (!place.intersects(sheet.view.screen())) continue;
+        const QImage image(piece.tile->rgba.data(), piece.tile->size, piece.tile->size,
+                           QImage::Format_RGBA8888_Premultiplied);
+        painter.drawImage(place, image);
+    }
+    painter.end();
+    sheet.painter.save();
+    sheet.painter.setOpacity(scene.share);
+    sheet.painter.drawImage(QPointF(0.0, 0.0), joined);
+    sheet.painter.restore();
+}
+
+}  // namespace plugside

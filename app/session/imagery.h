@@ -1,0 +1,104 @@
+// The imagery that is open beside a field: which pictures, in which order, how strongly shown, and their tiles.
+//
+// Order:  by the day that they were taken, the latest on top; pictures without a day below those with one, in the order in
+//         which they were added.
+// Tone:   0..1, how strongly imagery is drawn in the light theme; under sunlight a fifth at the tone that holds at first.
+// scene:  what is there to draw of a view now, coarser tiles standing in for those still being made; asks for what is
+//         missing. `tiles_arrived` follows when a better one is to be had. The same object until something changes.
+// Copies: a large picture without reduced copies is copied in the background to `copies` (a folder of the program's), while
+//         it is shown roughly.
+// Memory: tiles of at most 160 MiB.
+// Errors: `refused`, with the refusal, so that what asks for an answer can be asked; a field that is replaced closes all.
+#pragma once
+
+#include <QObject>
+#include <QTimer>
+#include <filesystem>
+#include <list>
+#include <memory>
+#include <optional>
+#include <vector>
+
+#include "app/canvas/imagery_scene.h"
+#include "app/canvas/palette.h"
+#include "app/canvas/view_transform.h"
+#include "app/planning/background_work.h"
+#include "app/session/tile_workers.h"
+
+namespace plugside {
+
+struct OpenImagery {
+    std::uint64_t number = 0;
+    ImagerySource source;
+    bool visible = true;
+    GroundBox box;
+};
+
+class Imagery : public QObject {
+    Q_OBJECT
+
+public:
+    static constexpr double first_tone = 0.55;
+
+    explicit Imagery(std::filesystem::path copies, QObject* parent = nullptr);
+    ~Imagery() override;
+
+    // Closes what is open.
+    void lie_on(const LocalFrame& frame);
+    void add(const std::filesystem::path& file, const ImageryAnswers& answers = {});
+    void take_away(std::uint64_t number);
+    void show(std::uint64_t number, bool visible);
+    void set_tone(double tone);
+
+    [[nodiscard]] const std::vector<OpenImagery>& pictures() const { return pictures_; }  // the lowest first
+    [[nodiscard]] double tone() const { return tone_; }
+    [[nodiscard]] bool opening() const { return !waiting_.empty() || opening_.running(); }
+    [[nodiscard]] bool copying() const { return copying_.running(); }
+    [[nodiscard]] double share_copied() const { return copying_.share_done(); }
+
+    // Null where there is nothing to draw.
+    [[nodiscard]] std::shared_ptr<const ImageryScene> scene(const ViewTransform& view, double device_pixel_ratio,
+                                                            Theme theme);
+    // Whether all tiles of the last scene are made as well as they can be.
+    [[nodiscard]] bool settled() const { return last_wishes_.empty(); }
+
+Q_SIGNALS:
+    void changed();  // pictures, their order, visibility, tone, copies
+    void tiles_arrived();
+    void refused(const std::filesystem::path& file, const plugside::Refusal& refusal);
+
+private:
+    struct Waiting {
+        std::filesystem::path file;
+        ImageryAnswers answers;
+    };
+    struct Asked {
+        ViewTransform view;
+        double device_pixel_ratio = 1.0;
+        Theme theme = Theme::light;
+        std::uint64_t state = 0;
+        friend bool operator==(const Asked&, const Asked&) = default;
+    };
+    void open_next();
+    void take(ImagerySource source);
+    void copy_next();
+    void add_pieces(const OpenImagery& picture, const Asked& asked, ImageryScene& scene, std::vector<TileWish>& wishes);
+
+    std::filesystem::path copies_;
+    LocalFrame frame_;
+    std::vector<OpenImagery> pictures_;
+    double tone_ = first_tone;
+    std::uint64_t numbers_ = 0;
+    std::uint64_t state_ = 0;
+    std::list<Waiting> waiting_;
+    BackgroundWork opening_;
+    BackgroundWork copying_;
+    std::optional<Asked> asked_;
+    std::shared_ptr<const ImageryScene> scene_;
+    std::vector<TileWish> last_wishes_;
+    QTimer arrivals_;
+    TileStore store_;
+    TileWorkers workers_;  // last: they stop before what they use goes
+};
+
+}  // namespace plugside
