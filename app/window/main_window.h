@@ -5,6 +5,7 @@
 #include <QSettings>
 #include <QWidget>
 #include <functional>
+#include <map>
 #include <memory>
 
 #include "app/canvas/map_view.h"
@@ -59,7 +60,9 @@ protected:
 private:
     void lay_out();
     void bind_keys();
+    void bind_letters();
     void bind_step_keys();
+    void on_key_at(const QKeySequence& sequence, std::map<Step, std::function<void()>> acts);
     void bind_map_keys();
     void bind_file_keys();
     void on_key(const QKeySequence& sequence, std::function<void()> act);

@@ -1,6 +1,5 @@
 // The keys of the window, as they are told on the sheet of keys_overlay.cpp. A letter means what the step at hand makes of it.
 #include <QShortcut>
-#include <map>
 
 #include "app/stages/mound_facts.h"
 #include "app/window/main_window.h"
@@ -15,23 +14,28 @@ void MainWindow::on_key(const QKeySequence& sequence, std::function<void()> act)
 
 // A finding that is not seen is not answered by a key.
 bool MainWindow::findings_are_looked_at() const {
-    return choices_.step() == Step::walk && slip_->walk().part() == WalkPart::to_look_at && slip_->walk().digger_key() == nullptr;
+    return choices_.step() == Step::walk && slip_->walk().part() == WalkPart::to_look_at &&
+           slip_->walk().digger_key() == nullptr;
 }
 
 void MainWindow::bind_keys() {
+    bind_letters();
     bind_step_keys();
     bind_map_keys();
     bind_file_keys();
 }
 
-// One letter, one act a step.
-void MainWindow::bind_step_keys() {
-    using Acts = std::map<Step, std::function<void()>>;
-    const auto key = [this](const QKeySequence& sequence, Acts acts) {
-        on_key(sequence, [this, acts = std::move(acts)] {
-            const auto act = acts.find(choices_.step());
-            if (act != acts.end() && session_.field()) act->second();
-        });
+// What a key does at each step that it does something at.
+void MainWindow::on_key_at(const QKeySequence& sequence, std::map<Step, std::function<void()>> acts) {
+    on_key(sequence, [this, acts = std::move(acts)] {
+        const auto act = acts.find(choices_.step());
+        if (act != acts.end() && session_.field()) act->second();
+    });
+}
+
+void MainWindow::bind_letters() {
+    const auto key = [this](const QKeySequence& sequence, std::map<Step, std::function<void()>> acts) {
+        on_key_at(sequence, std::move(acts));
     };
     const auto finding = [this](void (FindingsView::*act)()) {
         return [this, act] {
@@ -81,18 +85,32 @@ void MainWindow::bind_step_keys() {
     key(Qt::Key_Y, {{Step::ground, draw(Stroke::split)},
                     {Step::systems, in_corrections([](CorrectionsView& view) { view.answer(true); })}});
     key(Qt::Key_Z, {{Step::systems, say(Saying::aside)}});
-    key(Qt::Key_PageDown, {{Step::walk, finding(&FindingsView::next)},
-                           {Step::systems, in_corrections([](CorrectionsView& view) { view.next_question(); })},
-                           {Step::sets, set(&SetsPage::next)}});
-    key(Qt::Key_PageUp, {{Step::walk, finding(&FindingsView::previous)}, {Step::sets, set(&SetsPage::previous)}});
-    key(Qt::Key_Delete, {{Step::ground, [this] { drawing_->remove_picked(); }},
-                         {Step::systems, in_corrections([](CorrectionsView& view) { view.lift_picked(); })}});
-    key(Qt::Key_Backspace, {{Step::walk,
-                             [this] {
-                                 if (DiggerKeyView* asked = slip_->walk().digger_key()) asked->back();
-                             }},
-                            {Step::ground, [this] { drawing_->take_corner_back(); }},
-                            {Step::systems, [this] { correcting_->take_corner_back(); }}});
+}
+
+void MainWindow::bind_step_keys() {
+    const auto finding = [this](void (FindingsView::*act)()) {
+        return [this, act] {
+            if (findings_are_looked_at()) (slip_->walk().findings().*act)();
+        };
+    };
+    const auto corrections = [this](void (CorrectionsView::*act)()) {
+        return [this, act] {
+            if (slip_->systems().correcting()) (slip_->systems().corrections().*act)();
+        };
+    };
+    on_key_at(Qt::Key_PageDown, {{Step::walk, finding(&FindingsView::next)},
+                                 {Step::systems, corrections(&CorrectionsView::next_question)},
+                                 {Step::sets, [this] { slip_->sets().next(); }}});
+    on_key_at(Qt::Key_PageUp,
+              {{Step::walk, finding(&FindingsView::previous)}, {Step::sets, [this] { slip_->sets().previous(); }}});
+    on_key_at(Qt::Key_Delete, {{Step::ground, [this] { drawing_->remove_picked(); }},
+                               {Step::systems, corrections(&CorrectionsView::lift_picked)}});
+    on_key_at(Qt::Key_Backspace, {{Step::walk,
+                                   [this] {
+                                       if (DiggerKeyView* asked = slip_->walk().digger_key()) asked->back();
+                                   }},
+                                  {Step::ground, [this] { drawing_->take_corner_back(); }},
+                                  {Step::systems, [this] { correcting_->take_corner_back(); }}});
     // while the questions about a digger are asked, digits answer them
     const auto step_or_answer = [this](int number, Step step) {
         return [this, number, step] {

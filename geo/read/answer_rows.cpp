@@ -190,6 +190,34 @@ std::vector<GeographicRule> rules_from(const ReadLayer& note_rules, FindingList&
     return rules;
 }
 
+std::vector<GeographicFact> facts_from(const ReadLayer& known_facts, FindingList& findings) {
+    std::vector<GeographicFact> facts;
+    for (const ReadRow& row : known_facts.rows) {
+        Cells cells(known_facts, row);
+        const auto kind = fact_kind_from_text(cells.text("kind"));
+        GeographicFact read;
+        read.place = row.place;
+        read.fact.kind = kind.value_or(FactKind::same_system);
+        read.fact.marks = cells.names("marks");
+        if (auto line = cells.places("line"); !line.empty()) read.line = std::move(line);
+        read.fact.log_strength = cells.number("log_strength", 1e-9, 1e9);
+        read.fact.said_by = cells.text("said_by");
+        if (const auto seconds = cells.number("said_at", -1e12, 1e12))
+            read.fact.said_at = UtcTime{std::chrono::milliseconds(std::llround(1000.0 * *seconds))};
+        cells.demand(kind.has_value(), "kind");
+        KnownFact whole = read.fact;
+        if (read.line) whole.line = Polyline{std::vector<LocalPoint>(read.line->size())};
+        const auto missing = what_is_missing(whole);
+        if (!cells.understood())
+            findings.add(row.place, "what was said of systems cannot be told from " + cells.wrong() + "; it is not used");
+        else if (missing && read.line == std::nullopt)
+            findings.add(row.place, "what was said of systems is not whole: " + *missing + "; it is not used");
+        else
+            facts.push_back(std::move(read));
+    }
+    return facts;
+}
+
 std::vector<GeographicFinding> findings_of_reading(const ReadLayer& layer, FindingList& findings) {
     std::vector<GeographicFinding> of_reading;
     for (const ReadRow& row : layer.rows) {

@@ -27,6 +27,8 @@ namespace plugside {
 [[nodiscard]] GeographicRecord record_as_it_stands(const GeographicMark& mark);
 [[nodiscard]] std::vector<GeographicAnswer> answers_from(const ReadLayer& finding_answers, FindingList& findings);
 [[nodiscard]] std::vector<GeographicRule> rules_from(const ReadLayer& note_rules, FindingList& findings);
+// fact: what a person said of systems; one that is not whole (what_is_missing) is not used.
+[[nodiscard]] std::vector<GeographicFact> facts_from(const ReadLayer& known_facts, FindingList& findings);
 [[nodiscard]] std::vector<GeographicFinding> findings_of_reading(const ReadLayer& layer, FindingList& findings);
 
 }  // namespace plugside

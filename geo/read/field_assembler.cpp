@@ -133,6 +133,7 @@ void FieldAssembler::add(GeographicFile file) {
         findings.add("", std::to_string(again_) + " marks of the file are there already; they are not added again");
     add_ground(file.ground);
     for (SetDecision& decision : file.decisions) add_decision(std::move(decision), renamed);
+    for (GeographicFact& fact : file.known) add_fact(std::move(fact), renamed);
     const std::string name = std::filesystem::path(file.file).filename().string();
     for (GeographicAnswer& answer : file.answers) answers_.add_answer(std::move(answer), name, renamed);
     for (GeographicRule& rule : file.note_rules) answers_.add_rule(std::move(rule), name, renamed, walk_ids);
@@ -246,6 +247,31 @@ void FieldAssembler::add_ground(const GeographicGround& ground) {
             [](const KeepClearArea& a, const KeepClearArea& b) {
                 return a.name == b.name && a.reason == b.reason && a.kind == b.kind && same_polygon(a.area, b.area);
             });
+    const auto add_gaps = [&](const std::vector<GeographicGap>& gaps, std::vector<Gap>& to) {
+        for (const GeographicGap& gap : gaps)
+            add(to, to.size(), Gap{gap.name, field_.frame.to_local(gap.at), Metres::of(gap.width_m)},
+                [](const Gap& a, const Gap& b) { return a.name == b.name && distance_m(a.at, b.at) <= same_place_m; });
+    };
+    add_gaps(ground.crossings, all.crossings);
+    add_gaps(ground.gates, all.gates);
+    for (const GeographicPolygon& part : ground.untreated)
+        add(all.untreated.parts, all.untreated.parts.size(), to_local(field_.frame, part), same_polygon);
+}
+
+void FieldAssembler::add_fact(GeographicFact read, const Renamed& renamed) {
+    KnownFact fact = std::move(read.fact);
+    for (std::string& mark : fact.marks)
+        if (const auto found = renamed.find(mark); found != renamed.end()) mark = found->second;
+    if (read.line) fact.line = Polyline{to_local(field_.frame, *read.line)};
+    const auto same = [&](const KnownFact& other) {
+        const bool lines = other.line && fact.line ? same_line(other.line->vertices, fact.line->vertices)
+                                                   : other.line.has_value() == fact.line.has_value();
+        return lines && other.kind == fact.kind && other.marks == fact.marks;
+    };
+    auto& known = field_.survey.known;
+    if (std::any_of(known.begin(), known.end(), same)) return;
+    known.push_back(std::move(fact));
+    anything_new_ = true;
 }
 
 // A decision names marks as its own file does. One that the field had before stays as it is.

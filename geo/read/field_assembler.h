@@ -70,6 +70,7 @@ private:
     void add_mark(GeographicMark mark, LocalPoint at, std::size_t walk, Renamed& renamed, FindingList& findings);
     void add_ground(const GeographicGround& ground);
     void add_decision(SetDecision decision, const Renamed& renamed);
+    void add_fact(GeographicFact fact, const Renamed& renamed);
     void add_faults();
 
     FieldSurvey field_;

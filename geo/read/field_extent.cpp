@@ -116,6 +116,11 @@ std::optional<Refusal> refusal_of_ground(const GeographicFile& file, GeographicP
         if (auto refusal = refusal_of_line("a barrier", barrier.line)) return refusal;
     for (const GeographicKeepClear& area : file.ground.keep_clear)
         if (auto refusal = refusal_of_polygon("a keep-clear area", area.area)) return refusal;
+    for (const GeographicPolygon& part : file.ground.untreated)
+        if (auto refusal = refusal_of_polygon("an untreated piece", part)) return refusal;
+    for (const auto* gaps : {&file.ground.crossings, &file.ground.gates})
+        for (const GeographicGap& gap : *gaps)
+            if (auto refusal = refusal_of_line("a crossing or gate", {gap.at})) return refusal;
     return std::nullopt;
 }
 

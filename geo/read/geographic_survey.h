@@ -17,6 +17,7 @@
 #include "core/survey/decision.h"
 #include "core/survey/finding.h"
 #include "core/survey/ground.h"
+#include "core/survey/known_fact.h"
 #include "core/survey/mound.h"
 #include "core/survey/note_rule.h"
 #include "geo/frame/geographic_shapes.h"
@@ -85,10 +86,25 @@ struct GeographicKeepClear {
     GeographicPolygon area;
 };
 
+struct GeographicGap {
+    std::string name;
+    GeographicPoint at;
+    double width_m = 1.0;
+};
+
+struct GeographicFact {
+    std::string place;  // in the file
+    KnownFact fact;     // but its line
+    std::optional<GeographicLine> line;
+};
+
 struct GeographicGround {
     std::vector<GeographicPolygon> boundary;
     std::vector<GeographicBarrier> barriers;
     std::vector<GeographicKeepClear> keep_clear;
+    std::vector<GeographicGap> crossings;
+    std::vector<GeographicGap> gates;
+    std::vector<GeographicPolygon> untreated;
 };
 
 // The contents of one file.
@@ -101,6 +117,7 @@ struct GeographicFile {
     std::vector<GeographicAnswer> answers;
     std::vector<GeographicFinding> of_reading;
     std::vector<GeographicRule> note_rules;
+    std::vector<GeographicFact> known;
     std::uint64_t revision = 0;  // of a plan handed out before
     std::vector<ReadFinding> findings;
     bool gathered = false;  // its contents went into another file's (photographs)

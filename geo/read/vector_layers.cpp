@@ -10,9 +10,21 @@ namespace plugside {
 
 namespace {
 
-constexpr std::array<std::string_view, 11> layers_read{
-    "field_boundaries", "barriers",       "keep_clear_areas", "mounds",   "walk_tracks", "set_decisions",
-    "set_points",       "survey_summary", "finding_answers",  "findings", "note_rules"};
+constexpr std::array<std::string_view, 15> layers_read{"field_boundaries",
+                                                       "barriers",
+                                                       "keep_clear_areas",
+                                                       "mounds",
+                                                       "walk_tracks",
+                                                       "set_decisions",
+                                                       "set_points",
+                                                       "survey_summary",
+                                                       "finding_answers",
+                                                       "findings",
+                                                       "note_rules",
+                                                       "crossings",
+                                                       "gates",
+                                                       "untreated_areas",
+                                                       "known_facts"};
 constexpr std::array<std::string_view, 7> layers_computed_anew{
     "burrow_systems", "main_runs", "probe_points", "unwalked_areas", "rounds", "system_alternatives", "walked_areas"};
 
@@ -65,6 +77,7 @@ private:
         result_.walks = std::move(walks.walks);
         result_.decisions = decisions_from(layer("set_decisions"), layer("set_points"), findings_);
         result_.answers = answers_from(layer("finding_answers"), findings_);
+        result_.known = facts_from(layer("known_facts"), findings_);
         result_.note_rules = rules_from(layer("note_rules"), findings_);
         result_.of_reading = findings_of_reading(layer("findings"), findings_);
         const ReadLayer& summary = layer("survey_summary");
@@ -88,7 +101,28 @@ private:
             for (const GeographicLine& line : row.shape.lines)
                 result_.ground.barriers.push_back({text_of(barriers.value(row, "name")), line});
         }
+        for (const ReadRow& row : layer("untreated_areas").rows) {
+            if (row.shape.polygons.empty() || !row.shape.lines.empty() || !row.shape.points.empty())
+                return tl::unexpected(wrong_shape(row, "a polygon"));
+            for (const GeographicPolygon& part : row.shape.polygons) result_.ground.untreated.push_back(part);
+        }
+        if (auto gaps = read_gaps("crossings", result_.ground.crossings); !gaps) return gaps;
+        if (auto gaps = read_gaps("gates", result_.ground.gates); !gaps) return gaps;
         return read_keep_clear();
+    }
+
+    tl::expected<void, Refusal> read_gaps(const char* name, std::vector<GeographicGap>& gaps) {
+        const ReadLayer& from = layer(name);
+        for (const ReadRow& row : from.rows) {
+            if (row.shape.points.empty() || !row.shape.lines.empty() || !row.shape.polygons.empty())
+                return tl::unexpected(wrong_shape(row, "a point"));
+            const auto width = number_of(from.value(row, "width_m"));
+            const bool usable = width && *width > 0.0 && *width < 10000.0;
+            if (!usable) findings_.add(row.place, "the width of this gap is no length above 0; a metre is taken");
+            for (const GeographicPoint at : row.shape.points)
+                gaps.push_back({text_of(from.value(row, "name")), at, usable ? *width : 1.0});
+        }
+        return {};
     }
 
     tl::expected<void, Refusal> read_keep_clear() {

@@ -59,6 +59,26 @@ LayerContent finding_layer(const std::vector<AnsweredFinding>& findings, const L
     return layer;
 }
 
+LayerContent fact_layer(const Survey& survey, const LocalFrame& frame) {
+    LayerContent layer{"known_facts",
+                       ShapeKind::none,
+                       {{"kind", ColumnKind::text},
+                        {"marks", ColumnKind::text},
+                        {"line", ColumnKind::text},
+                        {"log_strength", ColumnKind::number},
+                        {"said_by", ColumnKind::text},
+                        {"said_at", ColumnKind::number}},
+                       {}};
+    for (const KnownFact& fact : survey.known)
+        layer.rows.push_back(
+            {{},
+             {to_text(fact.kind), fact.marks.empty() ? Value() : Value(json_of(fact.marks)),
+              fact.line ? Value(json_of_places(fact.line->vertices, frame)) : Value(),
+              fact.log_strength ? Value(*fact.log_strength) : Value(), text_or_null(fact.said_by),
+              fact.said_at ? Value(static_cast<double>(fact.said_at->time_since_epoch().count()) / 1000.0) : Value()}});
+    return layer;
+}
+
 LayerContent answer_layer(const Survey& survey, const LocalFrame& frame) {
     LayerContent layer{"finding_answers",
                        ShapeKind::none,

@@ -9,6 +9,8 @@
 //                  position_sd_m. With what the layer `mounds` has of recorded places they give back every answer.
 // note_rules:      corrections of how notes are read, in the order made: walk_id (null: every walk), words, means, mark (null: every
 //                  mark).
+// known_facts:     what a person said of systems (Survey::known), in the order said: kind, marks (JSON list), line (JSON list of
+//                  longitude and latitude), log_strength, said_by, said_at (seconds since 1970, UTC).
 // Cost: linear.
 #pragma once
 
@@ -23,6 +25,7 @@ namespace plugside {
 
 [[nodiscard]] LayerContent finding_layer(const std::vector<AnsweredFinding>& findings, const LocalFrame& frame);
 [[nodiscard]] LayerContent answer_layer(const Survey& survey, const LocalFrame& frame);
+[[nodiscard]] LayerContent fact_layer(const Survey& survey, const LocalFrame& frame);
 [[nodiscard]] LayerContent note_rule_layer(const Survey& survey);
 
 }  // namespace plugside

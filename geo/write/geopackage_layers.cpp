@@ -29,6 +29,7 @@ tl::expected<void, Refusal> write_geopackage(const FieldSurvey& field, const Pla
     layers.push_back(set_decision_layer(survey));
     layers.push_back(finding_layer(*findings, field.frame));
     layers.push_back(answer_layer(survey, field.frame));
+    layers.push_back(fact_layer(survey, field.frame));
     layers.push_back(note_rule_layer(survey));
     layers.push_back(alternative_layer(survey, plan));
     layers.push_back(summary_layer(field, plan));

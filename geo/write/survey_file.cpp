@@ -65,6 +65,7 @@ tl::expected<void, Refusal> write_survey(const FieldSurvey& field, const SurveyJ
     for (LayerContent& layer : ground_layers(survey.ground, field.frame)) layers.push_back(std::move(layer));
     layers.push_back(finding_layer(judged.findings, field.frame));
     layers.push_back(answer_layer(survey, field.frame));
+    layers.push_back(fact_layer(survey, field.frame));
     layers.push_back(note_rule_layer(survey));
     layers.push_back(area_layer("walked_areas", coverage.walked, field.frame));
     layers.push_back(area_layer("unwalked_areas", coverage.unwalked, field.frame));

@@ -161,6 +161,17 @@ LayerContent set_decision_layer(const Survey& survey) {
     return layer;
 }
 
+namespace {
+
+LayerContent gap_layer(const char* name, const std::vector<Gap>& gaps, const LocalFrame& frame) {
+    LayerContent layer{name, ShapeKind::point, {{"name", ColumnKind::text}, {"width_m", ColumnKind::number}}, {}};
+    for (const Gap& gap : gaps)
+        layer.rows.push_back({frame.to_geographic(gap.at), {text_or_null(gap.name), gap.width.value()}});
+    return layer;
+}
+
+}  // namespace
+
 std::vector<LayerContent> ground_layers(const Ground& ground, const LocalFrame& frame) {
     LayerContent boundaries{"field_boundaries", ShapeKind::polygons, {{"area_m2", ColumnKind::number}}, {}};
     if (!ground.boundary.empty())
@@ -176,10 +187,16 @@ std::vector<LayerContent> ground_layers(const Ground& ground, const LocalFrame& 
     for (const KeepClearArea& area : ground.keep_clear)
         keep_clear.rows.push_back({std::vector<GeographicPolygon>{to_geographic(frame, area.area)},
                                    {text_or_null(area.name), text_or_null(area.reason), to_text(area.kind)}});
+    LayerContent untreated{"untreated_areas", ShapeKind::polygons, {{"area_m2", ColumnKind::number}}, {}};
+    if (!ground.untreated.empty())
+        untreated.rows.push_back({to_geographic(frame, ground.untreated), {area_m2(ground.untreated)}});
     std::vector<LayerContent> layers;
     layers.push_back(std::move(boundaries));
     layers.push_back(std::move(barriers));
     layers.push_back(std::move(keep_clear));
+    layers.push_back(gap_layer("crossings", ground.crossings, frame));
+    layers.push_back(gap_layer("gates", ground.gates, frame));
+    layers.push_back(std::move(untreated));
     return layers;
 }
 

@@ -76,6 +76,9 @@ inline Ground example_ground() {
     ground.barriers = {{"ditch", {{{40.0, -60.0}, {41.0, 0.0}, {43.5, 80.0}}}}, {"", {{{-50.0, 0.0}, {-40.0, 0.0}}}}};
     ground.keep_clear = {{"house", "people live there", KeepClearKind::building, rectangle(70.0, 50.0, 78.0, 58.0)},
                          {"", "", KeepClearKind::other, rectangle(-45.0, -55.0, -40.0, -50.0)}};
+    ground.crossings = {{"culvert", {43.0, 60.0}, Metres::of(1.5)}};
+    ground.gates = {{"", {-50.0, 0.0}, Metres::of(3.0)}, {"north gate", {20.0, 80.0}, Metres::of(4.0)}};
+    ground.untreated.parts = {rectangle(0.0, 60.0, 20.0, 75.0)};
     return ground;
 }
 
@@ -136,6 +139,10 @@ inline FieldSurvey answered_field(GeographicPoint centre = {-120.0001, 38.25}) {
                             {"own set aside: other vole", Answer::accepted, aside},
                             {"lost sign: M005", Answer::accepted, example_mend(MendKind::take_back, {"M005"})},
                             {"far from track: M004", Answer::refused, Mend{}}};
+    field.survey.known = {
+        {FactKind::different_systems, {"M001", "M004"}, {}, {}, "", {}},
+        {FactKind::probe_nothing, {"M001", "M002"}, {}, 2.5, "the \"foreman\"", UtcTime{std::chrono::seconds(1772357400)}},
+        {FactKind::no_run_across, {}, Polyline{{{5.0, 5.0}, {25.0, 5.5}}}, {}, "", {}}};
     field.survey.note_rules = {{"walk 1", "gr", "fresh"}, {"", "xyzzy \"b\"", ""}, {"walk 2", "bk", "crushed", "M004"}};
     Finding lost;
     lost.id = "lost sign: M005";
@@ -281,6 +288,19 @@ inline void expect_same_ground(const FieldSurvey& a, const FieldSurvey& b) {
         EXPECT_EQ(one.keep_clear[i].kind, other.keep_clear[i].kind);
         expect_same_polygon(a.frame, one.keep_clear[i].area, b.frame, other.keep_clear[i].area);
     }
+    const auto expect_same_gaps = [&](const std::vector<Gap>& these, const std::vector<Gap>& those) {
+        ASSERT_EQ(these.size(), those.size());
+        for (std::size_t i = 0; i < these.size(); ++i) {
+            EXPECT_EQ(these[i].name, those[i].name);
+            EXPECT_EQ(these[i].width, those[i].width);
+            expect_same_place(a.frame, these[i].at, b.frame, those[i].at);
+        }
+    };
+    expect_same_gaps(one.crossings, other.crossings);
+    expect_same_gaps(one.gates, other.gates);
+    ASSERT_EQ(one.untreated.parts.size(), other.untreated.parts.size());
+    for (std::size_t i = 0; i < one.untreated.parts.size(); ++i)
+        expect_same_polygon(a.frame, one.untreated.parts[i], b.frame, other.untreated.parts[i]);
 }
 
 inline void expect_same_segments(const FieldSurvey& a, const std::vector<TrackSegment>& one, const FieldSurvey& b,

@@ -253,6 +253,20 @@ void expect_ground(Expected& expected, const FieldSurvey& field, const Plan& pla
         expected.value("kind", to_text(area.kind));
         expected.next();
     }
+    const auto expect_gaps = [&](const char* layer, const std::vector<Gap>& gaps) {
+        expected.layer(layer);
+        for (const Gap& gap : gaps) {
+            expected.value("geom", "POINT (" + expected.place(gap.at) + ")");
+            gap.name.empty() ? expected.null("name") : expected.value("name", gap.name);
+            expected.value("width_m", gap.width.value());
+            expected.next();
+        }
+    };
+    expect_gaps("crossings", ground.crossings);
+    expect_gaps("gates", ground.gates);
+    expected.layer("untreated_areas");
+    expected.value("geom", expected.polygons(ground.untreated.parts));
+    expected.value("area_m2", 20.0 * 15.0);
     expected.layer("unwalked_areas");
     const double areas[] = {50.0 * 40.0, 400.0};
     for (std::size_t i = 0; i < plan.unwalked.parts.size(); ++i, expected.next()) {
@@ -353,6 +367,21 @@ void expect_answers(Expected& expected, const FieldSurvey& field) {
     }
 }
 
+void expect_facts(Expected& expected, const FieldSurvey& field) {
+    expected.layer("known_facts");
+    const std::string line =
+        "json:[" + json_place({5.0, 5.0}, field.frame) + "," + json_place({25.0, 5.5}, field.frame) + "]";
+    const std::string rows[][6] = {
+        {"different systems", R"(json:["M001", "M004"])", "\\N", "\\N", "\\N", "\\N"},
+        {"probe nothing", R"(json:["M001", "M002"])", "\\N", "2.5", "the \"foreman\"", "1772357400"},
+        {"no run across", "\\N", line, "\\N", "\\N", "\\N"}};
+    for (const auto& row : rows) {
+        const char* const columns[] = {"kind", "marks", "line", "log_strength", "said_by", "said_at"};
+        for (std::size_t i = 0; i < 6; ++i) expected.value(columns[i], row[i]);
+        expected.next();
+    }
+}
+
 void expect_note_rules(Expected& expected) {
     expected.layer("note_rules");
     const char* const rows[][4] = {
@@ -406,6 +435,7 @@ std::string expected_layers(const FieldSurvey& field, const Plan& plan, LengthUn
     expect_ground(expected, field, plan);
     expect_tables(expected);
     expect_answers(expected, field);
+    expect_facts(expected, field);
     expect_note_rules(expected);
     expect_findings(expected, field);
     return expected.text();

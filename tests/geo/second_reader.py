@@ -122,7 +122,8 @@ def main(package, expected_file):
     kinds = dict(db.execute("SELECT table_name, geometry_type_name FROM gpkg_geometry_columns"))
     for layer, kind in {"mounds": "POINT", "burrow_systems": "MULTIPOLYGON", "main_runs": "LINESTRING",
                         "probe_points": "POINT", "set_points": "POINT", "walk_tracks": "MULTILINESTRING",
-                        "findings": "POINT", "field_boundaries": "MULTIPOLYGON", "barriers": "MULTILINESTRING",
+                        "findings": "POINT", "crossings": "POINT", "gates": "POINT", "untreated_areas": "MULTIPOLYGON",
+                        "field_boundaries": "MULTIPOLYGON", "barriers": "MULTILINESTRING",
                         "keep_clear_areas": "MULTIPOLYGON", "unwalked_areas": "MULTIPOLYGON"}.items():
         if kinds.get(layer) != kind:
             problem(f"{layer}: shapes of kind {kinds.get(layer)}, expected {kind}")

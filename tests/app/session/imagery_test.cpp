@@ -20,6 +20,7 @@ using testing_support::TemporaryFolder;
 const std::filesystem::path meadow = PLUGSIDE_SOURCE_DIR "/sample-projects/creek-meadow/imagery.tif";
 
 struct OpenMeadow {
+    QApplication& program = application();  // before what its event loop serves
     TemporaryFolder folder;
     Imagery imagery{folder.path() / "copies"};
     ViewTransform view{{0.0, 0.0}, 4.0, QSizeF(640.0, 480.0)};

@@ -13,7 +13,7 @@ namespace {
 
 FieldSurvey noted_field() {
     FieldSurvey field = example_field().field;
-    const std::vector<std::string> notes{"fan 0 gr",      "fan 90 gr", "fan 180 older", "dog, fan 270 fresh",
+    const std::vector<std::string> notes{"fan 0 kv",      "fan 90 kv", "fan 180 older", "dog, fan 270 fresh",
                                          "zz crushed qq", "",          "mole"};
     for (std::size_t i = 0; i < notes.size(); ++i) {
         field.survey.mounds[i].note = notes[i];
@@ -79,7 +79,7 @@ TEST_F(NotesViewTest, FiltersKeepTheNotesWithARestAndThoseThatSpeakOfSomebody) {
 }
 
 TEST_F(NotesViewTest, ThePiecesOfANoteAreTheNote) {
-    const std::string note = "  fan 135, gr! zz (dog) señal 2\"";
+    const std::string note = "  fan 135, kv! zz (dog) señal 2\"";
     QString whole;
     for (const NotePiece& piece : pieces_of(note, read_note(note))) whole += piece.text;
     EXPECT_EQ(whole, QString::fromStdString(note));
@@ -90,7 +90,7 @@ TEST_F(NotesViewTest, OneNotePutRightChangesThatMarkAloneAndUndoneAllIsAsRead) {
     open(noted_field());
     const Survey before = survey();
     view_.show_note_of(0);
-    EXPECT_EQ(view_.words().picked(), "gr");
+    EXPECT_EQ(view_.words().picked(), "kv");
     view_.say(meaning_of("old"));
     view_.correct_this_note();
     EXPECT_EQ(survey().mounds[0].freshness, Freshness::older);
@@ -157,7 +157,7 @@ TEST_F(NotesViewTest, TenThousandNotesAreNotReadBeforeTheyAreShown) {
     for (int i = 0; i < 10000; ++i) {
         mound.name = "N" + std::to_string(i);
         mound.plug = {8.0 * (i % 100), 30.0 + 8.0 * (i / 100)};
-        mound.note = "fan " + std::to_string(i % 360) + (i % 7 == 0 ? " gr" : " fresh");
+        mound.note = "fan " + std::to_string(i % 360) + (i % 7 == 0 ? " kv" : " fresh");
         field.survey.mounds.push_back(mound);
     }
     open(std::move(field));

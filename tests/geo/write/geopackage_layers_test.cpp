@@ -40,6 +40,20 @@ void expect_same_survey(const FieldSurvey& a, const FieldSurvey& b) {
     }
     expect_same_ground(a, b);
     EXPECT_EQ(a.survey.decisions, b.survey.decisions);
+    ASSERT_EQ(a.survey.known.size(), b.survey.known.size());
+    for (std::size_t i = 0; i < a.survey.known.size(); ++i) {
+        KnownFact one = a.survey.known[i];
+        KnownFact other = b.survey.known[i];
+        ASSERT_EQ(one.line.has_value(), other.line.has_value());
+        if (one.line) {
+            ASSERT_EQ(one.line->vertices.size(), other.line->vertices.size());
+            for (std::size_t k = 0; k < one.line->vertices.size(); ++k)
+                expect_same_place(a.frame, one.line->vertices[k], b.frame, other.line->vertices[k]);
+        }
+        one.line.reset();
+        other.line.reset();
+        EXPECT_EQ(one, other);
+    }
 }
 
 // UTM zone edge, the 180th meridian, the equator, far north, the southern hemisphere.
