@@ -101,7 +101,7 @@ void CorrectionsView::build_sayings() {
         auto* key = new KeyButton(button.word, button.key, choices_, sayings_);
         key->setToolTip(button.tip);
         connect(key, &QPushButton::clicked, this, [this, saying = button.saying] { tool_.say(saying); });
-        grid->addWidget(key, place / 4, place % 4);
+        grid->addWidget(key, place / 3, place % 3);
         ++place;
     }
 }

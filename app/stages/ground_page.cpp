@@ -148,7 +148,7 @@ void GroundPage::build_pens() {
         key->setToolTip(stroke_help(stroke));
         connect(key, &QPushButton::clicked, this, [this, stroke] { tool_.take(stroke); });
         pen_keys_.push_back(key);
-        grid->addWidget(key, static_cast<int>(i / 4), static_cast<int>(i % 4));
+        grid->addWidget(key, static_cast<int>(i / 3), static_cast<int>(i % 3));
     }
 }
 
