@@ -185,9 +185,7 @@ private:
     }
 
     // Corrections of how notes are read are obeyed anew, by the notes that are read now.
-    bool follows_from_a_rule(const MendAnswer& answer) const {
-        return is_of_note_rule(answer) && !before_.survey.note_rules.empty();
-    }
+    bool follows_from_a_rule(const MendAnswer& answer) const { return is_of_note_rule(answer); }
     std::vector<NoteRule> rules_now() {
         std::vector<NoteRule> rules = before_.survey.note_rules;
         for (NoteRule& rule : rules) {

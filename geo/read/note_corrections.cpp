@@ -168,25 +168,19 @@ void use_note_rules(Survey& survey, const LocalFrame& frame, std::vector<NoteRul
     const RuleBook book(rules);
     FanTurner turner(survey, frame);
     std::vector<MendAnswer> answers;
-    std::unordered_set<std::string> given_up;  // ids; those of rules that this survey does not have stay
     for (Mound& mound : survey.mounds) {
         if (mound.note.empty()) continue;
         const std::string& walk = walk_of(survey, mound);
         const std::vector<NoteRule> holding = book.holding(walk, mound);
-        const bool held = !earlier.holding(walk, mound).empty();
-        if (held)
-            for (const MendKind kind : {MendKind::fan, MendKind::freshness, MendKind::sign})
-                given_up.insert(answer_for(mound, kind).finding);
         if (holding.empty()) {
-            if (held) mound.mentions = read_note(mound.note).mentions;
+            if (!earlier.holding(walk, mound).empty()) mound.mentions = read_note(mound.note).mentions;
             continue;
         }
         const NoteReading ruled = reread_note(mound.note, walk, holding);
         mound.mentions = ruled.mentions;
         add_changes(read_note(mound.note), ruled, mound, turner, answers);
     }
-    for (const MendAnswer& answer : answers) given_up.insert(answer.finding);
-    std::erase_if(survey.answers, [&](const MendAnswer& answer) { return given_up.contains(answer.finding); });
+    std::erase_if(survey.answers, is_of_note_rule);
     survey.answers.insert(survey.answers.begin(), std::make_move_iterator(answers.begin()),
                           std::make_move_iterator(answers.end()));
     survey.note_rules = std::move(rules);

@@ -41,8 +41,9 @@ TEST_F(CarryOver, NamesFollowTheirMarksByPlace) {
     FieldSurvey before = read({name, none, lat, lon, fan, none});
     decide(before.survey, {{ProbeKind::between_mounds, "1", "3"}, SetChoice::kept, std::nullopt});
     before.survey.known.push_back({FactKind::same_system, {"1", "2"}, {}, {}, "", {}});
-    answer_finding(before.survey,
-                   {"double mark: 2, 3", Answer::accepted, {MendKind::set_aside, {"2"}, {}, {}, 0.0, {}, {}, "stepped on", {}}});
+    answer_finding(
+        before.survey,
+        {"double mark: 2, 3", Answer::accepted, {MendKind::set_aside, {"2"}, {}, {}, 0.0, {}, {}, "stepped on", {}}});
     FieldSurvey again = read({none, name, lat, lon, fan, none}, before.frame);
     const CarriedOver carried = carry_over(before, again);
     EXPECT_EQ(carried.without_mark, 0U);

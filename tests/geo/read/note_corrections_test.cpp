@@ -78,15 +78,6 @@ TEST(NoteCorrections, a_rule_of_one_mark_is_about_that_mark_alone_and_goes_befor
     EXPECT_EQ(named(corrected, "M2"), named(survey(), "M2"));
 }
 
-TEST(NoteCorrections, an_answer_whose_rule_is_not_there_stays_until_a_rule_says_otherwise) {
-    Survey corrected = survey();
-    use_note_rules(corrected, frame, {{"walk 1", "gr", "old"}});
-    corrected.note_rules.clear();  // as after a file that keeps answers alone
-    use_note_rules(corrected, frame, {{"walk 1", "gr", "crushed", "M1"}});
-    EXPECT_EQ(named(corrected, "M1").freshness, Freshness::crushed);
-    EXPECT_EQ(named(corrected, "M2").freshness, Freshness::older);
-}
-
 TEST(NoteCorrections, what_a_person_said_of_a_single_mark_has_the_last_word) {
     Survey corrected = survey();
     Mend mend;
