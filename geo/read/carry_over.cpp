@@ -9,6 +9,7 @@
 #include <vector>
 
 #include "geo/read/north_of_walk.h"
+#include "geo/read/note_corrections.h"
 
 namespace plugside {
 
@@ -163,7 +164,7 @@ public:
         again_.survey.decisions = std::move(decisions);
         std::vector<MendAnswer> answers;
         for (const MendAnswer& answer : before_.survey.answers)
-            if (!turns_a_walk(answer.finding)) answers.push_back(now(answer));
+            if (!turns_a_walk(answer.finding) && !follows_from_a_rule(answer)) answers.push_back(now(answer));
         again_.survey.answers = std::move(answers);
         std::vector<KnownFact> known;
         for (const KnownFact& fact : before_.survey.known) known.push_back(now(fact));
@@ -171,6 +172,7 @@ public:
         again_.field_name = before_.field_name;
         put_right(again_.survey);
         tell_norths();
+        use_note_rules(again_.survey, again_.frame, rules_now());
         again_.survey.revision = std::max(before_.survey.revision, again_.survey.revision) + 1;
         return carried_;
     }
@@ -180,6 +182,22 @@ private:
         const bool missing =
             std::any_of(names.begin(), names.end(), [&](const auto& name) { return !name.empty() && !marks_.now(name); });
         carried_.without_mark += missing ? 1U : 0U;
+    }
+
+    // Corrections of how notes are read are obeyed anew, by the notes that are read now.
+    bool follows_from_a_rule(const MendAnswer& answer) const { return is_of_note_rule(answer); }
+    std::vector<NoteRule> rules_now() {
+        std::vector<NoteRule> rules = before_.survey.note_rules;
+        for (NoteRule& rule : rules) {
+            count({rule.mark});
+            if (!rule.mark.empty()) rule.mark = marks_.name_now(rule.mark);
+            for (std::size_t i = 0; i < walks_.size(); ++i)
+                if (walks_[i] && before_.survey.walks[i].id == rule.walk) {
+                    rule.walk = again_.survey.walks[*walks_[i]].id;
+                    break;
+                }
+        }
+        return rules;
     }
 
     bool turns_a_walk(const std::string& id) const {

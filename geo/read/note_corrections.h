@@ -10,6 +10,7 @@
 // Answers: the changes stand as answers of their own (is_of_note_rule) before all others, so that what a person said of a
 //          single mark, or answered to a finding, still has the last word.
 // Mentions follow the reading, too.
+// An answer of a rule that is not there goes, too.
 // Guarantee: idempotent; lifting a rule leaves no trace of it. The revision is the caller's to raise.
 // Cost:    O(marks + answers) and two readings of each note in which the words of a rule may stand.
 #pragma once

@@ -4,6 +4,7 @@
 
 #include "geo/read/field_reader.h"
 #include "geo/read/north_of_walk.h"
+#include "geo/read/note_corrections.h"
 #include "tests/geo/temporary_folder.h"
 
 namespace plugside {
@@ -40,8 +41,9 @@ TEST_F(CarryOver, NamesFollowTheirMarksByPlace) {
     FieldSurvey before = read({name, none, lat, lon, fan, none});
     decide(before.survey, {{ProbeKind::between_mounds, "1", "3"}, SetChoice::kept, std::nullopt});
     before.survey.known.push_back({FactKind::same_system, {"1", "2"}, {}, {}, "", {}});
-    answer_finding(before.survey,
-                   {"double mark: 2, 3", Answer::accepted, {MendKind::set_aside, {"2"}, {}, {}, 0.0, {}, {}, "stepped on", {}}});
+    answer_finding(
+        before.survey,
+        {"double mark: 2, 3", Answer::accepted, {MendKind::set_aside, {"2"}, {}, {}, 0.0, {}, {}, "stepped on", {}}});
     FieldSurvey again = read({none, name, lat, lon, fan, none}, before.frame);
     const CarriedOver carried = carry_over(before, again);
     EXPECT_EQ(carried.without_mark, 0U);
@@ -83,6 +85,24 @@ TEST_F(CarryOver, WhatWasSaidOfAMarkThatIsGoneWaits) {
     FieldSurvey again = read({name, none, lat, lon, fan, none}, before.frame);
     EXPECT_EQ(carry_over(before, again).without_mark, 1U);
     EXPECT_EQ(again.survey.decisions, before.survey.decisions);
+}
+
+TEST_F(CarryOver, CorrectionsOfNotesAreObeyedAnewByTheNotesReadNow) {
+    file_ = folder_.file("noted.csv",
+                         "id,label,lat,lon,fan,soil\n"
+                         "1,gr,41.00010,-104.90010,90,180\n"
+                         "2,gr,41.00020,-104.90020,,zz\n");
+    FieldSurvey before = read({name, ColumnRole::note, lat, lon, fan, none});
+    use_note_rules(before.survey, before.frame, {{"walk 1", "gr", "mole"}, {"walk 1", "zz", "fresh", "2"}});
+    ASSERT_EQ(before.survey.mounds.at(0).kind, SignKind::mole);
+    FieldSurvey again = read({none, name, lat, lon, fan, ColumnRole::note}, before.frame);
+    carry_over(before, again);
+    ASSERT_EQ(again.survey.note_rules.size(), 2U);
+    EXPECT_EQ(again.survey.note_rules[0], before.survey.note_rules[0]);
+    EXPECT_EQ(again.survey.note_rules[1].mark, again.survey.mounds.at(1).name);
+    EXPECT_EQ(again.survey.mounds.at(0).kind, SignKind::gopher_mound);
+    EXPECT_EQ(again.survey.mounds.at(1).freshness, Freshness::fresh);
+    EXPECT_EQ(again.survey.answers.size(), 1U);
 }
 
 TEST_F(CarryOver, NorthIsToldAnewOfTheFansThatAreReadNow) {
