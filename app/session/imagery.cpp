@@ -63,6 +63,7 @@ Imagery::~Imagery() {
 }
 
 void Imagery::lie_on(const LocalFrame& frame) {
+    if (frame.centre() == frame_.centre()) return;
     waiting_.clear();
     opening_.stop();
     copying_.stop();
@@ -88,11 +89,15 @@ void Imagery::open_next() {
     opening_.start([this, next, frame = frame_](const Progress&) -> BackgroundWork::Apply {
         auto source =
             std::make_shared<tl::expected<ImagerySource, Refusal>>(ImagerySource::open(next.file, frame, next.answers));
-        if (*source)
-            if (const auto copy = reduced_copy_of(**source, copies_)) *source = (*source)->with_reduced_copy(*copy);
-        return [this, next, source] {
+        bool wants_copy = false;
+        if (*source) {
+            const auto copy = reduced_copy_of(**source, copies_);
+            if (copy) *source = (*source)->with_reduced_copy(*copy);
+            wants_copy = !copy && wants_reduced_copy(**source);
+        }
+        return [this, next, source, wants_copy] {
             if (*source)
-                take(std::move(**source));
+                take(std::move(**source), wants_copy);
             else
                 Q_EMIT refused(next.file, source->error());
             open_next();
@@ -100,8 +105,8 @@ void Imagery::open_next() {
     });
 }
 
-void Imagery::take(ImagerySource source) {
-    OpenImagery picture{++numbers_, std::move(source), true, {}};
+void Imagery::take(ImagerySource source, bool wants_copy) {
+    OpenImagery picture{++numbers_, std::move(source), true, wants_copy, {}};
     for (const LocalPoint place : picture.source.facts().outline) picture.box.add(place);
     workers_.open(picture.number, picture.source);
     pictures_.push_back(std::move(picture));
@@ -111,32 +116,36 @@ void Imagery::take(ImagerySource source) {
         if (!first || !second) return !first && second.has_value();
         return *first < *second;
     });
+    if (!copying_.running()) copy_next();
     ++state_;
     Q_EMIT changed();
-    if (!copying_.running()) copy_next();
 }
 
 void Imagery::copy_next() {
-    for (const OpenImagery& picture : pictures_) {
-        if (picture.source.has_reduced_copy() || !wants_reduced_copy(picture.source)) continue;
-        copying_.start(
-            [this, number = picture.number, source = picture.source](const Progress& progress) -> BackgroundWork::Apply {
-                trim_reduced_copies(copies_, most_copy_bytes);
-                const auto copy = make_reduced_copy(source, copies_, progress);
-                if (!copy) return {};  // it stays rough; nothing of the person's is missing
-                return [this, number, copied = source.with_reduced_copy(*copy)] {
-                    const auto found = std::find_if(pictures_.begin(), pictures_.end(),
-                                                    [number](const OpenImagery& open) { return open.number == number; });
-                    if (found == pictures_.end()) return;
-                    found->source = copied;
-                    workers_.open(number, copied);
-                    ++state_;
-                    Q_EMIT changed();
-                    copy_next();
-                };
-            });
-        return;
+    const auto next =
+        std::find_if(pictures_.begin(), pictures_.end(), [](const OpenImagery& open) { return open.wants_copy; });
+    if (next == pictures_.end()) return;
+    next->wants_copy = false;
+    copying_.start([this, number = next->number, source = next->source](const Progress& progress) -> BackgroundWork::Apply {
+        trim_reduced_copies(copies_, most_copy_bytes);
+        const auto copy = make_reduced_copy(source, copies_, progress);
+        // without a copy it stays rough far out; nothing of the person's is missing
+        return [this, number, copied = copy ? std::optional(source.with_reduced_copy(*copy)) : std::nullopt] {
+            use_copy(number, copied);
+            copy_next();
+        };
+    });
+}
+
+void Imagery::use_copy(std::uint64_t number, const std::optional<ImagerySource>& copied) {
+    const auto found = std::find_if(pictures_.begin(), pictures_.end(),
+                                    [number](const OpenImagery& open) { return open.number == number; });
+    if (copied && found != pictures_.end()) {
+        found->source = *copied;
+        workers_.open(number, *copied);
     }
+    ++state_;
+    Q_EMIT changed();
 }
 
 void Imagery::take_away(std::uint64_t number) {

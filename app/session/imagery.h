@@ -31,6 +31,7 @@ struct OpenImagery {
     std::uint64_t number = 0;
     ImagerySource source;
     bool visible = true;
+    bool wants_copy = false;  // reduced copies, which it has not
     GroundBox box;
 };
 
@@ -43,7 +44,7 @@ public:
     explicit Imagery(std::filesystem::path copies, QObject* parent = nullptr);
     ~Imagery() override;
 
-    // Closes what is open.
+    // Closes what is open, unless it lies on that very plane already.
     void lie_on(const LocalFrame& frame);
     void add(const std::filesystem::path& file, const ImageryAnswers& answers = {});
     void take_away(std::uint64_t number);
@@ -80,8 +81,9 @@ private:
         friend bool operator==(const Asked&, const Asked&) = default;
     };
     void open_next();
-    void take(ImagerySource source);
+    void take(ImagerySource source, bool wants_copy);
     void copy_next();
+    void use_copy(std::uint64_t number, const std::optional<ImagerySource>& copied);
     void add_pieces(const OpenImagery& picture, const Asked& asked, ImageryScene& scene, std::vector<TileWish>& wishes);
 
     std::filesystem::path copies_;

@@ -120,7 +120,7 @@ ViewTime fill_view(std::vector<TileMaker>& makers, LocalPoint middle, int zoom, 
                 }
                 const auto tile = maker.make(place, care);
                 const std::scoped_lock lock(mutex);
-                time.rough += tile && tile->rough ? 1 : 0;
+                time.rough += tile && tile->rough ? 1U : 0U;
             }
         });
     threads.clear();
@@ -198,6 +198,7 @@ bool measure(const fs::path& folder, double gigabytes) {
 }  // namespace
 
 int main(int argc, char** argv) {
+    std::setvbuf(stdout, nullptr, _IOLBF, 0);  // each line as it is measured
     fs::path base = fs::temp_directory_path();
     double gigabytes = 2.0;
     for (int i = 1; i + 1 < argc; i += 2) {
