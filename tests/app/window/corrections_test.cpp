@@ -1,4 +1,5 @@
 // Correcting systems in the window: by mouse, by keys alone, taken back, lifted; every correction a constraint of the next plan.
+#include "app/canvas/mound_glyph.h"
 #include "app/window/main_window.h"
 #include "tests/app/application.h"
 
@@ -90,6 +91,18 @@ TEST_F(Corrections, AFanIsTurnedByDraggingAndByTyping) {
     window_.map().setFocus();
     press(Qt::Key_Z, Qt::ControlModifier);
     EXPECT_EQ(survey().mounds[with_fan].fan, before.fan);
+    const ViewTransform& view = window_.map().view();
+    const LocalVector out = before.fan->unit();
+    const QPointF handle =
+        view.to_screen(before.plug) + QPointF(out.east_m, -out.north_m) * (mound_reach_px(view.pixels_per_metre()) + 8.0);
+    const QPoint east = on_map(before.plug) + QPoint(60, 0);
+    QTest::mousePress(&window_.map(), Qt::LeftButton, {}, handle.toPoint());
+    QTest::mouseMove(&window_.map(), east);
+    QTest::mouseRelease(&window_.map(), Qt::LeftButton, {}, east);
+    EXPECT_NEAR(survey().mounds[with_fan].fan->degrees(), 90.0, 1.0);
+    EXPECT_EQ(survey().mounds[with_fan].plug, before.plug);
+    press(Qt::Key_Z, Qt::ControlModifier);
+    EXPECT_EQ(survey().mounds[with_fan].fan, before.fan);
 }
 
 TEST_F(Corrections, AMovedMoundIsLookedAtWhileTheHandIsOnItAndMovedWhenItLetsGo) {
@@ -118,7 +131,6 @@ TEST_F(Corrections, WhatWouldHelpMostIsAnsweredWithAKeyAndLiftedAgain) {
     EXPECT_EQ(survey().known[0].marks.front(), survey().mounds[asked.first].name);
     ASSERT_TRUE(planned());
     EXPECT_EQ(plan().mounds[asked.first].system, plan().mounds[asked.second].system);
-    window_.findChild<QListWidget*>();
     for (QListWidget* list : view().findChildren<QListWidget*>()) list->setCurrentRow(0);
     view().lift_picked();
     EXPECT_TRUE(survey().known.empty());
