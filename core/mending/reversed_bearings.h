@@ -4,16 +4,15 @@
 // read from the wrong end puts the take-off as far out on the other side. A whole walk: for each fan, how well its take-off
 // lies in line with neighbouring ones that both fans stand across, against the same
 //          with all the walk's fans turned round. `agreement` is the sum of the log ratios over the root of the sum of their
-//          squares: about +2.5 for 250 fans of an ordinary receiver read rightly, about -2.5 read from the wrong end.
+//          squares. Walks of an ordinary receiver read rightly (simulated): mean 1.3, sd 1.5 at 45 fans; 3.3 and 2.4 at 240;
+//          read from the wrong end: the same below nought.
 // A single fan: how far plug and neighbours' plugs lie off one line (local_runs.h), with the fan as read and turned round,
-// summed
-//          over all triples that it is part of. How straight runs are hereabouts, and how often a triple is no run, is
-//          fitted to the walk itself, so that where nothing can be told nothing is said.
+//          summed over all triples that it is part of. How straight runs are hereabouts, and how often a triple is no run,
+//          is fitted to the walk itself, so that where nothing can be told nothing is said.
 // Limits:  turning a fan moves its take-off by two laterals, about 0.56 m. Even where the run's own line is known, four of
-// five can
-//          be found at one in fifty false only if plug and run are placed within 0.15 m of each other (in simulated fields);
-//          from marks alone it takes runs straight to 0.1 m between neighbours as well. With an ordinary receiver single
-//          fans cannot be told, and hardly any is named.
+//          five can be found at one in fifty false only if plug and run are placed within 0.15 m of each other (in simulated
+//          fields); from marks alone it takes runs straight to 0.1 m between neighbours as well. With an ordinary receiver
+//          single fans cannot be told, and hardly any is named.
 // Degenerate input: fewer than `least_fans` fans in a walk: no verdict on the walk. No triples: no single fan.
 // Cost:    O(n log n).
 #pragma once
