@@ -210,7 +210,12 @@ constexpr Entry entries[] = {
     {Sense::between, 0, either,
      "between|btwn|betw|btw|in between|halfway between|midway between|somewhere between|half way between|entre|entre el|a "
      "medio camino entre"},
-    {Sense::reference, 2, either, "true n|t north|del mapa"},
+    {Sense::reference, 2, either,
+     "true n|t north|del mapa|from true north|off true north|of true north|from true|del norte verdadero|desde el norte "
+     "verdadero|del norte geografico"},
+    {Sense::reference, 1, either,
+     "from magnetic north|off magnetic north|of magnetic north|from magnetic|from mag north|del norte magnetico|desde el "
+     "norte magnetico"},
     {Sense::degree, 0, either, "dgs|grd|grds|grad|grs|degr"},
     {Sense::unit, .0254, either, "pulgs|pulg|inche|inchess|pgda|plg|pgs"},
     {Sense::unit, .01, either, "cent|cents|centi|centis|sentimetros"},

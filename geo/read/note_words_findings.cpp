@@ -220,8 +220,7 @@ constexpr Entry entries[] = {
      "of "
      "dirt|mound of soil|hump|humps|hillock|hillocks|mnd of dirt"},
     {Sense::mound, 0, es,
-     "montoncito|montoncitos|montecito|montecitos|monticulito|monton "
-     "nuevo|montesitos|monticlo|bordito|borditos|bulto|bultos|"
+     "montoncito|montoncitos|montecito|montecitos|monticulito|montesitos|monticlo|bordito|borditos|bulto|bultos|"
      "bola de tierra|bolas de tierra|monticulos de la tuza|tierrero|tierreros|terrero|terreros|cerrito|cerritos|morro de "
      "tierra|lomita|lomitas|pilita|pilitas|pila de tierra|pilas de tierra|monto"},
     {Sense::surface, 0, either,

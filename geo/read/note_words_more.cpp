@@ -209,12 +209,15 @@ constexpr Entry entries[] = {
      "new as of|newish|newer looking|just popped|just popped up|just came up|just pushed|just pushed up|"
      "just turned up|just up|just out|just thrown up|just now pushed|just appeared|new since|new overnight|"
      "newly pushed|newly thrown up|newly formed|recently pushed|recently thrown|recently worked|very recent|"
+     "wasnt here yesterday|wasn't here yesterday|was not here yesterday|wasnt there yesterday|wasn't there yesterday|"
+     "was not there yesterday|not here yesterday|not there yesterday|wasnt here last time|wasn't here last time|"
      "most recent|still working|still active|actively|actively worked|active digging|currently active"},
     {Sense::fresh, 0, es,
      "fresquesit@|freskit@|fresqecit@|fresquisim@|muy fresc@|recientito|recientitos|muy reciente|muy recientes|"
      "bien reciente|recien salido|recien amanecid@|recien abiert@|recien botad@|recien volcad@|recien volteada|"
      "recien aventada|recien sacadita|acabado de sacar|acabada de sacar|acabado de salir|acaba de salir|"
      "acaban de salir|acaba de salir hoy|acabadito de hacer|acaban de hacerlo|acaban de sacar|acaban de aventar|"
+     "no estaba ayer|ayer no estaba|antes no estaba|"
      "lo acaban de hacer|nuevo de hoy|nuevo de ayer|nuevesito|nuevesita|nuebo|nueba|nuevesitos|de hace rato nomas|"
      "de hace un rato|hace un rato|hace ratito|hace un ratito|de hace ratito|hace poquito rato|hace poco|"
      "hace poco rato|de hace poco|de esta misma manana|esta misma manana|de esta madrugada|esta madrugada|"

@@ -35,6 +35,12 @@ bool is_heap(const Item& item) {
             item.folded.starts_with("topera") || item.folded.starts_with("hormiguero"));
 }
 
+// "fan 210 cows": a number of two digits or more straight behind a fan's word is its bearing, whatever comes next.
+bool is_fans_bearing(const Draft& d, std::size_t number) {
+    return number > 0 && joined(d.items, number) && d.open_as(number - 1, {Sense::fan, Sense::plug}) &&
+           d.items[number].value >= 10.0 && d.items[number].value <= 360.0;
+}
+
 // "2 fresh and 1 old mound": the number before the "and"; 0 without one.
 double before_and(Draft& d, std::size_t number) {
     std::size_t k = number;
@@ -176,7 +182,7 @@ void read_mentions(Draft& d) {
             from = *denial;
             words = d.text(from, i + 1);
             denied = d.text(from, from + 1);
-        } else if (i > 0 && joined(d.items, i) && is_count(d.items[i - 1])) {
+        } else if (i > 0 && joined(d.items, i) && is_count(d.items[i - 1]) && !is_fans_bearing(d, i - 1)) {
             from = i - 1;
             words = d.text(from, i + 1);
             denied.clear();
