@@ -143,9 +143,12 @@ public:
             best[j] = best[j - 1] + distance_m(nodes_[j - 1].at, nodes_[j].at);
             from[j] = j - 1;
             for (std::size_t i = j - 1; i-- > 0 && nodes_[j].way_m - nodes_[i].way_m <= most_way_m;) {
-                if (!(best[i] < std::numeric_limits<double>::infinity())) continue;
-                const double length = best[i] + distance_m(nodes_[i].at, nodes_[j].at) + least_gain_m;
-                if (length >= best[j] || !may_skip(i, j)) continue;
+                const double room_m = best[j] - best[i] - least_gain_m;
+                if (!(room_m > 0.0) || marks_before_[j] == marks_before_[i + 1]) continue;
+                const LocalVector way = nodes_[j].at - nodes_[i].at;
+                const double squared = dot(way, way);
+                if (squared >= room_m * room_m || !may_skip(i, j)) continue;
+                const double length = best[i] + std::sqrt(squared) + least_gain_m;
                 const double cost = length + overshoot_m(i, j);
                 if (cost >= best[j]) continue;
                 best[j] = cost;
@@ -175,8 +178,8 @@ private:
     // Whether the way from one node to the next is the shorter of straight and `other`, but for a receiver's unrest.
     [[nodiscard]] static bool about(double way_m, double other_m) { return way_m <= 1.1 * other_m + unrest_m; }
 
+    // There are marks between the two.
     [[nodiscard]] bool may_skip(std::size_t i, std::size_t j) const {
-        if (marks_before_[j] == marks_before_[i + 1]) return false;
         const LocalPoint a = nodes_[i].at;
         const LocalPoint b = nodes_[j].at;
         const auto first = std::lower_bound(marks_.begin(), marks_.end(), i + 1,
