@@ -17,15 +17,21 @@ void draw_imagery(MapSheet& sheet) {
     joined.fill(Qt::transparent);
     QPainter painter(&joined);
     painter.setRenderHint(QPainter::SmoothPixmapTransform);
+    const ViewTransform upright = sheet.view.turned_to(0.0);
+    const QTransform turn = sheet.view.placing(upright);
+    const bool turned = sheet.view.up_degrees() != 0.0;
+    if (turned) painter.setTransform(turn, true);
     for (const ImageryPiece& piece : scene.pieces) {
         if (sheet.stop.stop_requested()) return;
-        const QPointF upper_left = sheet.screen({piece.low.east_m, piece.low.north_m + piece.side_m});
-        const QPointF lower_right = sheet.screen({piece.low.east_m + piece.side_m, piece.low.north_m});
-        // whole pixels of the screen, so that no seam shows between neighbours
+        const QPointF upper_left = upright.to_screen({piece.low.east_m, piece.low.north_m + piece.side_m});
+        const QPointF lower_right = upright.to_screen({piece.low.east_m + piece.side_m, piece.low.north_m});
+        // whole pixels of the upright screen, so that no seam shows between neighbours; turned ones overlap by half a pixel
         const auto whole = [ratio](double at) { return std::round(at * ratio) / ratio; };
-        const QRectF place(QPointF(whole(upper_left.x()), whole(upper_left.y())),
-                           QPointF(whole(lower_right.x()), whole(lower_right.y())));
-        if (!place.intersects(sheet.view.screen())) continue;
+        const double over = turned ? 0.5 / ratio : 0.0;
+        const QRectF place = QRectF(QPointF(whole(upper_left.x()), whole(upper_left.y())),
+                                    QPointF(whole(lower_right.x()), whole(lower_right.y())))
+                                 .adjusted(0.0, 0.0, over, over);
+        if (!turn.mapRect(place).intersects(sheet.view.screen())) continue;
         const QImage image(piece.tile->rgba.data(), piece.tile->size, piece.tile->size,
                            QImage::Format_RGBA8888_Premultiplied);
         painter.drawImage(place, image);

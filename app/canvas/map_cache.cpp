@@ -29,6 +29,14 @@ const std::optional<MapPicture>& MapCache::picture_for(const MapRequest& request
         picture_ = drawn(request, request.view, {});
         return picture_;
     }
+    const bool of_the_same =
+        drawing_ && drawing_->field == request.field && drawing_->plan == request.plan && drawing_->style == request.style;
+    if (!work_.running() || !of_the_same) draw(request);
+    return picture_;
+}
+
+void MapCache::draw(const MapRequest& request) {
+    drawing_ = request;
     work_.start([this, request](const Progress& progress) -> BackgroundWork::Apply {
         // a rim of ground about the view, so that a short pan shows no bare edge
         const ViewTransform wide = request.view.resized(request.view.size() * 1.4);
@@ -40,14 +48,15 @@ const std::optional<MapPicture>& MapCache::picture_for(const MapRequest& request
         return [this, picture] {
             picture_ = std::move(*picture);
             Q_EMIT arrived();
+            if (asked_ && drawing_ && !(*asked_ == *drawing_)) draw(*asked_);
         };
     });
-    return picture_;
 }
 
 void MapCache::forget() {
     work_.stop();
     asked_.reset();
+    drawing_.reset();
     picture_.reset();
 }
 

@@ -1,9 +1,10 @@
 // The map's picture, kept between paintings and drawn away from the window's thread when there is much to draw.
 //
-// picture: the last finished picture and the view it was drawn under; while a newer one is being drawn the older is moved
-// and
-//          scaled into place, so panning stays fluid however much the field holds.
+// picture: the last finished picture and the view it was drawn under; while a newer one is being drawn the older is moved,
+//          scaled and turned into place, so panning stays fluid however much the field holds.
 // Few marks: drawn at once, so what is seen is never late.
+// One at a time: a picture that is being drawn is finished before the last one asked for meanwhile is begun, so that a long
+//          pan shows new ground on its way; only another survey or plan ends it at once.
 // Cost:    `ask` returns at once where it draws in the background.
 #pragma once
 
@@ -48,7 +49,9 @@ Q_SIGNALS:
     void arrived();
 
 private:
+    void draw(const MapRequest& request);
     std::optional<MapRequest> asked_;
+    std::optional<MapRequest> drawing_;  // in the background
     std::optional<MapPicture> picture_;
     BackgroundWork work_;
 };

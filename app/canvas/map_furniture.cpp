@@ -74,19 +74,24 @@ void draw_north_arrow(QPainter& painter, const ViewTransform& view, const MapSty
     draw_plate(painter, QRectF(centre - QPointF(30.0, 34.0), QSizeF(60.0, 70.0)), style, 12.0);
     painter.setPen(QPen(style.ink, 1.8 * style.line_factor, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
     painter.setBrush(Qt::NoBrush);
-    painter.drawLine(centre + QPointF(0.0, 12.0), centre + QPointF(0.0, -14.0));
-    painter.drawPolyline(
-        QPolygonF({centre + QPointF(-6.0, -7.0), centre + QPointF(0.0, -15.0), centre + QPointF(6.0, -7.0)}));
+    painter.save();
+    painter.translate(centre);
+    painter.rotate(ViewTransform::painter_rotation_degrees(view.on_screen(Bearing::degrees(0.0))));
+    painter.drawLine(QPointF(0.0, 12.0), QPointF(0.0, -14.0));
+    painter.drawPolyline(QPolygonF({QPointF(-6.0, -7.0), QPointF(0.0, -15.0), QPointF(6.0, -7.0)}));
+    painter.restore();
     QFont font = painter.font();
     font.setBold(true);
     font.setPixelSize(11);
     painter.setFont(font);
-    painter.drawText(QRectF(centre.x() - 30.0, centre.y() - 33.0, 60.0, 16.0), Qt::AlignCenter,
-                     words(QT_TRANSLATE_NOOP("Map", "N")));
+    const bool upright = view.up_degrees() == 0.0;  // else the arrow's head goes round where the letter stands
+    if (upright)
+        painter.drawText(QRectF(centre.x() - 30.0, centre.y() - 33.0, 60.0, 16.0), Qt::AlignCenter,
+                         words(QT_TRANSLATE_NOOP("Map", "N")));
     font.setBold(false);
     painter.setFont(font);
     painter.drawText(QRectF(centre.x() - 30.0, centre.y() + 15.0, 60.0, 18.0), Qt::AlignCenter,
-                     words(QT_TRANSLATE_NOOP("Map", "%1° true")).arg(0));
+                     words(QT_TRANSLATE_NOOP("Map", "%1° true")).arg(std::lround(view.up_degrees()) % 360));
 }
 
 }  // namespace plugside

@@ -24,7 +24,7 @@ void draw_scale_bar(QPainter& painter, const ViewTransform& view, const MapStyle
 // Where scale bar and north arrow stand at most.
 [[nodiscard]] std::vector<QRectF> furniture_places(const ViewTransform& view);
 
-// True north and its bearing on the screen: the map's north is up.
+// Where true north is on the screen, and under it the bearing that is up.
 void draw_north_arrow(QPainter& painter, const ViewTransform& view, const MapStyle& style);
 
 }  // namespace plugside

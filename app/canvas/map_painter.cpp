@@ -9,14 +9,7 @@ namespace plugside {
 
 namespace {
 
-GroundBox visible_ground(const ViewTransform& view) {
-    constexpr double beyond_px = 60.0;  // a fan or a flag whose foot is out of sight still reaches in
-    GroundBox box;
-    const QRectF wide = view.screen().adjusted(-beyond_px, -beyond_px, beyond_px, beyond_px);
-    box.add(view.to_local(wide.topLeft()));
-    box.add(view.to_local(wide.bottomRight()));
-    return box;
-}
+constexpr double beyond_px = 60.0;  // a fan or a flag whose foot is out of sight still reaches in
 
 }  // namespace
 
@@ -35,7 +28,7 @@ void paint_map(QPainter& painter, const FieldSurvey& field, const Plan* plan, co
     painter.fillRect(view.screen(), style.paper);
     // a plan of another survey has nothing to say about this one
     const Plan* fitting_plan = plan && plan->mounds.size() == field.survey.mounds.size() ? plan : nullptr;
-    MapSheet sheet{painter, field, fitting_plan, style, view, show, stop, flags, {}, visible_ground(view)};
+    MapSheet sheet{painter, field, fitting_plan, style, view, show, stop, flags, {}, view.ground(beyond_px)};
     for (const QRectF& place : show.covered) sheet.room.hold(place);
     using Layer = void (*)(MapSheet&);
     struct Laid {

@@ -6,9 +6,10 @@
 // Chance: a run less likely than .8 is broken, one less likely than .5 is drawn only when asked for; the pale band about a
 // run
 //         holds it in 9 cases of 10 (1.645 standard deviations to each side).
-// Many marks: where several would fall on the same few pixels one is drawn for all, the freshest first.
+// Many marks: where several would fall on the same few pixels one is drawn for all, the freshest first; where far more lie
+//         in view than are drawn, their numbers are written.
 // Stop:  between layers and inside long ones; a stopped picture is incomplete.
-// Cost:  linear in what the survey and plan hold.
+// Cost:  linear in what the plan and the ground hold; marks: in what is seen, once there is a pyramid of them.
 #pragma once
 
 #include <QImage>
@@ -17,6 +18,7 @@
 #include <stop_token>
 #include <vector>
 
+#include "app/canvas/mark_pyramid.h"
 #include "app/canvas/palette.h"
 #include "app/canvas/view_transform.h"
 #include "core/plan/plan.h"
@@ -39,6 +41,7 @@ struct MapShow {
     double plan_opacity = 1.0;                    // less while the plan is older than the survey
     std::shared_ptr<const SeenSurface> seen;      // what the walk saw, drawn in place of the plan's unwalked ground
     std::shared_ptr<const ImageryScene> imagery;  // on the ground, under everything else; null for none
+    std::shared_ptr<const MarkPyramid> marks;     // of the survey's marks; made for the drawing where there is none
     std::vector<QRectF> covered;                  // parts of the view that something stands on: no label is put there
     friend bool operator==(const MapShow&, const MapShow&) = default;
 };

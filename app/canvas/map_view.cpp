@@ -7,6 +7,7 @@
 
 #include "app/canvas/map_furniture.h"
 #include "app/canvas/map_layers.h"
+#include "core/walking/track_direction.h"
 
 namespace plugside {
 
@@ -38,6 +39,8 @@ MapView::MapView(FieldSession& session, Choices& choices, QWidget* parent)
         tr("Arrow keys move the map, plus and minus zoom, F shows the whole field, Space picks the nearest mark."));
     connect(&cache_, &MapCache::arrived, this, qOverload<>(&QWidget::update));
     connect(&session_, &FieldSession::field_replaced, this, &MapView::take_field);
+    connect(&marks_, &MarkIndex::ready, this, qOverload<>(&QWidget::update));
+    connect(&session_, &FieldSession::survey_edited, this, &MapView::follow_marks);
     connect(&session_, &FieldSession::survey_edited, this, qOverload<>(&QWidget::update));
     connect(&session_, &FieldSession::plan_changed, this, qOverload<>(&QWidget::update));
     connect(&session_, &FieldSession::not_seen_changed, this, qOverload<>(&QWidget::update));
@@ -57,17 +60,17 @@ void MapView::lay_on(Imagery& imagery) {
 void MapView::take_field() {
     cache_.forget();
     hovered_.reset();
-    std::vector<LocalPoint> places;
-    if (const auto field = session_.field())
-        for (const Mound& mound : field->survey.mounds) places.push_back(mound.plug);
-    marks_ = MarkFinder(std::move(places));
+    follow_marks();
     fit();
 }
+
+void MapView::follow_marks() { marks_.follow(session_.field(), shown_.other_diggers); }
 
 void MapView::fit() {
     const auto field = session_.field();
     fitted_ = true;
-    look(ViewTransform::fitting(field ? ground_box(*field) : GroundBox{}, QSizeF(size()), fit_margin_px));
+    look(ViewTransform::fitting(field ? ground_box(*field) : GroundBox{}, QSizeF(size()), fit_margin_px,
+                                view_.up_degrees()));
 }
 
 void MapView::look(const ViewTransform& view) {
@@ -90,13 +93,32 @@ void MapView::show_coordinates(bool on) {
     update();
 }
 
+void MapView::turn_to_the_walk() {
+    const auto field = session_.field();
+    if (!field) return;
+    std::optional<Bearing> up;
+    if (view_.up_degrees() == 0.0) {
+        const bool picked = choices_.mound() && *choices_.mound() < field->survey.mounds.size();
+        up = track_direction(field->survey.walks, picked ? field->survey.mounds[*choices_.mound()].plug
+                                                           : view_.to_local(view_.screen().center()));
+        if (!up) return;
+    }
+    const ViewTransform turned = view_.turned_to(up ? up->degrees() : 0.0);
+    if (fitted_)
+        look(ViewTransform::fitting(ground_box(*field), QSizeF(size()), fit_margin_px, turned.up_degrees()));
+    else
+        look(turned);
+}
+
 void MapView::set_show_choices(const MapShow& show) {
     shown_ = show;
+    follow_marks();
     update();
 }
 
 MapShow MapView::show_for_step() const {
     MapShow show = shown_;
+    show.marks = marks_.marks();
     const Step step = choices_.step();
     const bool before_systems = step == Step::walk || step == Step::ground;
     show.systems = shown_.systems && !before_systems;
@@ -134,11 +156,16 @@ void MapView::go_near_the_set() {
     const auto set = set_at(*plan, *choices_.set());
     if (!set || view_.pixels_per_metre() >= near_scale) return;
     fitted_ = false;
-    look({ladder_middle(field->survey, plan->probes.at(plan->sets[*set].probe)), near_scale, view_.size()});
+    look({ladder_middle(field->survey, plan->probes.at(plan->sets[*set].probe)), near_scale, view_.size(), view_.up_degrees()});
 }
 
 std::optional<std::size_t> MapView::mark_at(QPointF pixel) const {
-    return marks_.nearest(view_.to_local(pixel), view_.ground_length(pick_reach_px));
+    return nearest_mark(view_.to_local(pixel), view_.ground_length(pick_reach_px));
+}
+
+std::optional<std::size_t> MapView::nearest_mark(LocalPoint to, Metres reach) const {
+    const auto marks = marks_.marks();
+    return marks ? marks->nearest(to, reach) : std::nullopt;
 }
 
 void MapView::pick_at(QPointF pixel) {
@@ -178,6 +205,19 @@ void MapView::step_mark(int by) {
     const auto count = static_cast<long long>(field->survey.mounds.size());
     const long long from = choices_.mound() ? static_cast<long long>(*choices_.mound()) : (by > 0 ? -1 : count);
     show_mark(static_cast<std::size_t>(((from + by) % count + count) % count));
+}
+
+// The nearest mark in the quarter of the circle about `way`, from the picked mark or the middle of the view.
+void MapView::step_towards(QPointF way) {
+    const auto field = session_.field();
+    const auto marks = marks_.marks();
+    if (!field || !marks) return;
+    const bool picked = choices_.mound() && *choices_.mound() < field->survey.mounds.size();
+    const LocalPoint from =
+        picked ? field->survey.mounds[*choices_.mound()].plug : view_.to_local(view_.screen().center());
+    const LocalVector ahead = view_.to_local(way) - view_.to_local({0.0, 0.0});
+    const auto next = marks->nearest_towards(from, ahead, view_.ground_length(2.0 * std::max(width(), height())));
+    if (next) show_mark(*next);
 }
 
 void MapView::use_tool(MapTool* tool) {
@@ -256,6 +296,7 @@ void MapView::wheelEvent(QWheelEvent* event) {
 void MapView::keyPressEvent(QKeyEvent* event) {
     if (tool_ != nullptr && tool_->key(*event, view_)) return;
     QPointF pan;
+    const bool to_a_mark = event->modifiers().testFlag(Qt::AltModifier);
     switch (event->key()) {
         case Qt::Key_Left: pan = {key_pan_px, 0.0}; break;
         case Qt::Key_Right: pan = {-key_pan_px, 0.0}; break;
@@ -264,10 +305,14 @@ void MapView::keyPressEvent(QKeyEvent* event) {
         case Qt::Key_BracketRight: step_mark(1); return;
         case Qt::Key_BracketLeft: step_mark(-1); return;
         case Qt::Key_Space:
-            if (const auto mark = marks_.nearest(view_.to_local(view_.screen().center()), view_.ground_length(width())))
+            if (const auto mark = nearest_mark(view_.to_local(view_.screen().center()), view_.ground_length(width())))
                 show_mark(*mark);
             return;
         default: QWidget::keyPressEvent(event); return;
+    }
+    if (to_a_mark) {
+        step_towards(-pan);
+        return;
     }
     fitted_ = false;
     look(view_.panned(pan));

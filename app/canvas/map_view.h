@@ -1,7 +1,8 @@
 // The map in the window: moved by dragging and arrow keys, zoomed to the cursor, marks and sets picked by mouse or keys.
 //
 // What is drawn follows from the session and the choices; the view itself keeps only where it looks.
-// Keys while it has the focus: arrows move, Space picks the mark nearest the middle, [ and ] go from mark to mark.
+// Keys while it has the focus: arrows move, Space picks the mark nearest the middle, [ and ] go from mark to mark in the order
+// of the walk, Alt with an arrow to the next mark that way.
 #pragma once
 
 #include <QWidget>
@@ -10,7 +11,7 @@
 
 #include "app/canvas/map_cache.h"
 #include "app/canvas/map_tool.h"
-#include "app/canvas/mark_finder.h"
+#include "app/canvas/mark_index.h"
 #include "app/session/choices.h"
 #include "app/session/field_session.h"
 #include "app/session/imagery.h"
@@ -32,7 +33,7 @@ public:
     // The text of the coordinate line: of the cursor where it is on the map, else of the picked mark.
     [[nodiscard]] QString coordinate_text() const;
     // Whether the picture on the screen is of the present view and survey.
-    [[nodiscard]] bool settled() const { return !cache_.drawing(); }
+    [[nodiscard]] bool settled() const { return !cache_.drawing() && !marks_.making(); }
     // What the hand does in the step at hand; null: looking and picking only. Not owned.
     void use_tool(MapTool* tool);
     [[nodiscard]] MapTool* tool() { return tool_; }
@@ -42,6 +43,8 @@ public Q_SLOTS:
     void zoom_in();
     void zoom_out();
     void show_coordinates(bool on);
+    // Turns the map so that the way walked at the picked mark, else at the middle, points up; turned already: north is up.
+    void turn_to_the_walk();
 
 protected:
     void paintEvent(QPaintEvent* event) override;
@@ -63,8 +66,11 @@ private:
     void go_near_the_set();
     void pick_at(QPointF pixel);
     void step_mark(int by);
+    void step_towards(QPointF way);
     void show_mark(std::size_t mound);
+    void follow_marks();
     [[nodiscard]] std::optional<std::size_t> mark_at(QPointF pixel) const;
+    [[nodiscard]] std::optional<std::size_t> nearest_mark(LocalPoint to, Metres reach) const;
     [[nodiscard]] MapShow show_for_step() const;
     void draw_picture(QPainter& painter);
     void draw_picks(QPainter& painter) const;
@@ -76,7 +82,7 @@ private:
     Choices& choices_;
     Imagery* imagery_ = nullptr;
     MapCache cache_;
-    MarkFinder marks_;
+    MarkIndex marks_;
     std::vector<FlagPlace> flags_;  // in pixels of flags_view_
     ViewTransform flags_view_;
     ViewTransform view_;

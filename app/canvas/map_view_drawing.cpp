@@ -61,6 +61,7 @@ void MapView::paintEvent(QPaintEvent*) {
 
 void MapView::draw_picture(QPainter& painter) {
     const MapStyle& style = style_of(choices_.theme());
+    if (!marks_.marks() && marks_.making()) return;  // a picture without it would take longer than the wait
     MapShow show = show_for_step();
     // with the rim of ground that a picture drawn in the background has
     if (imagery_) show.imagery = imagery_->scene(view_.resized(view_.size() * 1.4), devicePixelRatioF(), choices_.theme());

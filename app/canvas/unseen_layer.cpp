@@ -105,7 +105,10 @@ void draw_unseen(MapSheet& sheet, const SeenSurface& surface) {
     if (surface.chance.empty() || surface.columns == 0 || surface.rows == 0) return;
     const LocalPoint far{surface.south_west.east_m + static_cast<double>(surface.columns) * surface.cell_m,
                          surface.south_west.north_m + static_cast<double>(surface.rows) * surface.cell_m};
-    const QRectF box = QRectF(sheet.screen(surface.south_west), sheet.screen(far)).normalized();
+    const LocalPoint near = surface.south_west;
+    const QRectF box = QPolygonF({sheet.screen(near), sheet.screen({near.east_m, far.north_m}), sheet.screen(far),
+                                  sheet.screen({far.east_m, near.north_m})})
+                           .boundingRect();
     const QRectF seen_box = box.intersected(sheet.view.screen());
     if (seen_box.isEmpty()) return;
     sheet.painter.save();

@@ -290,9 +290,7 @@ void SystemsTool::paint(QPainter& painter, const MapStyle& style, const ViewTran
     if (const auto& picture = preview_.picture()) {
         painter.save();
         const MapShow show;
-        GroundBox seen;
-        seen.add(view.to_local(view.screen().topLeft()));
-        seen.add(view.to_local(view.screen().bottomRight()));
+        const GroundBox seen = view.ground();
         const std::stop_token stop;
         MapSheet sheet{painter, picture->field, &picture->plan, style, view,
                        show,    stop,           nullptr,        {},    seen.grown(view.ground_length(40.0))};

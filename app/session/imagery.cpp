@@ -197,12 +197,11 @@ std::shared_ptr<const ImageryScene> Imagery::scene(const ViewTransform& view, do
 
 void Imagery::add_pieces(const OpenImagery& picture, const Asked& asked, ImageryScene& scene,
                          std::vector<TileWish>& wishes) {
-    const LocalPoint upper_left = asked.view.to_local({0.0, 0.0});
-    const LocalPoint lower_right = asked.view.to_local(asked.view.screen().bottomRight());
-    const LocalPoint low{std::max(upper_left.east_m, picture.box.low().east_m),
-                         std::max(lower_right.north_m, picture.box.low().north_m)};
-    const LocalPoint high{std::min(lower_right.east_m, picture.box.high().east_m),
-                          std::min(upper_left.north_m, picture.box.high().north_m)};
+    const GroundBox seen = asked.view.ground();
+    const LocalPoint low{std::max(seen.low().east_m, picture.box.low().east_m),
+                         std::max(seen.low().north_m, picture.box.low().north_m)};
+    const LocalPoint high{std::min(seen.high().east_m, picture.box.high().east_m),
+                          std::min(seen.high().north_m, picture.box.high().north_m)};
     if (picture.box.empty() || low.east_m >= high.east_m || low.north_m >= high.north_m) return;
     // twice as fine as the picture at most: beyond that the painter enlarges as well
     const int finest = zoom_for(picture.source.facts().metres_per_pixel) + 1;

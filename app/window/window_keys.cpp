@@ -132,6 +132,7 @@ void MainWindow::bind_map_keys() {
     on_key(Qt::Key_F, [this] { map_->fit(); });
     for (const QKeySequence& sequence : {QKeySequence(Qt::Key_Plus), QKeySequence(Qt::Key_Equal)})
         on_key(sequence, [this] { map_->zoom_in(); });
+    on_key(Qt::Key_Period, [this] { map_->turn_to_the_walk(); });
     on_key(Qt::Key_Minus, [this] { map_->zoom_out(); });
     on_key(Qt::Key_C, [this] { map_buttons_->toggle_coordinates(); });
     on_key(Qt::Key_S, [this] { map_buttons_->open_show_menu(); });
