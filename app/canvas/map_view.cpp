@@ -38,6 +38,7 @@ MapView::MapView(FieldSession& session, Choices& choices, QWidget* parent)
     setAccessibleDescription(
         tr("Arrow keys move the map, plus and minus zoom, F shows the whole field, Space picks the nearest mark."));
     connect(&cache_, &MapCache::arrived, this, qOverload<>(&QWidget::update));
+    connect(&glass_, &MapCache::arrived, this, qOverload<>(&QWidget::update));
     connect(&session_, &FieldSession::field_replaced, this, &MapView::take_field);
     connect(&marks_, &MarkIndex::ready, this, qOverload<>(&QWidget::update));
     connect(&session_, &FieldSession::survey_edited, this, &MapView::follow_marks);
@@ -59,6 +60,7 @@ void MapView::lay_on(Imagery& imagery) {
 
 void MapView::take_field() {
     cache_.forget();
+    glass_.forget();
     hovered_.reset();
     follow_marks();
     fit();
@@ -199,6 +201,18 @@ void MapView::show_mark(std::size_t mound) {
     if (!view_.screen().adjusted(40.0, 40.0, -40.0, -40.0).contains(view_.to_screen(at))) look(view_.centred_on(at));
 }
 
+std::optional<LocalPoint> MapView::plug_near(LocalPoint to, Metres reach) const {
+    const auto mark = nearest_mark(to, reach);
+    if (!mark) return std::nullopt;
+    return session_.field()->survey.mounds[*mark].plug;
+}
+
+void MapView::magnify(bool on) {
+    magnifies_ = on;
+    if (!on) glass_.forget();
+    update();
+}
+
 void MapView::step_mark(int by) {
     const auto field = session_.field();
     if (!field || field->survey.mounds.empty()) return;
@@ -264,7 +278,7 @@ void MapView::mouseMoveEvent(QMouseEvent* event) {
     }
     if (tool_ != nullptr) tool_->hover(event->position(), view_);
     const auto mark = mark_at(event->position());
-    const bool redraw = mark != hovered_ || coordinates_;
+    const bool redraw = mark != hovered_ || coordinates_ || magnifies_;
     hovered_ = mark;
     setCursor(mark ? Qt::PointingHandCursor : Qt::ArrowCursor);
     if (redraw) update();

@@ -37,6 +37,11 @@ public:
     // What the hand does in the step at hand; null: looking and picking only. Not owned.
     void use_tool(MapTool* tool);
     [[nodiscard]] MapTool* tool() { return tool_; }
+    // The plug nearest to a place, where one is within reach.
+    [[nodiscard]] std::optional<LocalPoint> plug_near(LocalPoint to, Metres reach) const;
+    // A round glass about the cursor in which the ground is five times as large.
+    [[nodiscard]] bool magnifies() const { return magnifies_; }
+    void magnify(bool on);
 
 public Q_SLOTS:
     void fit();
@@ -75,6 +80,7 @@ private:
     void draw_picture(QPainter& painter);
     void draw_picks(QPainter& painter) const;
     void draw_hover(QPainter& painter) const;
+    void draw_glass(QPainter& painter);
     void draw_coordinates(QPainter& painter) const;
     void draw_invitation(QPainter& painter) const;
 
@@ -88,6 +94,8 @@ private:
     ViewTransform view_;
     bool fitted_ = false;
     bool focus_by_key_ = false;
+    bool magnifies_ = false;
+    MapCache glass_;
     MapShow shown_;
     bool coordinates_ = false;
     std::optional<QPointF> cursor_;

@@ -1,4 +1,5 @@
 #include <QPainter>
+#include <QPainterPath>
 
 #include "app/canvas/map_furniture.h"
 #include "app/canvas/map_layers.h"
@@ -50,6 +51,7 @@ void MapView::paintEvent(QPaintEvent*) {
         draw_scale_bar(painter, view_, style, choices_.units());
         draw_north_arrow(painter, view_, style);
         draw_hover(painter);
+        draw_glass(painter);
         draw_coordinates(painter);
     }
     if (focus_by_key_) {
@@ -126,6 +128,37 @@ void MapView::draw_hover(QPainter& painter) const {
                      .arg(QString::fromStdString(compass_point(*mound.fan)));
     draw_note(painter, at + QPointF(18.0, 12.0), words.join(QStringLiteral(", ")), style,
               view_.screen().adjusted(4.0, 4.0, -4.0, -4.0));
+}
+
+void MapView::draw_glass(QPainter& painter) {
+    constexpr double radius_px = 110.0;
+    constexpr double larger = 5.0;
+    if (!magnifies_) return;
+    const MapStyle& style = style_of(choices_.theme());
+    const QPointF at = cursor_.value_or(view_.screen().center());
+    const ViewTransform closer = view_.centred_on(view_.to_local(at)).resized({2.0 * radius_px, 2.0 * radius_px}).zoomed(
+        larger, {radius_px, radius_px});
+    MapShow show = show_for_step();
+    show.covered.clear();
+    const QPointF corner = at - QPointF(radius_px, radius_px);
+    QPainterPath round;
+    round.addEllipse(at, radius_px, radius_px);
+    painter.save();
+    painter.setClipPath(round);
+    painter.fillPath(round, style.field);
+    const auto& picture = glass_.picture_for({session_.field(), session_.plan(), style, closer, show, devicePixelRatioF()});
+    if (picture) {
+        painter.translate(corner);
+        painter.setTransform(closer.placing(picture->view), true);
+        painter.drawImage(QPointF(0.0, 0.0), picture->image);
+    }
+    painter.restore();
+    painter.setBrush(Qt::NoBrush);
+    painter.setPen(QPen(style.ink, 2.0 * style.line_factor));
+    painter.drawEllipse(at, radius_px, radius_px);
+    painter.setPen(QPen(style.act, 1.2));
+    painter.drawLine(at - QPointF(6.0, 0.0), at + QPointF(6.0, 0.0));
+    painter.drawLine(at - QPointF(0.0, 6.0), at + QPointF(0.0, 6.0));
 }
 
 QString MapView::coordinate_text() const {

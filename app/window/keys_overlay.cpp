@@ -47,7 +47,9 @@ KeysOverlay::KeysOverlay(QWidget* window) : QFrame(window) {
         {tr("+  −  F"), tr("nearer, further, the whole field")},
         {tr("arrows"), tr("move the map; Ctrl+M goes to it")},
         {tr("Space  [  ]"), tr("on the map: nearest mark, mark by mark")},
-        {tr("C  S"), tr("latitude and longitude; what the map shows")}};
+        {tr("C  S"), tr("latitude and longitude; what the map shows")},
+        {tr(",  Q"), tr("lay the tape on the map; a magnifying glass")},
+        {tr(".  Alt+arrows"), tr("turn the map to the way walked; next mark that way")}};
     const auto fill = [&](const std::vector<std::pair<QString, QString>>& keys, int column) {
         for (int row = 0; row < static_cast<int>(keys.size()); ++row) {
             auto* key = label_in_role("heading", this);

@@ -114,6 +114,8 @@ void MainWindow::lay_out() {
     map_buttons_ = new MapButtons(*map_);
     drawing_ = new GroundTool(session_, choices_, this);
     correcting_ = new SystemsTool(session_, choices_, this);
+    tape_ = new TapeTool(
+        session_, choices_, [this](LocalPoint to, Metres reach) { return map_->plug_near(to, reach); }, this);
     slip_ = new Slip(session_, choices_, *drawing_, *correcting_, this);
     row->addWidget(rail_);
     row->addWidget(map_, 1);
@@ -127,12 +129,10 @@ void MainWindow::bind_session() {
     connect(&choices_, &Choices::step_changed, this, [this] {
         drawing_->put_down();
         correcting_->put_away();
-        const Step step = choices_.step();
-        MapTool* tool = nullptr;
-        if (step == Step::ground) tool = drawing_;
-        if (step == Step::systems) tool = correcting_;
-        map_->use_tool(tool);
+        use_tape(false);
     });
+    connect(tape_, &TapeTool::changed, map_, qOverload<>(&QWidget::update));
+    connect(tape_, &TapeTool::lifted, this, [this] { use_tape(false); });
     connect(drawing_, &GroundTool::changed, map_, qOverload<>(&QWidget::update));
     connect(correcting_, &SystemsTool::changed, map_, qOverload<>(&QWidget::update));
     connect(correcting_, &SystemsTool::said, this,
@@ -308,9 +308,25 @@ void MainWindow::follow_picked_system() {
     choices_.pick_system(counterpart(*before, *system, *plan_picked_in_));
 }
 
+// With the tape lifted the hand does what the step asks for.
+void MainWindow::use_tape(bool on) {
+    if (!session_.field()) on = false;
+    const bool was_on = map_->tool() == tape_;
+    MapTool* tool = nullptr;
+    if (choices_.step() == Step::ground) tool = drawing_;
+    if (choices_.step() == Step::systems) tool = correcting_;
+    map_->use_tool(on ? tape_ : tool);
+    if (on) map_->setFocus(Qt::ShortcutFocusReason);
+    if (was_on && !on && !tape_->places().empty()) tape_->lift();
+}
+
 void MainWindow::put_something_away() {
     if (keys_->isVisible())
         keys_->hide();
+    else if (map_->tool() == tape_)
+        use_tape(false);
+    else if (map_->magnifies())
+        map_->magnify(false);
     else if (choices_.step() == Step::ground && drawing_->pen().stroke())
         drawing_->put_down();
     else if (choices_.step() == Step::systems && correcting_->busy())

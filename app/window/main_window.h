@@ -11,6 +11,7 @@
 #include "app/canvas/map_view.h"
 #include "app/drawing/ground_tool.h"
 #include "app/drawing/systems_tool.h"
+#include "app/drawing/tape_tool.h"
 #include "app/reading/reading_sheet.h"
 #include "app/session/choices.h"
 #include "app/session/field_session.h"
@@ -47,6 +48,7 @@ public:
     [[nodiscard]] Slip& slip() { return *slip_; }
     [[nodiscard]] MapView& map() { return *map_; }
     [[nodiscard]] GroundTool& drawing() { return *drawing_; }
+    [[nodiscard]] TapeTool& tape() { return *tape_; }
     [[nodiscard]] SystemsTool& correcting() { return *correcting_; }
     [[nodiscard]] ReadingSheet& reading() { return *reading_; }
     [[nodiscard]] HandOutDialog* hand_out_dialog() { return hand_out_dialog_; }
@@ -80,6 +82,7 @@ private:
     void choose_imagery();
     void take_dropped(FieldSession::Files files);
     void bind_imagery();
+    void use_tape(bool on);
     void put_something_away();
     void say_handed_out(const QStringList& files);
     void follow_picked_system();
@@ -93,6 +96,7 @@ private:
     MapView* map_ = nullptr;
     MapButtons* map_buttons_ = nullptr;
     GroundTool* drawing_ = nullptr;
+    TapeTool* tape_ = nullptr;
     SystemsTool* correcting_ = nullptr;
     Slip* slip_ = nullptr;
     KeysOverlay* keys_ = nullptr;

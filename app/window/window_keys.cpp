@@ -105,12 +105,17 @@ void MainWindow::bind_step_keys() {
               {{Step::walk, finding(&FindingsView::previous)}, {Step::sets, [this] { slip_->sets().previous(); }}});
     on_key_at(Qt::Key_Delete, {{Step::ground, [this] { drawing_->remove_picked(); }},
                                {Step::systems, corrections(&CorrectionsView::lift_picked)}});
-    on_key_at(Qt::Key_Backspace, {{Step::walk,
-                                   [this] {
-                                       if (DiggerKeyView* asked = slip_->walk().digger_key()) asked->back();
-                                   }},
-                                  {Step::ground, [this] { drawing_->take_corner_back(); }},
-                                  {Step::systems, [this] { correcting_->take_corner_back(); }}});
+    on_key(Qt::Key_Backspace, [this] {
+        DiggerKeyView* asked = choices_.step() == Step::walk ? slip_->walk().digger_key() : nullptr;
+        if (map_->tool() == tape_)
+            tape_->take_place_back();
+        else if (asked != nullptr)
+            asked->back();
+        else if (choices_.step() == Step::ground)
+            drawing_->take_corner_back();
+        else if (choices_.step() == Step::systems)
+            correcting_->take_corner_back();
+    });
     // while the questions about a digger are asked, digits answer them
     const auto step_or_answer = [this](int number, Step step) {
         return [this, number, step] {
@@ -132,6 +137,8 @@ void MainWindow::bind_map_keys() {
     on_key(Qt::Key_F, [this] { map_->fit(); });
     for (const QKeySequence& sequence : {QKeySequence(Qt::Key_Plus), QKeySequence(Qt::Key_Equal)})
         on_key(sequence, [this] { map_->zoom_in(); });
+    on_key(Qt::Key_Comma, [this] { use_tape(map_->tool() != tape_); });
+    on_key(Qt::Key_Q, [this] { map_->magnify(!map_->magnifies()); });
     on_key(Qt::Key_Period, [this] { map_->turn_to_the_walk(); });
     on_key(Qt::Key_Minus, [this] { map_->zoom_out(); });
     on_key(Qt::Key_C, [this] { map_buttons_->toggle_coordinates(); });
