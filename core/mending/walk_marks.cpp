@@ -7,6 +7,7 @@
 
 #include "core/geometry/near_places.h"
 #include "core/geometry/space_curve.h"
+#include "core/words/words.h"
 
 namespace plugside {
 
@@ -80,6 +81,11 @@ MarksAlongCurve along_curve(const std::vector<LocalPoint>& places, const std::ve
 std::string walk_name(const Survey& survey, std::size_t walk) {
     if (walk < survey.walks.size() && !survey.walks[walk].id.empty()) return survey.walks[walk].id;
     return "walk " + std::to_string(walk + 1);
+}
+
+std::string walk_shown(const Survey& survey, std::size_t walk) {
+    if (walk < survey.walks.size() && !survey.walks[walk].id.empty()) return survey.walks[walk].id;
+    return Words::say("walk {1}", {std::to_string(walk + 1)});
 }
 
 }  // namespace plugside

@@ -41,5 +41,6 @@ struct MarksAlongCurve {
 
 // The name of a walk for a person and for an id: its own id, or "walk 3" where the survey has none.
 [[nodiscard]] std::string walk_name(const Survey& survey, std::size_t walk);
+[[nodiscard]] std::string walk_shown(const Survey& survey, std::size_t walk);  // the same in the language at hand
 
 }  // namespace plugside

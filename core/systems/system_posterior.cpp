@@ -14,6 +14,7 @@
 #include "core/systems/co_membership.h"
 #include "core/systems/consensus.h"
 #include "core/systems/forest_sampler.h"
+#include "core/words/words.h"
 
 namespace plugside {
 
@@ -139,7 +140,7 @@ std::optional<Draws> draw_forests(const SystemPosterior& posterior, const LinkSc
     draws.trees_shifted.resize(all - std::min(all, for_systems));
     draws.tree_shifted.resize(std::min(draws.trees_shifted.size(), draws_kept(posterior.marks.size())));
     const auto tell = [&](std::size_t d) {
-        progress.say(0.2 + 0.4 * static_cast<double>(d) / count, "drawing networks of runs");
+        progress.say(0.2 + 0.4 * static_cast<double>(d) / count, Words::later("drawing networks of runs"));
     };
     std::array<std::vector<std::uint32_t>, 2> link_times;
     const ForestSampler at_mean = sampler_at(shift_systems ? field.shift().of_systems : 0.0);
@@ -224,7 +225,7 @@ std::optional<Draws> draw_obeying(SystemPosterior& posterior, const LinkScores& 
             if (d < most) draws.tree_shifted.push_back(std::move(drawn->draws[d].tree));
         }
     }
-    progress.say(0.4, "drawing networks of runs");
+    progress.say(0.4, Words::later("drawing networks of runs"));
     auto drawn = drawn_at(shift.of_systems, for_systems);
     if (!drawn) return std::nullopt;
     posterior.links = std::move(drawn->links);
@@ -388,7 +389,7 @@ WeighedLinks weigh_links(const Survey& survey, const PlanOptions& options, const
     weighed.marks = marks_of(survey, options);
     if (weighed.marks.empty()) return weighed;
     weighed.links = candidate_links(weighed.marks, barriers_to_runs(survey.ground));
-    progress.say(0.05, "weighing links");
+    progress.say(0.05, Words::later("weighing links"));
     std::vector<LinkFeatures> features;
     if (!weights.net)
         features = link_features(weighed.marks, weighed.links, fit_scales(weighed.marks, weighed.links, progress), options.fan_sd_degrees);
@@ -421,7 +422,7 @@ std::optional<SystemPosterior> infer_systems(const Survey& survey, const PlanOpt
         if (progress.stopped()) return std::nullopt;
         pairs.add(tree);
     }
-    progress.say(0.7, "finding the systems");
+    progress.say(0.7, Words::later("finding the systems"));
     auto table = pairs.table();
     posterior.estimate = estimate_of(draws->trees_shifted.empty() ? draws->trees : draws->trees_shifted, posterior.scales,
                                      posterior.marks.size());

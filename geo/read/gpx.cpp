@@ -3,6 +3,7 @@
 #include <fstream>
 #include <vector>
 
+#include "core/words/words.h"
 #include "geo/read/gpx_parser.h"
 #include "geo/read/input_file.h"
 
@@ -38,7 +39,7 @@ tl::expected<GpxFile, Refusal> read_gpx(const std::filesystem::path& file, const
         const bool last = got < piece.size();
         if (!parser.feed({piece.data(), got}, last) || last) break;
         done += static_cast<double>(got);
-        progress.say(std::min(1.0, done / std::max(1.0, size)), "reading the walk");
+        progress.say(std::min(1.0, done / std::max(1.0, size)), Words::later("reading the walk"));
     }
     if (stream.bad())
         return tl::unexpected(Refusal{Refusal::Code::unreadable, name, "", "an error while reading", "a readable file"});

@@ -6,6 +6,7 @@
 #include <memory>
 #include <optional>
 
+#include "core/words/words.h"
 #include "geo/frame/transverse_mercator.h"
 #include "geo/frame/vector_library.h"
 #include "geo/read/coordinate_place.h"
@@ -273,7 +274,7 @@ std::vector<ReadLayer> read_all(const std::filesystem::path& file, FileKind kind
     for (int i = 0; i < data->GetLayerCount(); ++i) {
         OGRLayer& layer = *data->GetLayer(i);
         layers.push_back(reader.read(layer, wanted(layer.GetName())));
-        progress.say(static_cast<double>(i + 1) / data->GetLayerCount(), "reading the layers");
+        progress.say(static_cast<double>(i + 1) / data->GetLayerCount(), Words::later("reading the layers"));
     }
     return layers;
 }

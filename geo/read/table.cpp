@@ -6,6 +6,7 @@
 #include <map>
 #include <optional>
 
+#include "core/words/words.h"
 #include "geo/read/coordinate_place.h"
 #include "geo/read/degrees_text.h"
 #include "geo/read/delimited_text.h"
@@ -94,7 +95,7 @@ public:
             if (i % 4096 == 0) {
                 if (progress.stopped())
                     return tl::unexpected(Refusal{Refusal::Code::stopped, name_, "", "a request to stop", ""});
-                progress.say(static_cast<double>(i) / static_cast<double>(rows.size()), "reading the table");
+                progress.say(static_cast<double>(i) / static_cast<double>(rows.size()), Words::later("reading the table"));
             }
             if (auto refusal = take(rows[i])) return tl::unexpected(*refusal);
         }

@@ -7,6 +7,7 @@
 #include <cmath>
 #include <memory>
 
+#include "core/words/words.h"
 #include "geo/frame/vector_library.h"
 #include "geo/read/numbers.h"
 #include "geo/write/safe_file.h"
@@ -118,7 +119,7 @@ public:
             if (progress_.stopped()) return false;
             if (!write_row(*layer, row)) return false;
             if (++written_ % 1000 == 0)
-                progress_.say(static_cast<double>(written_) / static_cast<double>(rows_), "writing the layers");
+                progress_.say(static_cast<double>(written_) / static_cast<double>(rows_), Words::later("writing the layers"));
         }
         return true;
     }
