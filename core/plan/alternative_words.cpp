@@ -22,26 +22,26 @@ std::string names_of(const Survey& survey, const std::vector<std::size_t>& mound
 }  // namespace
 
 std::string words_for(const JoinedSystems& joined, const Plan& plan) {
-    return Words::say("{1} and {2} are one animal's in {3} of 100",
-                      {plan.systems.at(joined.first).letter, plan.systems.at(joined.second).letter, in_100(joined.one)});
+    return Words::tell("{1} and {2} are one animal's in {3} of 100",
+                       {plan.systems.at(joined.first).letter, plan.systems.at(joined.second).letter, in_100(joined.one)});
 }
 
 std::string words_for(const SplitSystem& split, const Survey& survey, const Plan& plan) {
     const std::string& letter = plan.systems.at(split.system).letter;
-    if (split.apart.empty()) return Words::say("{1} is two animals' in {2} of 100", {letter, in_100(split.two)});
-    return Words::say("{1} is two animals' in {2} of 100: {3} apart",
-                      {letter, in_100(split.two), names_of(survey, split.apart)});
+    if (split.apart.empty()) return Words::tell("{1} is two animals' in {2} of 100", {letter, in_100(split.two)});
+    return Words::tell("{1} is two animals' in {2} of 100: {3} apart",
+                       {letter, in_100(split.two), names_of(survey, split.apart)});
 }
 
 std::string words_for(const DoubtfulMound& doubtful, const Survey& survey, const Plan& plan) {
     const std::string& mound = survey.mounds.at(doubtful.mound).name;
     const std::string& letter = plan.systems.at(doubtful.system).letter;
     if (!doubtful.runner_up)
-        return Words::say("{1} hangs together with {2} in {3} of 100, with no other system more than now and then",
-                          {mound, letter, in_100(doubtful.belongs)});
-    return Words::say("{1} hangs together with {2} in {3} of 100, with {4} in {5}",
-                      {mound, letter, in_100(doubtful.belongs), plan.systems.at(*doubtful.runner_up).letter,
-                       in_100(doubtful.of_runner_up)});
+        return Words::tell("{1} hangs together with {2} in {3} of 100, with no other system more than now and then",
+                           {mound, letter, in_100(doubtful.belongs)});
+    return Words::tell("{1} hangs together with {2} in {3} of 100, with {4} in {5}",
+                       {mound, letter, in_100(doubtful.belongs), plan.systems.at(*doubtful.runner_up).letter,
+                        in_100(doubtful.of_runner_up)});
 }
 
 std::vector<std::string> likeliest_alternatives(const Survey& survey, const Plan& plan, std::size_t most,

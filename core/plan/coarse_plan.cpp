@@ -132,11 +132,11 @@ std::vector<std::size_t> marks_with_ladders(const Survey& survey, const SystemPo
 void add_notices(const Survey& survey, const SystemPosterior& posterior, Plan& plan) {
     if (posterior.marks.empty()) return;
     plan.notices.push_back(
-        Words::say("This survey is planned in a coarse form, because it is very large: mounds are grouped by a plain rule. "
-                   "It tells no runs, no places between mounds and no chance that holds for one system more than for "
-                   "another. Plan a part of the field alone to see these."));
+        Words::tell("This survey is planned in a coarse form, because it is very large: mounds are grouped by a plain rule. "
+                    "It tells no runs, no places between mounds and no chance that holds for one system more than for "
+                    "another. Plan a part of the field alone to see these."));
     if (!survey.known.empty())
-        plan.notices.push_back(Words::say("What was told of systems and runs is not heeded in the coarse form."));
+        plan.notices.push_back(Words::tell("What was told of systems and runs is not heeded in the coarse form."));
 }
 
 }  // namespace

@@ -19,35 +19,34 @@ namespace {
 void add_notices(const Survey& survey, const SystemPosterior& posterior, Plan& plan) {
     if (posterior.marks.empty()) {
         plan.notices.push_back(survey.mounds.empty()
-                                   ? Words::say("There is no mound in this survey, so there is nothing to plan.")
-                                   : Words::say("No mark of this survey is a gopher's mound inside the field, so there "
-                                                "is nothing to plan."));
+                                   ? Words::tell("There is no mound in this survey, so there is nothing to plan.")
+                                   : Words::tell("No mark of this survey is a gopher's mound inside the field, so there "
+                                                 "is nothing to plan."));
         return;
     }
     const auto with_fan =
         std::count_if(posterior.marks.begin(), posterior.marks.end(), [](const Mark& mark) { return mark.fan.has_value(); });
     if (with_fan == 0)
         plan.notices.push_back(
-            Words::say("No mark has a fan bearing: runs and probe points rest on the mounds' places alone."));
+            Words::tell("No mark has a fan bearing: runs and probe points rest on the mounds' places alone."));
     else if (2 * with_fan < static_cast<std::ptrdiff_t>(posterior.marks.size()))
         plan.notices.push_back(
-            Words::say("Fewer than half of the mounds have a fan bearing: the runs are less sure than they could be."));
+            Words::tell("Fewer than half of the mounds have a fan bearing: the runs are less sure than they could be."));
     const bool one_place = std::all_of(posterior.marks.begin(), posterior.marks.end(), [&](const Mark& mark) {
         return distance_m(mark.plug, posterior.marks.front().plug) < 0.01;
     });
     if (one_place && posterior.marks.size() > 1)
         plan.notices.push_back(
-            Words::say("All mounds are marked at one place: check the receiver, the systems mean nothing."));
+            Words::tell("All mounds are marked at one place: check the receiver, the systems mean nothing."));
     if (posterior.likeness)
         for (std::string& unlike : unlike_sentences(*posterior.likeness, posterior.marks.size(), learnt_likeness_limits()))
             plan.notices.push_back(std::move(unlike));
     for (const FactConflict& conflict : posterior.conflicts) plan.notices.push_back(conflict.sentence);
     if (!posterior.convergence.converged)
         plan.notices.push_back(
-            Words::say("The chains that obey what was told have not settled: take the chances of this plan as rough."));
+            Words::tell("The chains that obey what was told have not settled: take the chances of this plan as rough."));
     if (posterior.marks.size() > 1 && posterior.marks.size() < 15)
-        plan.notices.push_back(
-            Words::say("With so few mounds the survey's own scales are mostly our assumption."));
+        plan.notices.push_back(Words::tell("With so few mounds the survey's own scales are mostly our assumption."));
 }
 
 // The draws that tell the number of animals, for counting them in any part later. Takes them out of the posterior.

@@ -21,9 +21,9 @@ bool has_track(const Survey& survey) {
 void add_coverage(const Survey& survey, std::optional<Coverage> coverage, Plan& plan) {
     if (!survey.ground.boundary.empty()) plan.area_field_m2 = area_m2(survey.ground.boundary);
     if (!has_track(survey)) {
-        plan.notices.push_back(Words::say("The walk has no track, so what was not looked at is not known."));
+        plan.notices.push_back(Words::tell("The walk has no track, so what was not looked at is not known."));
     } else if (!coverage) {
-        plan.notices.push_back(Words::say("The area walked could not be computed from this track and boundary."));
+        plan.notices.push_back(Words::tell("The area walked could not be computed from this track and boundary."));
     } else {
         plan.area_walked_m2 = coverage->walked_area_m2;
         plan.unwalked = std::move(coverage->unwalked);
@@ -60,8 +60,8 @@ void show_first_look(const Survey& survey, const WeighedLinks* weighed, const Pl
     if (!plan) return;
     plan->first_look = true;
     plan->notices.insert(plan->notices.begin(),
-                         
-                         Words::say("A first look: the systems, their number and all chances are still being worked out."));
+
+                         Words::tell("A first look: the systems, their number and all chances are still being worked out."));
     wishes.first_look(std::move(*plan));
 }
 
@@ -104,7 +104,7 @@ std::optional<PlanWithPosterior> make_plan_with_posterior(const Survey& survey, 
     if (!made) return std::nullopt;
     if (track_points(survey) > most_track_points_coarse) {
         made->plan.notices.push_back(
-            Words::say("The track is too long for the area walked to be measured in the coarse form."));
+            Words::tell("The track is too long for the area walked to be measured in the coarse form."));
     } else {
         progress.say(0.95, Words::later("measuring what was walked"));
         std::optional<Coverage> coverage;

@@ -9,7 +9,6 @@
 #include <stop_token>
 #include <string_view>
 
-
 namespace plugside {
 
 struct Progress {

@@ -14,12 +14,12 @@ namespace plugside {
 namespace embedded {
 extern const char cautions_en[];
 extern const char cautions_es[];
-}
+}  // namespace embedded
 
 namespace {
 
 constexpr Metres near_the_system = Metres::of(30.48);  // 100 ft: a federal fumigant label text of 2018
-constexpr Metres near_a_probe = Metres::of(4.9);       // 16 ft, a recreational receiver's error under open sky: GPS.gov [memory]
+constexpr Metres near_a_probe = Metres::of(4.9);  // 16 ft, a recreational receiver's error under open sky: GPS.gov [memory]
 
 constexpr std::array<const char*, 7> of_every_set{"protected-species", "people-and-animals", "kill-trap-law",
                                                   "label-decides",     "utilities-ask",      "check-daily",

@@ -202,12 +202,12 @@ SetChoiceResult choose_sets(const Survey& survey, const Plan& plan, const System
     std::size_t count = 0;
     for (std::size_t s = 0; s < plan.systems.size(); ++s)
         if (!has_set[s] && ++count <= most_named) without += (count > 1 ? ", " : "") + plan.systems[s].letter;
-    if (count > most_named) without = Words::say("{1} and {2} more", {without, std::to_string(count - most_named)});
+    if (count > most_named) without = Words::tell("{1} and {2} more", {without, std::to_string(count - most_named)});
     if (!without.empty())
-        result.notices.push_back(
-            Words::say("No set is proposed for {1}: no mound there shows a fan, no neighbour is near enough, or all lies in "
-                       "a keep-clear area. Look at these mounds again.",
-                       {without}));
+        result.notices.push_back(Words::tell(
+            "No set is proposed for {1}: no mound there shows a fan, no neighbour is near enough, or all lies in "
+            "a keep-clear area. Look at these mounds again.",
+            {without}));
     return result;
 }
 

@@ -8,9 +8,10 @@ std::string sentence(const Refusal& refusal) {
     std::string text = refusal.file;
     if (!refusal.place.empty()) text += (text.empty() ? "" : ", ") + refusal.place;
     if (!text.empty()) text += ": ";
-    const std::string found = refusal.found.empty() ? Words::say("nothing") : Words::shown(refusal.found);
-    return text + (refusal.expected.empty() ? Words::say("found {1}.", {found})
-                                            : Words::say("found {1}, expected {2}.", {found, Words::shown(refusal.expected)}));
+    const std::string found = refusal.found.empty() ? Words::tell("nothing") : Words::shown(refusal.found);
+    return text + (refusal.expected.empty()
+                       ? Words::tell("found {1}.", {found})
+                       : Words::tell("found {1}, expected {2}.", {found, Words::shown(refusal.expected)}));
 }
 
 std::string quoted_for_display(const std::string& text, std::size_t most) {

@@ -40,7 +40,7 @@ std::optional<std::string> why_not_used(const Survey& survey, const Mound& mound
 std::string reason_shown(const std::string& reason) {
     const std::string same = same_mound_as("");
     if (reason.size() > same.size() && reason.compare(0, same.size(), same) == 0)
-        return Words::say("the same mound as {1}", {reason.substr(same.size())});
+        return Words::tell("the same mound as {1}", {reason.substr(same.size())});
     return Words::shown(reason);
 }
 

@@ -27,8 +27,8 @@ struct Survey {
     std::vector<Mound> mounds;
     Ground ground;
     std::vector<SetDecision> decisions;
-    std::vector<KnownFact> known;     // what a person said of the systems, in the order said
-    std::vector<MendAnswer> answers;  // to findings, and a person's own mends; at most one a finding; see put_right
+    std::vector<KnownFact> known;      // what a person said of the systems, in the order said
+    std::vector<MendAnswer> answers;   // to findings, and a person's own mends; at most one a finding; see put_right
     std::vector<NoteRule> note_rules;  // corrections of how notes are read, in the order made
     friend bool operator==(const Survey&, const Survey&) = default;
 };

@@ -122,22 +122,21 @@ private:
 
     [[nodiscard]] static std::string in_words(Against against, const std::string& fact, const std::string& others) {
         switch (against) {
-            case Against::contradicts: return Words::say("\"{1}\" is set aside: it contradicts {2}.", {fact, others});
+            case Against::contradicts: return Words::tell("\"{1}\" is set aside: it contradicts {2}.", {fact, others});
             case Against::no_run:
                 if (others.empty())
-                    return Words::say("\"{1}\" is set aside: no run can join the two beside what else is known.", {fact});
-                return Words::say("\"{1}\" is set aside: no run can join the two beside what else is known: {2}.",
-                                  {fact, others});
+                    return Words::tell("\"{1}\" is set aside: no run can join the two beside what else is known.", {fact});
+                return Words::tell("\"{1}\" is set aside: no run can join the two beside what else is known: {2}.",
+                                   {fact, others});
             case Against::not_apart:
-                return Words::say("\"{1}\" is set aside: the marks cannot be kept apart beside {2}.", {fact, others});
-            case Against::barrier: return Words::say("\"{1}\" is set aside: a barrier lies between.", {fact});
+                return Words::tell("\"{1}\" is set aside: the marks cannot be kept apart beside {2}.", {fact, others});
+            case Against::barrier: return Words::tell("\"{1}\" is set aside: a barrier lies between.", {fact});
             case Against::ring:
-                return Words::say("\"{1}\" is set aside: it would close a ring of runs with {2}.", {fact, others});
+                return Words::tell("\"{1}\" is set aside: it would close a ring of runs with {2}.", {fact, others});
             case Against::no_way: break;
         }
-        if (others.empty())
-            return Words::say("\"{1}\" is set aside: it leaves no way for what else is known.", {fact});
-        return Words::say("\"{1}\" is set aside: it leaves no way for what else is known: {2}.", {fact, others});
+        if (others.empty()) return Words::tell("\"{1}\" is set aside: it leaves no way for what else is known.", {fact});
+        return Words::tell("\"{1}\" is set aside: it leaves no way for what else is known: {2}.", {fact, others});
     }
 
     void set_aside(std::size_t at, const std::vector<std::size_t>& with, Against against) {
@@ -146,7 +145,7 @@ private:
         std::string others;
         for (const std::size_t k : with) {
             const std::string quoted = "\"" + facts_[k].text + "\"";
-            others = others.empty() ? quoted : Words::say("{1} and {2}", {others, quoted});
+            others = others.empty() ? quoted : Words::tell("{1} and {2}", {others, quoted});
             conflict.with.push_back(facts_[k].fact);
         }
         conflict.sentence = in_words(against, facts_[at].text, others);

@@ -129,31 +129,44 @@ struct Telling {
 };
 
 constexpr std::array<Telling, likeness_value_count> tellings{{
-    {Words::later("Mounds stand {1} m from their nearest here, unlike the {2} to {3} m this was built for: take the systems as rough."),
+    {Words::later("Mounds stand {1} m from their nearest here, unlike the {2} to {3} m this was built for: take the systems "
+                  "as rough."),
      1.0, 1, true},
-    {Words::later("Distances between neighbours vary by {1} in 100 of their mean here, unlike the {2} to {3} in 100 this was built for: take the systems as rough."),
+    {Words::later("Distances between neighbours vary by {1} in 100 of their mean here, unlike the {2} to {3} in 100 this "
+                  "was built for: take the systems as rough."),
      100.0, 0, true},
-    {Words::later("The second nearest mound stands {1} times as far as the nearest here, unlike the {2} to {3} times this was built for: take the systems as rough."),
+    {Words::later("The second nearest mound stands {1} times as far as the nearest here, unlike the {2} to {3} times this "
+                  "was built for: take the systems as rough."),
      1.0, 2, true},
-    {Words::later("The eighth nearest mound stands {1} times as far as the second here, unlike the {2} to {3} times this was built for: take the systems as rough."),
+    {Words::later("The eighth nearest mound stands {1} times as far as the second here, unlike the {2} to {3} times this "
+                  "was built for: take the systems as rough."),
      1.0, 2, true},
-    {Words::later("A fan was read at {1} in 100 mounds here, unlike the {2} to {3} in 100 this was built for: take the runs and their probe points as rough."),
+    {Words::later("A fan was read at {1} in 100 mounds here, unlike the {2} to {3} in 100 this was built for: take the runs "
+                  "and their probe points as rough."),
      100.0, 0, false},
-    {Words::later("Of the nearest mounds {1} in 100 lie along a fan's axis here, unlike the {2} to {3} in 100 this was built for: take the runs and their probe points as rough."),
+    {Words::later("Of the nearest mounds {1} in 100 lie along a fan's axis here, unlike the {2} to {3} in 100 this was "
+                  "built for: take the runs and their probe points as rough."),
      100.0, 0, false},
-    {Words::later("The fans of neighbouring mounds lie along one line by {1} (1: all, 0: as at random) here, unlike the {2} to {3} this was built for: take the runs and their probe points as rough."),
+    {Words::later("The fans of neighbouring mounds lie along one line by {1} (1: all, 0: as at random) here, unlike the {2} "
+                  "to {3} this was built for: take the runs and their probe points as rough."),
      1.0, 2, false},
-    {Words::later("Strings of mounds go on straight by {1} (1: quite straight) here, unlike the {2} to {3} this was built for: take the systems as rough."),
+    {Words::later("Strings of mounds go on straight by {1} (1: quite straight) here, unlike the {2} to {3} this was built "
+                  "for: take the systems as rough."),
      1.0, 2, false},
-    {Words::later("Of the mounds {1} in 100 have no likely neighbour here, unlike the {2} to {3} in 100 this was built for: take the systems as rough."),
+    {Words::later("Of the mounds {1} in 100 have no likely neighbour here, unlike the {2} to {3} in 100 this was built for: "
+                  "take the systems as rough."),
      100.0, 0, false},
-    {Words::later("The best links of mounds differ by {1} in strength here, unlike the {2} to {3} this was built for: take the systems as rough."),
+    {Words::later("The best links of mounds differ by {1} in strength here, unlike the {2} to {3} this was built for: take "
+                  "the systems as rough."),
      1.0, 2, true},
-    {Words::later("Which mounds are joined is as open as {1} of a coin's toss here, unlike the {2} to {3} this was built for: take the systems as rough."),
+    {Words::later("Which mounds are joined is as open as {1} of a coin's toss here, unlike the {2} to {3} this was built "
+                  "for: take the systems as rough."),
      1.0, 2, false},
-    {Words::later("A mound has {1} likely neighbours here, unlike the {2} to {3} this was built for: take the systems as rough."),
+    {Words::later(
+         "A mound has {1} likely neighbours here, unlike the {2} to {3} this was built for: take the systems as rough."),
      1.0, 1, true},
-    {Words::later("The long links between neighbours are {1} times the middle one here, unlike the {2} to {3} times this was built for: take the systems as rough."),
+    {Words::later("The long links between neighbours are {1} times the middle one here, unlike the {2} to {3} times this "
+                  "was built for: take the systems as rough."),
      1.0, 2, true},
 }};
 
@@ -171,8 +184,8 @@ std::string sentence_of(std::size_t k, const LikenessValues& values, const Liken
     int decimals = telling.decimals;
     const double limit = values.at(k) > limits.high.at(k) ? limits.high.at(k) : limits.low.at(k);
     while (decimals < 4 && told(values.at(k), decimals) == told(limit, decimals)) ++decimals;
-    return Words::say(telling.words, {told(values.at(k), decimals), told(limits.low.at(k), decimals),
-                                      told(limits.high.at(k), decimals)});
+    return Words::tell(telling.words,
+                       {told(values.at(k), decimals), told(limits.low.at(k), decimals), told(limits.high.at(k), decimals)});
 }
 
 }  // namespace
@@ -330,16 +343,16 @@ std::vector<std::string> unlike_sentences(const LikenessValues& values, std::siz
     };
     if (sentences.empty() && beyond(limits.places_at_random))
         sentences.emplace_back(
-            Words::say("Mounds and fans stand here as if strewn at random, unlike the fields this was built for: take the "
-                       "systems as rough."));
+            Words::tell("Mounds and fans stand here as if strewn at random, unlike the fields this was built for: take the "
+                        "systems as rough."));
     else if (sentences.empty() && beyond(limits.fans_at_random))
-        sentences.emplace_back(
-            Words::say("Fans say as little here about where the neighbouring mounds stand as fans at random would, unlike in "
-                       "the fields this was built for: take the runs and their probe points as rough."));
+        sentences.emplace_back(Words::tell(
+            "Fans say as little here about where the neighbouring mounds stand as fans at random would, unlike in "
+            "the fields this was built for: take the runs and their probe points as rough."));
     if (sentences.empty() && distance_from_middle(values, limits) > limits.whole)
         sentences.emplace_back(
-            Words::say("How mounds and fans stand to one another here is, all together, unlike the fields this was built "
-                       "for: take the systems as rough."));
+            Words::tell("How mounds and fans stand to one another here is, all together, unlike the fields this was built "
+                        "for: take the systems as rough."));
     return sentences;
 }
 

@@ -26,21 +26,21 @@ std::string tape_reading(Metres length, LengthUnits units) {
         return sign + with_digits(metres, 2, "m");
     }
     const long inches = std::lround(Metres::of(metres).inches());
-    if (inches < 24) return Words::say("{1} in", {sign + std::to_string(inches)});
+    if (inches < 24) return Words::tell("{1} in", {sign + std::to_string(inches)});
     const std::string feet = sign + std::to_string(inches / 12);
-    return inches % 12 == 0 ? Words::say("{1} ft", {feet})
-                            : Words::say("{1} ft {2} in", {feet, std::to_string(inches % 12)});
+    return inches % 12 == 0 ? Words::tell("{1} ft", {feet})
+                            : Words::tell("{1} ft {2} in", {feet, std::to_string(inches % 12)});
 }
 
 std::string ground_distance(Metres length, LengthUnits units) {
     const double value = units == LengthUnits::metres ? length.value() : length.feet();
-    return with_digits(value, std::abs(value) < 10.0 ? 1 : 0, units == LengthUnits::metres ? "m" : Words::say("ft"));
+    return with_digits(value, std::abs(value) < 10.0 ? 1 : 0, units == LengthUnits::metres ? "m" : Words::tell("ft"));
 }
 
 std::string ground_area(double area_m2, LengthUnits units) {
     // 1 international acre = 4046.8564224 m2 (66 ft x 660 ft of 0.3048 m)
     const double value = units == LengthUnits::metres ? area_m2 / 10000.0 : area_m2 / 4046.8564224;
-    const std::string unit = units == LengthUnits::metres ? "ha" : Words::say("acres");
+    const std::string unit = units == LengthUnits::metres ? "ha" : Words::tell("acres");
     return with_digits(value, value < 1.0 ? 2 : (value < 100.0 ? 1 : 0), unit);
 }
 

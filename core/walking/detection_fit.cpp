@@ -333,12 +333,12 @@ DetectionFit fit_detection(const std::vector<Sighting>& sightings, PassedPlaces&
     }
     if (used.size() < enough_detections)
         return default_detection(fallback, places.reach(),
-                                 Words::say("only {1} distances to learn from, {2} are needed",
-                                            {std::to_string(used.size()), std::to_string(enough_detections)}));
+                                 Words::tell("only {1} distances to learn from, {2} are needed",
+                                             {std::to_string(used.size()), std::to_string(enough_detections)}));
     const double start_m = std::sqrt(sum2 / static_cast<double>(used.size()));
     if (!(start_m > places.reach().value() / 100.0) || places.size() == 0)
         return default_detection(fallback, places.reach(),
-                                 Words::say("all marks lie on the line walked, which tells nothing of a curve"));
+                                 Words::tell("all marks lie on the line walked, which tells nothing of a curve"));
     places.set_apart(likeliest_apart(used, places, start_m));
     DetectionFit fit;
     fit.apart = places.apart();

@@ -202,9 +202,10 @@ void name_routes(WalkLines& result, std::size_t walkers) {
     for (WalkRoute& route : result.routes) {
         const std::string piece = std::to_string(route.piece + 1), walker = std::to_string(route.walker + 1);
         if (result.pieces > 1)
-            route.name = walkers > 1 ? Words::say("Piece {1}, walker {2}", {piece, walker}) : Words::say("Piece {1}", {piece});
+            route.name =
+                walkers > 1 ? Words::tell("Piece {1}, walker {2}", {piece, walker}) : Words::tell("Piece {1}", {piece});
         else
-            route.name = walkers > 1 ? Words::say("Walker {1}", {walker}) : Words::say("Walk");
+            route.name = walkers > 1 ? Words::tell("Walker {1}", {walker}) : Words::tell("Walk");
     }
 }
 
@@ -263,7 +264,7 @@ WalkLines walk_lines(const Ground& ground, const MultiPolygon& part, const WalkL
     result.seconds = *std::max_element(seconds.begin(), seconds.end());
     name_routes(result, options.walkers);
     if (result.pieces > 1)
-        result.sentences.push_back(Words::say(
+        result.sentences.push_back(Words::tell(
             "The ground falls into {1} pieces between which no way is known: look for a gate or crossing on the spot.",
             {std::to_string(result.pieces)}));
     return result;

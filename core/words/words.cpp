@@ -45,7 +45,7 @@ std::string filled(const std::string& pattern, std::initializer_list<std::string
     return text;
 }
 
-std::string Words::say(const char* english, std::initializer_list<std::string> values) {
+std::string Words::tell(const char* english, std::initializer_list<std::string> values) {
     const Tongue* const tongue = tongue_at_hand.load();
     return filled(tongue != nullptr && tongue->text != nullptr ? tongue->text(english) : english, values);
 }

@@ -144,8 +144,8 @@ tl::expected<fs::path, Refusal> make_reduced_copy(const ImagerySource& source, c
     Copier copier(std::move(*reader), decodes_from_the_top(source.facts()), progress);
     if (!copier.write(safe->temporary())) {
         if (progress.stopped())
-            return tl::unexpected(Refusal{Refusal::Code::stopped, file.string(), "", "a request to stop", ""});
-        return tl::unexpected(safe->cannot_write("a copy that could not be written"));
+            return tl::unexpected(Refusal{Refusal::Code::stopped, file.string(), "", Words::later("a request to stop"), ""});
+        return tl::unexpected(safe->cannot_write(Words::later("a copy that could not be written")));
     }
     if (auto done = safe->commit(); !done) return tl::unexpected(done.error());
     return file;
