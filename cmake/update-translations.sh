@@ -8,10 +8,14 @@ file="$(realpath -m "${1:-$root/resources/translations/plugside_es.ts}")"
 lupdate=/usr/lib/qt6/bin/lupdate
 if [[ ! -x $lupdate ]]; then lupdate="$(command -v lupdate6 || command -v lupdate)"; fi
 
-# Sentences of core and geo are marked by Words::tell and Words::later, those of the window as the toolkit does it. The class Words is
-# not shown to lupdate, so that its texts have one context wherever they stand; that it cannot know it is no news.
+# Sentences of core and geo are marked by Words::tell and Words::later, those of the window as the toolkit does it. lupdate is
+# shown the headers of app alone, so that the texts of Words have one context wherever they stand; what it then misses is no news.
+scratch="$(mktemp -d)"
+trap 'rm -rf "$scratch"' EXIT
+mkdir "$scratch/include"
+ln -s "$root/app" "$scratch/include/app"
 cd "$root"
-find core geo app -name '*.cpp' -o -name '*.h' | grep -v '^core/words/' | LC_ALL=C sort > "$file.list"
-"$lupdate" -silent -no-obsolete -locations none -tr-function-alias tr+=tell,QT_TR_NOOP+=later "@$file.list" -ts "$file" \
-    2> >(grep -vE 'lacks Q_OBJECT macro|Qualifying with unknown namespace' >&2 || true)
-rm "$file.list"
+find core geo app -name '*.cpp' -o -name '*.h' | grep -v '^core/words/' | LC_ALL=C sort > "$scratch/sources"
+"$lupdate" -silent -no-obsolete -locations none -I "$scratch/include" -tr-function-alias tr+=tell,QT_TR_NOOP+=later \
+    "@$scratch/sources" -ts "$file" \
+    2> >(grep -vE 'lacks Q_OBJECT macro|Qualifying with unknown namespace|Ignoring definition of undeclared' >&2 || true)
