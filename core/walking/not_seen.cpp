@@ -142,7 +142,7 @@ std::optional<PlacesByWalk> passed_places(const Grid& grid, const LinePasses& li
         if (i % 512 == 0) {
             if (progress.stopped()) return std::nullopt;
             progress.say(0.2 + 0.4 * static_cast<double>(i) / static_cast<double>(grid.places.size()),
-                         "measuring what was seen");
+                         Words::later("measuring what was seen"));
         }
         const auto& [cell, place] = grid.places[i];
         const bool walked = searched.any_within(place, options.walked_reach);
