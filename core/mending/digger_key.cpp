@@ -10,11 +10,11 @@ namespace {
 
 using Picture = DiggerPicture;
 
-constexpr std::string_view uc_ipm = "UC IPM Pest Notes 7433";
-constexpr std::string_view dalquest = "Dalquest 1948";
-constexpr std::string_view montana = "Montana Dept of Agriculture";
+constexpr std::string_view uc_ipm = Words::later("UC IPM Pest Notes 7433");
+constexpr std::string_view dalquest = Words::later("Dalquest 1948");
+constexpr std::string_view montana = Words::later("Montana Dept of Agriculture");
 constexpr std::string_view slides = Words::later("extension slides");
-constexpr std::string_view plug_source = "Driscoll & Watson";
+constexpr std::string_view plug_source = Words::later("Driscoll & Watson");
 constexpr std::string_view practice = Words::later("common practice");
 
 enum Question : std::size_t { soil_heap, hole_without_heap, shape_of_heap, round_heap, fan_hole, crushed_heap };

@@ -90,7 +90,7 @@
     </message>
     <message>
         <source>%1° true</source>
-        <translation>%1° verdadero</translation>
+        <translation>%1° verd.</translation>
     </message>
 </context>
 <context>
@@ -302,7 +302,7 @@
     </message>
     <message>
         <source>%1 from %2: hardly the same field</source>
-        <translation>a %1 de %2: difícilmente es el mismo campo</translation>
+        <translation>a %1 de %2: ¿no es otro campo?</translation>
     </message>
 </context>
 <context>
@@ -3266,6 +3266,30 @@
         <source>chance of a hit {1} in 100</source>
         <translation>probabilidad de dar con el túnel: {1} de cada 100</translation>
     </message>
+    <message>
+        <source>UTF-8</source>
+        <translation>UTF-8</translation>
+    </message>
+    <message>
+        <source>Latin-1</source>
+        <translation>Latin-1</translation>
+    </message>
+    <message>
+        <source>UC IPM Pest Notes 7433</source>
+        <translation>UC IPM Pest Notes 7433</translation>
+    </message>
+    <message>
+        <source>Dalquest 1948</source>
+        <translation>Dalquest 1948</translation>
+    </message>
+    <message>
+        <source>Montana Dept of Agriculture</source>
+        <translation>Departamento de Agricultura de Montana</translation>
+    </message>
+    <message>
+        <source>Driscoll &amp; Watson</source>
+        <translation>Driscoll &amp; Watson</translation>
+    </message>
 </context>
 <context>
     <name>plugside::CautionView</name>
@@ -3286,11 +3310,11 @@
     </message>
     <message>
         <source>%1 right</source>
-        <translation>%1 a la derecha</translation>
+        <translation>%1 der.</translation>
     </message>
     <message>
         <source>%1 left</source>
-        <translation>%1 a la izquierda</translation>
+        <translation>%1 izq.</translation>
     </message>
     <message>
         <source>as you look from %1 to %2</source>
@@ -3302,7 +3326,7 @@
     </message>
     <message>
         <source>moved %1 along, %2 to the right</source>
-        <translation>movido %1 a lo largo, %2 a la derecha</translation>
+        <translation>movido %1 a lo largo, %2 der.</translation>
     </message>
     <message>
         <source>band: run in 9 of 10</source>
@@ -3530,15 +3554,15 @@
     </message>
     <message>
         <source>%1 drawn</source>
-        <translation>%1 dibujado</translation>
+        <translation>dibujados: %1</translation>
     </message>
     <message>
         <source>%1 doubtful mound</source>
-        <translation>%1 montículo dudoso</translation>
+        <translation>%1 dudoso</translation>
     </message>
     <message>
         <source>%1 doubtful mounds</source>
-        <translation>%1 montículos dudosos</translation>
+        <translation>%1 dudosos</translation>
     </message>
     <message>
         <source>none proposed</source>
@@ -3574,11 +3598,11 @@
     </message>
     <message>
         <source>no walk is open</source>
-        <translation>ningún recorrido abierto</translation>
+        <translation>sin recorrido</translation>
     </message>
     <message>
         <source>after the walk</source>
-        <translation>después del recorrido</translation>
+        <translation>tras el recorrido</translation>
     </message>
     <message>
         <source>nothing drawn yet</source>
@@ -3980,7 +4004,7 @@
     </message>
     <message>
         <source>accept all alike</source>
-        <translation>aceptar iguales</translation>
+        <translation>iguales: sí</translation>
     </message>
     <message>
         <source>accept all of this kind that are as sure</source>
@@ -3992,7 +4016,7 @@
     </message>
     <message>
         <source>refuse all alike</source>
-        <translation>rechazar iguales</translation>
+        <translation>iguales: no</translation>
     </message>
     <message>
         <source>refuse all of this kind that are no surer</source>
@@ -4997,7 +5021,7 @@ con él pueden venir las capas del terreno o un plan entregado antes.</translati
     </message>
     <message>
         <source>crushed: no fan</source>
-        <translation>aplastado: sin abanico</translation>
+        <translation>aplastado</translation>
     </message>
     <message>
         <source>something else</source>
@@ -5362,7 +5386,7 @@ con él pueden venir las capas del terreno o un plan entregado antes.</translati
     </message>
     <message>
         <source>all bearings</source>
-        <translation>todos los rumbos</translation>
+        <translation>rumbos</translation>
     </message>
     <message>
         <source>as each file says</source>
@@ -5543,7 +5567,7 @@ Fuera: %1</translation>
     </message>
     <message>
         <source>next undecided  N</source>
-        <translation>sin decidir  N</translation>
+        <translation>siguiente  N</translation>
     </message>
     <message>
         <source>next undecided set</source>
@@ -5555,7 +5579,7 @@ Fuera: %1</translation>
     </message>
     <message>
         <source>undecide  U</source>
-        <translation>sin decisión  U</translation>
+        <translation>sin decidir  U</translation>
     </message>
     <message>
         <source>take the decision back</source>
@@ -6047,7 +6071,7 @@ vez</translation>
     </message>
     <message>
         <source>open a walk…</source>
-        <translation>abrir un recorrido…</translation>
+        <translation>abrir…</translation>
     </message>
     <message>
         <source>Ctrl+O</source>

@@ -37,6 +37,7 @@ public:
         const QByteArray of(context);
         if (of.startsWith("Q")) return {};  // the toolkit's own
         const QString text = QString::fromUtf8(source);
+        if (text.contains(QChar(0xAB))) return {};  // composed of texts that were translated
         const QMutexLocker lock(&mutex_);
         if (spanish_.translate(context, source, disambiguation, n).isNull() && !text.isEmpty())
             without_spanish_.insert((QString::fromUtf8(of) + ": " + text).toStdString());
@@ -78,8 +79,13 @@ public:
         static const QRegularExpression tags(QStringLiteral("<[^>]*>|&nbsp;"));
         static const QRegularExpression units(QStringLiteral("(?<=\\d)\\s(m|cm|km|ha|s|min)\\b|\\b(UTC|[A-Z]{3,4}T)\\b"));
         static const QRegularExpression letter(QStringLiteral("\\p{L}"));
-        for (const QRegularExpression& known : {tags, marked}) text.remove(known);
-        for (const auto& [length, words] : data_) text.remove(words);
+        static const QRegularExpression dates(
+            QStringLiteral("\\d+ (January|February|March|April|May|June|July|August|September|"
+                           "October|November|December) \\d+"));
+        text.replace(tags, QStringLiteral(" "));
+        while (text.contains(marked)) text.replace(marked, QStringLiteral(" "));
+        text.remove(dates);
+        for (const auto& [length, words] : data_) text.replace(words, QStringLiteral(" "));
         text.remove(units);
         return text.contains(letter) ? text.trimmed() : QString();
     }
@@ -165,7 +171,8 @@ protected:
             remains_.take_data(caution.source);
         }
         for (const char* words :
-             {"walk.gpx", "ground.gpkg", "two children", "zzqx", "round hill", "hole in the middle",
+             {"walk.gpx", "ground.gpkg", "two children", "zzqx", "round hill hole in the middle",
+              "round hill hole in middle", "hole in the middle", "round hill, hole in", "near zzqx",
               // publications, by name
               "UC IPM Pest Notes 7433", "Dalquest 1948", "Montana Dept of Agriculture", "Driscoll & Watson"})
             remains_.take_data(QString::fromLatin1(words));
@@ -178,6 +185,7 @@ protected:
                 continue;
             for (const QString& text : texts_of(*widget)) {
                 ++texts_seen_;
+                if (text == code_of(spoken())) continue;
                 if (const QString left = remains_.of(text); !left.isEmpty() && !is_letters_of_systems(left))
                     ADD_FAILURE() << where << ", " << widget->metaObject()->className() << " \"" << text.toStdString()
                                   << "\": not translated: " << left.toStdString();
@@ -319,11 +327,11 @@ TEST_F(EveryText, OfReadingFilesAndOfWhatIsRefusedIsTranslated) {
     MainWindow window;
     open_walk(window);
     const std::filesystem::path table = folder_.filePath("marks.csv").toStdString();
-    std::ofstream(table) << "name;east;north;fan\na;500000;4000000;90\nb;500020;4000010;180\n";
+    std::ofstream(table) << "name;east;north;fan\nm1;500000;4000000;90\nm2;500020;4000010;180\n";
     const std::filesystem::path broken = folder_.filePath("broken.gpx").toStdString();
     std::ofstream(broken) << "<gpx><wpt lat='x' lon='2'></gpx>";
     for (const char* words :
-         {"marks.csv", "broken.gpx", "east", "north", "fan", "name", "mismatched tag", "EPSG", "NAD83", "WGS"})
+         {"marks.csv", "broken.gpx", "east", "north", "fan", "name", "m1", "m2", "mismatched tag", "EPSG", "NAD83", "WGS"})
         remains_.take_data(QString::fromLatin1(words));
     window.add_files({table, broken});
     ASSERT_TRUE(wait_for([&] { return window.reading().isVisible() && !window.reading().desk().reading(); }));
