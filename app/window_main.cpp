@@ -2,11 +2,16 @@
 #include <QApplication>
 #include <QCommandLineParser>
 #include <QFile>
+#include <QSettings>
+#include <clocale>
 
 #include "app/window/main_window.h"
+#include "app/words/language.h"
 
 int main(int argc, char** argv) {
     QApplication program(argc, argv);
+    // the toolkit takes the system's way to write numbers; files are written with a decimal point everywhere
+    std::setlocale(LC_NUMERIC, "C");
     QApplication::setOrganizationName(QStringLiteral("Plugside"));
     QApplication::setApplicationName(QStringLiteral("Plugside"));
     QApplication::setApplicationVersion(QStringLiteral(PLUGSIDE_VERSION));
@@ -18,7 +23,14 @@ int main(int argc, char** argv) {
         QStringLiteral("FILES"),
         QCoreApplication::translate("Call", "walks, the ground's layers, or a plan handed out before"),
         QStringLiteral("[FILES...]"));
+    const QCommandLineOption language(
+        QStringLiteral("language"),
+        QCoreApplication::translate("Call", "en or es; else as chosen before, else the system's"), QStringLiteral("code"));
+    call.addOption(language);
     call.process(program);
+    const auto told = plugside::language_from_code(call.value(language));
+    const auto chosen = plugside::language_from_code(QSettings().value(QStringLiteral("language")).toString());
+    plugside::speak(told ? *told : chosen.value_or(plugside::language_of(QLocale::system())));
     plugside::MainWindow window;
     window.show();
     plugside::FieldSession::Files files;

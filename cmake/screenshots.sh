@@ -1,7 +1,8 @@
 #!/bin/bash
 # Records a session in the window as pictures, under a display of its own and by keyboard alone:
-#   screenshots.sh [OUT]      open, systems, decide five sets, undo two, hand out, at 1280x800 and 1920x1080, into OUT
-#                             (.build/pictures unless told); and a walk in files of six kinds, with the questions they ask
+#   screenshots.sh [OUT [LANGUAGE]]   open, systems, decide five sets, undo two, hand out, at 1280x800 and 1920x1080, into OUT
+#                             (.build/pictures unless told), in English or, by LANGUAGE es, in Spanish; and a walk in files of
+#                             six kinds, with the questions they ask
 #   screenshots.sh --readme   only the README's picture, resources/pictures/window.png
 # Needs a built program: PLUGSIDE=path/to/plugside, else .build/release or .build/start is used.
 set -euo pipefail
@@ -17,6 +18,7 @@ if [[ -z $program ]]; then
     exit 2
 fi
 
+language="${2:-en}"
 scratch="$(mktemp -d)"
 trap 'rm -rf "$scratch"' EXIT
 mkdir "$scratch/walk" "$scratch/messy"
@@ -25,10 +27,10 @@ cp "$sample/walk.gpx" "$sample/ground.gpkg" "$scratch/walk/"
 # session WIDTH HEIGHT OUT STEPS...: a step is "name: key key key"; its picture is OUT/name.png
 cat > "$scratch/session.sh" <<'SESSION'
 set -euo pipefail
-program="$1"; width="$2"; height="$3"; out="$4"; folder="$5"
-shift 5
+program="$1"; width="$2"; height="$3"; out="$4"; folder="$5"; language="$6"
+shift 6
 export XDG_CONFIG_HOME="$folder.settings-$width" XDG_RUNTIME_DIR="${folder%/*}"
-"$program" "$folder"/* &
+"$program" --language "$language" "$folder"/* &
 window_process=$!
 trap 'kill "$window_process" 2>/dev/null || true' EXIT
 window=""
@@ -49,7 +51,7 @@ for step in "$@"; do
         if [[ $key == dialog ]]; then
             # without a window manager nobody hands the focus to a dialog
             sleep 0.5
-            xdotool windowfocus "$(xdotool search --onlyvisible --pid "$window_process" --name 'Hand out' | tail -1)"
+            xdotool windowfocus "$(xdotool search --onlyvisible --pid "$window_process" --name 'Hand out|Entregar' | tail -1)"
         elif [[ $key == window ]]; then
             xdotool windowfocus "$window"
         else
@@ -69,7 +71,7 @@ record() {
     mkdir -p "$out"
     rm -f "$folder"/*-plan.gpkg "$folder"/*-sets.gpx
     xvfb-run -a -s "-screen 0 ${width}x${height}x24" \
-        bash "$scratch/session.sh" "$program" "$width" "$height" "$out" "$folder" "$@" 2> >(grep -v XGetInputFocus >&2)
+        bash "$scratch/session.sh" "$program" "$width" "$height" "$out" "$folder" "$language" "$@" 2> >(grep -v XGetInputFocus >&2)
 }
 
 if [[ ${1:-} == --readme ]]; then
@@ -86,10 +88,16 @@ for size in "1280 800" "1920 1080"; do
     echo "A session at ${width}x${height}"
     record "$scratch/walk" "$width" "$height" "$out/${width}x${height}" \
         "01-opened:" \
-        "02-ground: 2" \
-        "02-systems: 3" \
+        "01-what-looks-wrong: l" \
+        "01-notes: t" \
+        "01-not-seen: w" \
+        "01-who-dug: v ctrl+m bracketright bracketright i" \
+        "02-ground: Escape Escape 2" \
+        "02-drawing: b" \
+        "02-systems: Escape 3" \
         "03-a-system: ctrl+m bracketright bracketright" \
-        "04-sets: 4" \
+        "03-corrections: l o" \
+        "04-sets: Escape 4" \
         "05-first-kept: k" \
         "06-second-dropped: d" \
         "07-third-being-moved: m Up Up shift+Right" \

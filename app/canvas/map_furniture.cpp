@@ -4,6 +4,8 @@
 #include <QPainterPath>
 #include <cmath>
 
+#include "app/words/language.h"
+
 namespace plugside {
 
 namespace {
@@ -31,7 +33,7 @@ ScaleStep scale_step(const ViewTransform& view, double longest_px, LengthUnits u
         if (factor * power <= available) amount = factor * power;
     const QString unit = metric ? (small ? words(QT_TRANSLATE_NOOP("Map", "cm")) : words(QT_TRANSLATE_NOOP("Map", "m")))
                                 : (small ? words(QT_TRANSLATE_NOOP("Map", "in")) : words(QT_TRANSLATE_NOOP("Map", "ft")));
-    const auto number = [](double value) { return QString::number(value, 'g', 6); };
+    const auto number = [](double value) { return in_their_digits(QString::number(value, 'g', 6)); };
     const Metres length = metric ? Metres::of(small ? amount / 100.0 : amount)
                                  : (small ? Metres::from_inches(amount) : Metres::from_feet(amount));
     const bool whole_half = std::fmod(amount, 2.0) == 0.0;

@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "core/words/words.h"
+
 namespace plugside {
 
 namespace {
@@ -31,7 +33,7 @@ EditedGround cut_hole(const Ground& ground, const std::vector<LocalPoint>& corne
     for (const LocalPoint corner : corners)
         if (const auto area = area_about(ground, corner)) return with_hole(ground, *area, corners);
     return tl::unexpected<std::string>(
-        "The hole lies in no area: draw it inside the boundary, a keep-clear area or an untreated piece.");
+        Words::tell("The hole lies in no area: draw it inside the boundary, a keep-clear area or an untreated piece."));
 }
 
 // What the line was meant for: an area that it cuts, the smallest first; else a barrier that it meets.
@@ -57,7 +59,7 @@ EditedGround split(const Ground& ground, const std::vector<LocalPoint>& line) {
     }
     for (const GroundShape shape : areas)
         if (const auto parts = split_along(ground, shape, line)) return parts;
-    return tl::unexpected<std::string>("The line crosses no barrier, and no area from edge to edge.");
+    return tl::unexpected<std::string>(Words::tell("The line crosses no barrier, and no area from edge to edge."));
 }
 
 }  // namespace
@@ -128,7 +130,7 @@ PenReading GroundPen::reading() const {
 }
 
 EditedGround GroundPen::finish(const Ground& ground) {
-    if (!stroke_) return tl::unexpected<std::string>("No pen is in hand.");
+    if (!stroke_) return tl::unexpected<std::string>(Words::tell("No pen is in hand."));
     EditedGround edited = *stroke_ == Stroke::hole    ? cut_hole(ground, corners_)
                           : *stroke_ == Stroke::split ? split(ground, corners_)
                                                       : with_shape(ground, *kind_of(*stroke_), corners_);

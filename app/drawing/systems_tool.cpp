@@ -8,6 +8,7 @@
 #include "app/canvas/map_layers.h"
 #include "app/canvas/mound_glyph.h"
 #include "app/commands/known_facts.h"
+#include "core/words/words.h"
 
 namespace plugside {
 
@@ -125,7 +126,7 @@ void SystemsTool::finish() {
     }
     Mend aside;
     aside.kind = MendKind::set_aside;
-    aside.because = "in a corner that was set aside";
+    aside.because = Words::later("in a corner that was set aside");
     for (const Mound& mound : field->survey.mounds)
         if (contains(ground->untreated, mound.plug) && !why_not_used(field->survey, mound))
             aside.marks.push_back(mound.name);

@@ -4,6 +4,8 @@
 #include <memory>
 #include <utility>
 
+#include "core/words/words.h"
+
 namespace plugside {
 
 namespace {
@@ -42,7 +44,7 @@ void BackgroundWork::run(std::uint64_t ticket, const WorkInStages& work, const s
     progress.report = [this, ticket, &since_last](double share_done, std::string_view doing) {
         if (since_last.isValid() && since_last.elapsed() < least_pause_ms) return;
         since_last.start();
-        const QString words = QString::fromUtf8(doing.data(), static_cast<qsizetype>(doing.size()));
+        const QString words = QString::fromStdString(Words::shown(std::string(doing)));
         QMetaObject::invokeMethod(
             this, [this, ticket, share_done, words] { show_progress(ticket, share_done, words); }, Qt::QueuedConnection);
     };

@@ -8,6 +8,7 @@
 
 #include "app/reading/reading_words.h"
 #include "app/window/look_sheet.h"
+#include "core/words/words.h"
 
 namespace plugside {
 
@@ -97,7 +98,7 @@ void EntryView::build_table_picks() {
     heading_ = add(tr("first row"), {tr("headings"), tr("a mark")}, true,
                    [](TableGuess& guess, std::size_t i) { guess.header_row = i == 0; });
     QStringList codes;
-    for (const TextEncoding encoding : encodings) codes << QString::fromStdString(to_text(encoding));
+    for (const TextEncoding encoding : encodings) codes << QString::fromStdString(Words::shown(to_text(encoding)));
     encoding_ = add(tr("letters"), codes, true, [](TableGuess& guess, std::size_t i) { guess.encoding = encodings.at(i); });
     degrees_ = add(tr("degrees"), {tr("as they are written"), tr("minutes packed in (3815.5)")}, false,
                    [](TableGuess& guess, std::size_t i) { guess.packed_minutes = i == 1; });
@@ -217,7 +218,7 @@ void EntryView::refresh_table(const FileLook& look) {
     sheet.roles = guess.roles;
     sheet.offered = offered_roles(false);
     QStringList words{tr("What each column means; the first rows under it:")};
-    for (const std::string& sentence : guess.assumed) words << QString::fromStdString(sentence);
+    for (const std::string& sentence : guess.assumed) words << QString::fromStdString(Words::shown(sentence));
     columns_words_->setText(words.join(QStringLiteral("\n· ")));
     columns_->show_sheet(std::move(sheet));
 }

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <utility>
 
+#include "core/words/words.h"
 #include "geo/read/input_file.h"
 #include "geo/read/north_of_walk.h"
 #include "geo/read/numbers.h"
@@ -200,9 +201,10 @@ std::vector<FileLook> sorted_files(const std::vector<std::filesystem::path>& fil
         if (main != looks.end())
             main->files.push_back(part);
         else
-            looks.push_back(look_at(part, TakenFor::unknown,
-                                    Refusal{Refusal::Code::wrong_format, part.string(), "", "a part of a Shapefile",
-                                            "its main file " + whole.filename().string()}));
+            looks.push_back(
+                look_at(part, TakenFor::unknown,
+                        Refusal{Refusal::Code::wrong_format, part.string(), "", Words::later("a part of a Shapefile"),
+                                Words::tell("its main file {1}", {whole.filename().string()})}));
     }
     return looks;
 }

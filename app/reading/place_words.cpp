@@ -1,10 +1,12 @@
 #include "app/reading/place_words.h"
 
 #include <QCoreApplication>
-#include <QLocale>
 #include <algorithm>
 #include <cmath>
 #include <numbers>
+
+#include "app/words/language.h"
+#include "core/words/words.h"
 
 namespace plugside {
 
@@ -15,7 +17,9 @@ constexpr double reach_m = 50'000.0;
 constexpr double told_in_field_units_m = 3'000.0;
 constexpr double metres_a_mile = 1609.344;
 
-QString tr(const char* text) { return QCoreApplication::translate("plugside::PlaceWords", text); }
+class PlaceWords {
+    Q_DECLARE_TR_FUNCTIONS(PlaceWords)
+};
 
 double radians(double degrees) { return degrees * std::numbers::pi / 180.0; }
 
@@ -46,8 +50,8 @@ std::optional<std::pair<NamedPlace, double>> nearest_of(const std::vector<NamedP
 bool in_reach(double distance_m) { return distance_m <= reach_m; }
 
 QString degrees_words(GeographicPoint at) {
-    return one_axis(at.latitude_degrees, tr("N"), tr("S")) + QStringLiteral(", ") +
-           one_axis(at.longitude_degrees, tr("E"), tr("W"));
+    return one_axis(at.latitude_degrees, PlaceWords::tr("N"), PlaceWords::tr("S")) + QStringLiteral(", ") +
+           one_axis(at.longitude_degrees, PlaceWords::tr("E"), PlaceWords::tr("W"));
 }
 
 QString distance_words(const NamedPlace& other, double distance_m, LengthUnits units) {
@@ -57,11 +61,11 @@ QString distance_words(const NamedPlace& other, double distance_m, LengthUnits u
     } else {
         const bool metric = units == LengthUnits::metres;
         const double shown = distance_m / (metric ? 1000.0 : metres_a_mile);
-        far = (metric ? tr("%1 km") : tr("%1 miles"))
-                  .arg(QLocale(QLocale::English).toString(static_cast<qlonglong>(std::llround(shown))));
+        far = (metric ? PlaceWords::tr("%1 km") : PlaceWords::tr("%1 miles"))
+                  .arg(locale_spoken().toString(static_cast<qlonglong>(std::llround(shown))));
     }
-    return in_reach(distance_m) ? tr("%1 from %2").arg(far, other.name)
-                                : tr("%1 from %2: hardly the same field").arg(far, other.name);
+    return in_reach(distance_m) ? PlaceWords::tr("%1 from %2").arg(far, other.name)
+                                : PlaceWords::tr("%1 from %2: hardly the same field").arg(far, other.name);
 }
 
 }  // namespace plugside

@@ -4,6 +4,7 @@
 #include <utility>
 
 #include "app/reading/reading_words.h"
+#include "core/words/words.h"
 
 namespace plugside {
 
@@ -37,7 +38,8 @@ void ReadingDesk::lay_out(const FieldSession::Files& files, Purpose purpose) {
                                  const Progress& progress, const BackgroundWork::Meanwhile&) -> BackgroundWork::Apply {
         auto looks = std::make_shared<std::vector<FileLook>>(sorted_files(all));
         for (std::size_t i = 0; i < looks->size() && !progress.stopped(); ++i) {
-            progress.say(static_cast<double>(i) / static_cast<double>(looks->size()), "looking into the files");
+            progress.say(static_cast<double>(i) / static_cast<double>(looks->size()),
+                         Words::later("looking into the files"));
             look_inside((*looks)[i], told, progress);
         }
         if (progress.stopped()) return {};

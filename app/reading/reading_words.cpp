@@ -8,16 +8,18 @@ namespace plugside {
 
 namespace {
 
-QString tr(const char* text) { return QCoreApplication::translate("plugside::ReadingWords", text); }
+class ReadingWords {
+    Q_DECLARE_TR_FUNCTIONS(ReadingWords)
+};
 
 QString sort_words(const FileLook& look) {
     switch (look.taken_for) {
-        case TakenFor::walk: return tr("a receiver's walk");
-        case TakenFor::table: return tr("a table");
-        case TakenFor::photographs: return tr("photographs");
-        case TakenFor::layers: return look.layers.size() == 1 ? tr("a layer") : tr("layers");
-        case TakenFor::handed_out: return tr("ground, or a plan handed out");
-        case TakenFor::unknown: return tr("not known");
+        case TakenFor::walk: return ReadingWords::tr("a receiver's walk");
+        case TakenFor::table: return ReadingWords::tr("a table");
+        case TakenFor::photographs: return ReadingWords::tr("photographs");
+        case TakenFor::layers: return look.layers.size() == 1 ? ReadingWords::tr("a layer") : ReadingWords::tr("layers");
+        case TakenFor::handed_out: return ReadingWords::tr("ground, or a plan handed out");
+        case TakenFor::unknown: return ReadingWords::tr("not known");
     }
     return {};
 }
@@ -39,29 +41,30 @@ std::vector<ColumnRole> offered_roles(bool of_a_layer) {
 
 QString role_words(ColumnRole role) {
     switch (role) {
-        case ColumnRole::none: return tr("not used");
-        case ColumnRole::name: return tr("name");
-        case ColumnRole::longitude: return tr("longitude");
-        case ColumnRole::latitude: return tr("latitude");
-        case ColumnRole::easting: return tr("easting, metres");
-        case ColumnRole::northing: return tr("northing, metres");
-        case ColumnRole::fan_bearing: return tr("fan bearing");
-        case ColumnRole::freshness: return tr("freshness");
-        case ColumnRole::kind: return tr("kind of digger");
-        case ColumnRole::note: return tr("note");
-        case ColumnRole::date: return tr("date");
-        case ColumnRole::time: return tr("time");
-        case ColumnRole::hdop: return tr("HDOP");
-        case ColumnRole::satellites: return tr("satellites");
-        case ColumnRole::accuracy: return tr("accuracy, metres");
-        case ColumnRole::walker: return tr("walker");
-        case ColumnRole::picture: return tr("photograph's name");
+        case ColumnRole::none: return ReadingWords::tr("not used");
+        case ColumnRole::name: return ReadingWords::tr("name");
+        case ColumnRole::longitude: return ReadingWords::tr("longitude");
+        case ColumnRole::latitude: return ReadingWords::tr("latitude");
+        case ColumnRole::easting: return ReadingWords::tr("easting, metres");
+        case ColumnRole::northing: return ReadingWords::tr("northing, metres");
+        case ColumnRole::fan_bearing: return ReadingWords::tr("fan bearing");
+        case ColumnRole::freshness: return ReadingWords::tr("freshness");
+        case ColumnRole::kind: return ReadingWords::tr("kind of digger");
+        case ColumnRole::note: return ReadingWords::tr("note");
+        case ColumnRole::date: return ReadingWords::tr("date");
+        case ColumnRole::time: return ReadingWords::tr("time");
+        case ColumnRole::hdop: return ReadingWords::tr("HDOP");
+        case ColumnRole::satellites: return ReadingWords::tr("satellites");
+        case ColumnRole::accuracy: return ReadingWords::tr("accuracy, metres");
+        case ColumnRole::walker: return ReadingWords::tr("walker");
+        case ColumnRole::picture: return ReadingWords::tr("photograph's name");
     }
     return {};
 }
 
 QString name_of(const FileLook& look) {
-    if (look.taken_for == TakenFor::photographs && look.files.size() > 1) return tr("%1 photographs").arg(look.files.size());
+    if (look.taken_for == TakenFor::photographs && look.files.size() > 1)
+        return ReadingWords::tr("%1 photographs").arg(look.files.size());
     return QString::fromStdString(look.file().filename().string());
 }
 
@@ -70,24 +73,24 @@ QString taken_words(const FileLook& look) {
     const auto add = [&](std::size_t count, const QString& one, const QString& many) {
         if (count > 0) parts << counted(static_cast<long long>(count), one, many);
     };
-    add(look.marks, tr("%1 mark"), tr("%1 marks"));
-    add(look.fans, tr("%1 fan"), tr("%1 fans"));
-    if (may_miss_fans(look)) parts << tr("no fans: does a column tell them?");
-    add(look.other_marks, tr("%1 other sign"), tr("%1 other signs"));
-    add(look.tracks, tr("%1 track"), tr("%1 tracks"));
-    add(look.boundary_parts, tr("a boundary"), tr("a boundary of %1 parts"));
-    add(look.barriers, tr("%1 barrier"), tr("%1 barriers"));
-    add(look.keep_clear, tr("%1 area kept clear"), tr("%1 areas kept clear"));
+    add(look.marks, ReadingWords::tr("%1 mark"), ReadingWords::tr("%1 marks"));
+    add(look.fans, ReadingWords::tr("%1 fan"), ReadingWords::tr("%1 fans"));
+    if (may_miss_fans(look)) parts << ReadingWords::tr("no fans: does a column tell them?");
+    add(look.other_marks, ReadingWords::tr("%1 other sign"), ReadingWords::tr("%1 other signs"));
+    add(look.tracks, ReadingWords::tr("%1 track"), ReadingWords::tr("%1 tracks"));
+    add(look.boundary_parts, ReadingWords::tr("a boundary"), ReadingWords::tr("a boundary of %1 parts"));
+    add(look.barriers, ReadingWords::tr("%1 barrier"), ReadingWords::tr("%1 barriers"));
+    add(look.keep_clear, ReadingWords::tr("%1 area kept clear"), ReadingWords::tr("%1 areas kept clear"));
     if (parts.isEmpty()) return sort_words(look);
-    return tr("%1: %2").arg(sort_words(look), parts.join(QStringLiteral(", ")));
+    return ReadingWords::tr("%1: %2").arg(sort_words(look), parts.join(QStringLiteral(", ")));
 }
 
 QString trouble_words(const FileLook& look) {
     if (!look.refusal) return {};
-    if (cannot_be_read(look)) return tr("cannot be read");
-    if (look.refusal->code == Refusal::Code::needs_reference_system) return tr("which reference system?");
-    if (look.refusal->code == Refusal::Code::nothing_to_plan) return tr("holds no place");
-    return tr("cannot be read like this");
+    if (cannot_be_read(look)) return ReadingWords::tr("cannot be read");
+    if (look.refusal->code == Refusal::Code::needs_reference_system) return ReadingWords::tr("which reference system?");
+    if (look.refusal->code == Refusal::Code::nothing_to_plan) return ReadingWords::tr("holds no place");
+    return ReadingWords::tr("cannot be read like this");
 }
 
 QString refusal_words(const Refusal& refusal) {
@@ -98,9 +101,9 @@ QString refusal_words(const Refusal& refusal) {
 
 QString north_words(North north) {
     switch (north) {
-        case North::not_told: return tr("not known (true north is taken)");
-        case North::true_north: return tr("true north");
-        case North::magnetic_north: return tr("magnetic north");
+        case North::not_told: return ReadingWords::tr("not known (true north is taken)");
+        case North::true_north: return ReadingWords::tr("true north");
+        case North::magnetic_north: return ReadingWords::tr("magnetic north");
     }
     return {};
 }

@@ -2,6 +2,7 @@
 
 #include <utility>
 
+#include "core/words/words.h"
 #include "geo/read/north_of_walk.h"
 
 namespace plugside {
@@ -51,7 +52,9 @@ tl::expected<ReadAnew, Refusal> read_anew(const FieldSurvey& field,
                                             : add_to_field(*again, files, on_its_plane, progress);
         if (!again) return tl::unexpected(again.error());
     }
-    if (first) return tl::unexpected(Refusal{Refusal::Code::nothing_to_plan, "", "", "no file", "a walk's file at least"});
+    if (first)
+        return tl::unexpected(Refusal{Refusal::Code::nothing_to_plan, "", "", Words::later("no file"),
+                                      Words::later("a walk's file at least")});
     ReadAnew result{std::move(*again), {}};
     result.carried = carry_over(field, result.field);
     tell_norths(result.field, choices);

@@ -8,6 +8,7 @@
 #include "app/commands/decide_command.h"
 #include "app/commands/note_rules_command.h"
 #include "core/mending/findings.h"
+#include "core/mending/sentences.h"
 #include "core/plan/make_plan.h"
 #include "geo/read/field_reader.h"
 #include "geo/read/note_corrections.h"
@@ -129,6 +130,16 @@ void FieldSession::start_reading(const Read& read, const std::function<void(Fiel
     });
 }
 
+void FieldSession::say_anew() {
+    Q_EMIT field_replaced();
+    Q_EMIT plan_changed();
+    Q_EMIT findings_changed();
+    Q_EMIT not_seen_changed();
+    plan_again();
+    judge_again();
+    look_back_again();
+}
+
 void FieldSession::adopt(FieldSurvey field, const Files& files, History history) {
     planning_.stop();
     looking_back_.stop();
@@ -181,8 +192,9 @@ void FieldSession::answer(const std::vector<Finding>& findings, Answer answer) {
         if (finding.mend || answer == Answer::refused)
             changes.push_back({finding.id, MendAnswer{finding.id, answer, finding.mend.value_or(Mend{})}});
     if (changes.empty()) return;
-    const QString what =
-        changes.size() == 1 ? QString::fromStdString(changes.front().finding) : tr("%1 findings").arg(changes.size());
+    const QString what = changes.size() == 1
+                             ? tr("finding of %1").arg(QString::fromStdString(listed(findings.front().marks)))
+                             : tr("%1 findings").arg(changes.size());
     history_.push(new AnswerCommand(field_->survey, std::move(changes),
                                     answer == Answer::accepted ? tr("accept %1").arg(what) : tr("refuse %1").arg(what),
                                     [this](const std::vector<AnswerChange>& to) { apply_answers(to); }));

@@ -99,6 +99,8 @@ public:
     void mend(const Mend& mend, const QString& words);
     void lift_mend(const std::string& id, const QString& words);
     void plan_again();
+    // Tells all of it as if it were new, and works out anew what holds sentences: they are in the language that was spoken then.
+    void say_anew();
     void hand_out(const HandOut& where);
 
 Q_SIGNALS:

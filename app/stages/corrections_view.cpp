@@ -8,6 +8,7 @@
 
 #include "app/commands/known_facts.h"
 #include "app/window/look_sheet.h"
+#include "app/words/language.h"
 
 namespace plugside {
 
@@ -28,7 +29,7 @@ QString mend_words(const MendAnswer& answer) {
                        ? CorrectionsView::tr("the fan of %1 points to %2°").arg(marks).arg(std::lround(mend.fan->degrees()))
                        : CorrectionsView::tr("%1 shows no fan").arg(marks);
         case MendKind::turn_fans:
-            return CorrectionsView::tr("the fans of %1 turned by %2°").arg(marks).arg(mend.turn_degrees);
+            return CorrectionsView::tr("the fans of %1 turned by %2°").arg(marks).arg(decimal(mend.turn_degrees, 1));
         case MendKind::move: return CorrectionsView::tr("%1 stands elsewhere").arg(marks);
         case MendKind::freshness: return CorrectionsView::tr("%1 looks otherwise").arg(marks);
         case MendKind::sign: return CorrectionsView::tr("%1 is another's sign").arg(marks);

@@ -6,6 +6,7 @@
 
 #include "app/stages/digger_picture.h"
 #include "app/window/look_sheet.h"
+#include "core/words/words.h"
 
 namespace plugside {
 
@@ -35,7 +36,7 @@ QPixmap drawn(DiggerPicture picture, const MapStyle& style, double device_pixel_
     return pixmap;
 }
 
-QString words(std::string_view text) { return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size())); }
+QString words(std::string_view text) { return QString::fromStdString(Words::shown(std::string(text))); }
 
 }  // namespace
 

@@ -8,6 +8,7 @@
 #include <QVariant>
 
 #include "app/window/look_sheet.h"
+#include "app/words/language.h"
 
 namespace plugside {
 
@@ -74,7 +75,7 @@ QString ImageryList::words_of(const OpenImagery& picture) const {
     const ImageryFacts& facts = picture.source.facts();
     QStringList words{name_of(facts.file)};
     if (facts.taken)
-        words << QLocale().toString(
+        words << locale_spoken().toString(
             QDate(static_cast<int>(facts.taken->year()), static_cast<int>(unsigned{facts.taken->month()}),
                   static_cast<int>(unsigned{facts.taken->day()})),
             QLocale::ShortFormat);

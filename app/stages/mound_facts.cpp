@@ -1,17 +1,17 @@
 #include "app/stages/mound_facts.h"
 
 #include <QCoreApplication>
-#include <QDateTime>
 #include <QHBoxLayout>
 #include <QPainter>
 #include <QPushButton>
-#include <QTimeZone>
 #include <QToolButton>
 #include <QVBoxLayout>
 #include <cmath>
 
 #include "app/canvas/mound_glyph.h"
 #include "app/window/look_sheet.h"
+#include "app/words/language.h"
+#include "core/mending/walk_marks.h"
 
 namespace plugside {
 
@@ -22,15 +22,14 @@ constexpr int glyph_room_px = 46;
 QString words(const char* text) { return QCoreApplication::translate("MoundFacts", text); }
 
 QString time_words(const UtcTime& time) {
-    const QDateTime moment = QDateTime::fromMSecsSinceEpoch(time.time_since_epoch().count(), QTimeZone::utc());
-    return words(QT_TRANSLATE_NOOP("MoundFacts", "marked %1 UTC"))
-        .arg(moment.toString(QStringLiteral("d MMMM yyyy, HH:mm")));
+    return words(QT_TRANSLATE_NOOP("MoundFacts", "marked %1")).arg(moment_words(time));
 }
 
 QString plan_words(const Plan& plan, std::size_t mound) {
     const MoundInPlan& in_plan = plan.mounds[mound];
     if (in_plan.not_used_because)
-        return words(QT_TRANSLATE_NOOP("MoundFacts", "not used: %1")).arg(QString::fromStdString(*in_plan.not_used_because));
+        return words(QT_TRANSLATE_NOOP("MoundFacts", "not used: %1"))
+            .arg(QString::fromStdString(reason_shown(*in_plan.not_used_because)));
     if (!in_plan.system || *in_plan.system >= plan.systems.size())
         return words(QT_TRANSLATE_NOOP("MoundFacts", "belongs to no system"));
     const BurrowSystem& system = plan.systems[*in_plan.system];
@@ -79,7 +78,8 @@ QStringList mound_facts(const FieldSurvey& field, const Plan* plan, std::size_t 
     if (!mound.note.empty())
         lines << words(QT_TRANSLATE_NOOP("MoundFacts", "note: %1")).arg(QString::fromStdString(mound.note));
     if (mound.walk < field.survey.walks.size())
-        lines << QString::fromStdString(field.survey.walks[mound.walk].id + ", " + field.survey.walks[mound.walk].source);
+        lines << QString::fromStdString(walk_name_shown(field.survey.walks[mound.walk].id) + ", " +
+                                        field.survey.walks[mound.walk].source);
     if (mound.time) lines << time_words(*mound.time);
     return lines;
 }

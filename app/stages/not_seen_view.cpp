@@ -9,6 +9,7 @@
 
 #include "app/canvas/map_layers.h"
 #include "app/window/look_sheet.h"
+#include "app/words/language.h"
 
 namespace plugside {
 
@@ -176,7 +177,7 @@ void NotSeenView::refresh() {
     animals_->setText(tr("%1 animals").arg(whole_range(seen->animals_unwalked)));
     animals_words_->setText(tr("where nobody walked, in %1 of 100 such cases; expected %2, with %3 of their mounds")
                                 .arg(level)
-                                .arg(seen->animals_unwalked.expected, 0, 'f', 1)
+                                .arg(decimal(seen->animals_unwalked.expected, 1))
                                 .arg(whole_range(seen->mounds_unwalked)));
     leans_->setText(leaning(*seen));
     QStringList sentences;

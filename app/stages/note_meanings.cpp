@@ -10,21 +10,19 @@ QString words(const char* text) { return QCoreApplication::translate("NoteMeanin
 
 }  // namespace
 
-const std::vector<NoteMeaning>& note_meanings() {
-    static const std::vector<NoteMeaning> meanings{
-        {words(QT_TRANSLATE_NOOP("NoteMeanings", "nothing")), ""},
-        {words(QT_TRANSLATE_NOOP("NoteMeanings", "a fan towards…")), "fan", true},
-        {words(QT_TRANSLATE_NOOP("NoteMeanings", "no fan to be read")), "no fan"},
-        {words(QT_TRANSLATE_NOOP("NoteMeanings", "fresh")), "fresh"},
-        {words(QT_TRANSLATE_NOOP("NoteMeanings", "older")), "old"},
-        {words(QT_TRANSLATE_NOOP("NoteMeanings", "crushed")), "crushed"},
-        {words(QT_TRANSLATE_NOOP("NoteMeanings", "a gopher's mound")), "gopher mound"},
-        {words(QT_TRANSLATE_NOOP("NoteMeanings", "a gopher's surface plug")), "surface plug"},
-        {words(QT_TRANSLATE_NOOP("NoteMeanings", "a mole's")), "mole"},
-        {words(QT_TRANSLATE_NOOP("NoteMeanings", "a ground squirrel's")), "ground squirrel"},
-        {words(QT_TRANSLATE_NOOP("NoteMeanings", "a vole's")), "vole"},
-        {words(QT_TRANSLATE_NOOP("NoteMeanings", "something else")), "not a mound"}};
-    return meanings;
+std::vector<NoteMeaning> note_meanings() {
+    return {{words(QT_TRANSLATE_NOOP("NoteMeanings", "nothing")), ""},
+            {words(QT_TRANSLATE_NOOP("NoteMeanings", "a fan towards…")), "fan", true},
+            {words(QT_TRANSLATE_NOOP("NoteMeanings", "no fan to be read")), "no fan"},
+            {words(QT_TRANSLATE_NOOP("NoteMeanings", "fresh")), "fresh"},
+            {words(QT_TRANSLATE_NOOP("NoteMeanings", "older")), "old"},
+            {words(QT_TRANSLATE_NOOP("NoteMeanings", "crushed")), "crushed"},
+            {words(QT_TRANSLATE_NOOP("NoteMeanings", "a gopher's mound")), "gopher mound"},
+            {words(QT_TRANSLATE_NOOP("NoteMeanings", "a gopher's surface plug")), "surface plug"},
+            {words(QT_TRANSLATE_NOOP("NoteMeanings", "a mole's")), "mole"},
+            {words(QT_TRANSLATE_NOOP("NoteMeanings", "a ground squirrel's")), "ground squirrel"},
+            {words(QT_TRANSLATE_NOOP("NoteMeanings", "a vole's")), "vole"},
+            {words(QT_TRANSLATE_NOOP("NoteMeanings", "something else")), "not a mound"}};
 }
 
 std::string told_meaning(const NoteMeaning& meaning, int degrees) {
@@ -38,6 +36,20 @@ std::vector<NoteRule> rules_from(const std::vector<std::string>& stretches, cons
     return rules;
 }
 
+namespace {
+
+// "fan 135" is told as what it says; the others by their own words.
+QString meaning_words(const std::string& means) {
+    for (const NoteMeaning& meaning : note_meanings())
+        if (!meaning.wants_bearing && meaning.means == means) return meaning.words;
+    const std::string fan = "fan ";
+    if (means.rfind(fan, 0) == 0)
+        return words(QT_TRANSLATE_NOOP("NoteMeanings", "fan %1")).arg(QString::fromStdString(means.substr(fan.size())));
+    return QString::fromStdString(means);
+}
+
+}  // namespace
+
 QString rule_words(const NoteRule& rule) {
     const QString said = QString::fromStdString(rule.words);
     const QString where = !rule.mark.empty()
@@ -45,8 +57,7 @@ QString rule_words(const NoteRule& rule) {
                           : !rule.walk.empty() ? QString::fromStdString(rule.walk)
                                                : words(QT_TRANSLATE_NOOP("NoteMeanings", "every walk"));
     if (rule.means.empty()) return words(QT_TRANSLATE_NOOP("NoteMeanings", "“%1” says nothing: %2")).arg(said, where);
-    return words(QT_TRANSLATE_NOOP("NoteMeanings", "“%1” means %2: %3"))
-        .arg(said, QString::fromStdString(rule.means), where);
+    return words(QT_TRANSLATE_NOOP("NoteMeanings", "“%1” means %2: %3")).arg(said, meaning_words(rule.means), where);
 }
 
 }  // namespace plugside

@@ -15,7 +15,7 @@ struct NoteMeaning {
     bool wants_bearing = false;  // degrees, 0..359, stand behind it
 };
 
-[[nodiscard]] const std::vector<NoteMeaning>& note_meanings();
+[[nodiscard]] std::vector<NoteMeaning> note_meanings();
 
 // `means` with its bearing where it wants one.
 [[nodiscard]] std::string told_meaning(const NoteMeaning& meaning, int degrees);

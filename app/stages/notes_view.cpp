@@ -265,7 +265,7 @@ bool NotesView::something_to_say() const { return whole_rest_->isChecked() || !w
 std::vector<NoteRule> NotesView::rules_after(bool whole_walk) const {
     const auto field = session_.field();
     const Mound* mound = at_hand();
-    const NoteMeaning& meaning = note_meanings().at(static_cast<std::size_t>(meaning_->currentIndex()));
+    const NoteMeaning meaning = note_meanings().at(static_cast<std::size_t>(meaning_->currentIndex()));
     const std::string walk = mound->walk < field->survey.walks.size() ? field->survey.walks[mound->walk].id : std::string();
     const std::vector<std::string> stretches =
         whole_rest_->isChecked() ? words_->left_over() : std::vector<std::string>{words_->picked()};

@@ -8,6 +8,8 @@
 #include "app/stages/mark_key.h"
 #include "app/stages/mound_facts.h"
 #include "app/window/look_sheet.h"
+#include "core/mending/walk_marks.h"
+#include "core/words/words.h"
 
 namespace plugside {
 
@@ -17,7 +19,8 @@ QString track_words(const Walk& walk, LengthUnits units) {
     double metres = 0.0;
     for (const TrackSegment& segment : walk.segments)
         for (std::size_t i = 1; i < segment.size(); ++i) metres += distance_m(segment[i - 1].at, segment[i].at);
-    const QString name = WalkPage::tr("%1 (%2)").arg(QString::fromStdString(walk.id), QString::fromStdString(walk.source));
+    const QString name =
+        WalkPage::tr("%1 (%2)").arg(QString::fromStdString(walk_name_shown(walk.id)), QString::fromStdString(walk.source));
     if (metres <= 0.0) return WalkPage::tr("%1: marks without a track").arg(name);
     return WalkPage::tr("%1: a track of %2").arg(name, QString::fromStdString(ground_distance(Metres::of(metres), units)));
 }
@@ -85,7 +88,8 @@ WalkPage::WalkPage(FieldSession& session, Choices& choices, QWidget* parent)
     add_ = new QPushButton(tr("add to it…"), this);
     add_->setToolTip(tr("Ctrl+Shift+O: another walk or the ground's layers"));
     how_read_ = new QPushButton(tr("files read…"), this);
-    how_read_->setToolTip(tr("how the files were read: columns, reference systems and norths, to be changed and read again"));
+    how_read_->setToolTip(
+        tr("how the files were read: columns, reference systems and norths, to be changed and read again"));
     for (QPushButton* key : {open, add_, how_read_}) {
         key->setProperty("way", true);
         keys->addWidget(key);
@@ -201,7 +205,8 @@ void WalkPage::list_findings(const std::vector<ReadFinding>& findings) {
     not_understood_->clear();
     for (const ReadFinding& finding : findings) {
         const std::string place = finding.place.empty() ? finding.file : finding.file + ", " + finding.place;
-        not_understood_->addItem(tr("%1: %2").arg(QString::fromStdString(place), QString::fromStdString(finding.sentence)));
+        not_understood_->addItem(
+            tr("%1: %2").arg(QString::fromStdString(place), QString::fromStdString(Words::shown(finding.sentence))));
     }
 }
 

@@ -25,6 +25,7 @@ KeysOverlay::KeysOverlay(QWidget* window) : QFrame(window) {
                                                         {tr("Ctrl+Shift+Z, Ctrl+Y"), tr("redo")},
                                                         {tr("Ctrl+U"), tr("feet or metres")},
                                                         {tr("Ctrl+L"), tr("light, or readable in sunlight")},
+                                                        {tr("Ctrl+E"), tr("English or Spanish")},
                                                         {tr("F11"), tr("whole screen")},
                                                         {tr("F1"), tr("this sheet")},
                                                         {tr("Esc"), tr("put away, give up")}};

@@ -22,6 +22,7 @@
 #include "app/canvas/mound_glyph.h"
 #include "app/window/look_sheet.h"
 #include "app/window/work_banner.h"
+#include "app/words/language.h"
 
 namespace plugside {
 
@@ -79,21 +80,29 @@ MainWindow::MainWindow(QWidget* parent)
     setWindowIcon(program_icon());
     setMinimumSize(1000, 640);
     ask_ = [this](const QString& question, const QStringList& answers) { return ask_in_a_box(this, question, answers); };
+    restore();
+    make_parts();
+    map_->setFocus();
+}
+
+void MainWindow::make_parts() {
     lay_out();
     bind_keys();
     bind_session();
     bind_reading();
     bind_imagery();
-    restore();
     dress();
     name_window();
-    map_->setFocus();
 }
 
 MainWindow::~MainWindow() {
     // the parts listen to the session: they go first
     session_.planning().stop();
     session_.file_work().stop();
+    let_go_of_parts();
+}
+
+void MainWindow::let_go_of_parts() {
     session_.disconnect();
     imagery_.disconnect();
     session_.history().disconnect();
@@ -162,6 +171,7 @@ void MainWindow::bind_session() {
     connect(&choices_, &Choices::units_changed, this, &MainWindow::remember);
     connect(&choices_, &Choices::theme_changed, this, &MainWindow::remember);
     connect(top_bar_, &TopBar::hand_out_wanted, this, &MainWindow::open_hand_out);
+    connect(top_bar_, &TopBar::language_wanted, this, &MainWindow::speak_in);
     connect(top_bar_, &TopBar::keys_wanted, keys_, &KeysOverlay::toggle);
     connect(&slip_->walk().not_seen(), &NotSeenView::hatch_wanted, map_buttons_, &MapButtons::show_not_seen);
     connect(map_buttons_, &MapButtons::not_seen_shown, &slip_->walk().not_seen(), &NotSeenView::show_hatched);

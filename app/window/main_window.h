@@ -55,11 +55,16 @@ public:
     void set_ask(Ask ask) { ask_ = std::move(ask); }
 
 protected:
+    void changeEvent(QEvent* event) override;
     void closeEvent(QCloseEvent* event) override;
     void dragEnterEvent(QDragEnterEvent* event) override;
     void dropEvent(QDropEvent* event) override;
 
 private:
+    void make_parts();
+    void let_go_of_parts();
+    void speak_in(Language language);
+    void make_parts_anew();
     void lay_out();
     void bind_keys();
     void bind_letters();
@@ -103,6 +108,7 @@ private:
     ReadingSheet* reading_ = nullptr;
     HandOutDialog* hand_out_dialog_ = nullptr;
     std::function<void()> after_hand_out_;
+    Language made_in_ = spoken();
     std::shared_ptr<const Plan> plan_picked_in_;  // what the picked system is a number of
 };
 

@@ -7,6 +7,7 @@
 #include "app/stages/sets_page.h"
 #include "app/stages/systems_page.h"
 #include "app/window/look_sheet.h"
+#include "app/words/language.h"
 
 namespace plugside {
 
@@ -38,6 +39,9 @@ TopBar::TopBar(FieldSession& session, Choices& choices, QWidget* parent)
     }
     units_ = new QPushButton(this);
     theme_ = new QPushButton(this);
+    language_ = new QPushButton(code_of(spoken()), this);
+    language_->setToolTip(tr("English or Spanish (Ctrl+E)"));
+    language_->setAccessibleName(tr("language: English; press for Spanish"));
     auto* keys = new QPushButton(tr("keys"), this);
     keys->setToolTip(tr("F1"));
     hand_out_ = new QPushButton(tr("hand out…"), this);
@@ -49,12 +53,14 @@ TopBar::TopBar(FieldSession& session, Choices& choices, QWidget* parent)
     row->addWidget(animals_);
     row->addWidget(decided_);
     row->addStretch(1);
-    for (QPushButton* button : {units_, theme_, keys, hand_out_}) row->addWidget(button);
+    for (QPushButton* button : {units_, theme_, language_, keys, hand_out_}) row->addWidget(button);
     connect(units_, &QPushButton::clicked, this, [this] {
         choices_.use(choices_.units() == LengthUnits::metres ? LengthUnits::feet_and_inches : LengthUnits::metres);
     });
     connect(theme_, &QPushButton::clicked, this,
             [this] { choices_.use(choices_.theme() == Theme::light ? Theme::sunlight : Theme::light); });
+    connect(language_, &QPushButton::clicked, this,
+            [this] { Q_EMIT language_wanted(spoken() == Language::english ? Language::spanish : Language::english); });
     connect(keys, &QPushButton::clicked, this, &TopBar::keys_wanted);
     connect(hand_out_, &QPushButton::clicked, this, &TopBar::hand_out_wanted);
     connect(&session_, &FieldSession::field_replaced, this, &TopBar::refresh);

@@ -7,6 +7,7 @@
 
 #include "app/session/choices.h"
 #include "app/session/field_session.h"
+#include "app/words/language.h"
 
 namespace plugside {
 
@@ -19,6 +20,7 @@ public:
 Q_SIGNALS:
     void hand_out_wanted();
     void keys_wanted();
+    void language_wanted(plugside::Language language);
 
 protected:
     void resizeEvent(QResizeEvent* event) override;
@@ -35,6 +37,7 @@ private:
     QLabel* decided_;
     QPushButton* units_;
     QPushButton* theme_;
+    QPushButton* language_;
     QPushButton* hand_out_;
 };
 

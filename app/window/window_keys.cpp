@@ -158,6 +158,8 @@ void MainWindow::bind_file_keys() {
     });
     on_key(Qt::CTRL | Qt::Key_L,
            [this] { choices_.use(choices_.theme() == Theme::light ? Theme::sunlight : Theme::light); });
+    on_key(Qt::CTRL | Qt::Key_E,
+           [this] { speak_in(spoken() == Language::english ? Language::spanish : Language::english); });
     on_key(Qt::Key_F1, [this] { keys_->toggle(); });
     on_key(Qt::Key_F11, [this] { isFullScreen() ? showNormal() : showFullScreen(); });
     on_key(Qt::Key_Escape, [this] { put_something_away(); });

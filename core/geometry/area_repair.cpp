@@ -5,6 +5,7 @@
 
 #include "core/geometry/area_operations.h"
 #include "core/geometry/geos.h"
+#include "core/words/words.h"
 
 namespace plugside {
 
@@ -12,13 +13,14 @@ namespace {
 
 // GEOS' reasons in words of the field.
 std::string in_words(const std::string& reason) {
-    if (reason.find("Self-intersection") != std::string::npos) return "the outline crosses itself";
-    if (reason.find("Hole lies outside") != std::string::npos) return "a hole lies outside the area";
-    if (reason.find("nested") != std::string::npos) return "a hole lies in another hole";
-    if (reason.find("Interior is disconnected") != std::string::npos) return "holes cut the area apart";
-    if (reason.find("Duplicate") != std::string::npos) return "a part is there twice";
-    if (reason.find("Too few") != std::string::npos) return "the outline has too few corners to enclose anything";
-    return "the outline touches itself";
+    if (reason.find("Self-intersection") != std::string::npos) return Words::tell("the outline crosses itself");
+    if (reason.find("Hole lies outside") != std::string::npos) return Words::tell("a hole lies outside the area");
+    if (reason.find("nested") != std::string::npos) return Words::tell("a hole lies in another hole");
+    if (reason.find("Interior is disconnected") != std::string::npos) return Words::tell("holes cut the area apart");
+    if (reason.find("Duplicate") != std::string::npos) return Words::tell("a part is there twice");
+    if (reason.find("Too few") != std::string::npos)
+        return Words::tell("the outline has too few corners to enclose anything");
+    return Words::tell("the outline touches itself");
 }
 
 geos::Geometry outline_of(const geos::Session& session, const Polygon& area) {
@@ -38,7 +40,7 @@ geos::Geometry outline_of(const geos::Session& session, const Polygon& area) {
 std::optional<AreaFault> fault_of(const Polygon& area) {
     if (area.outer.vertices.size() < 3)
         return AreaFault{area.outer.vertices.empty() ? LocalPoint{} : area.outer.vertices.front(),
-                         "the outline has too few corners to enclose anything"};
+                         Words::tell("the outline has too few corners to enclose anything")};
     const geos::Session session;
     const geos::Geometry geometry = geos::as_drawn(session, area);
     char* reason = nullptr;

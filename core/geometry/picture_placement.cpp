@@ -4,6 +4,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/words/words.h"
+
 namespace plugside {
 
 namespace {
@@ -126,16 +128,18 @@ std::optional<PicturePixel> PicturePlacement::to_pixel(LocalPoint ground) const 
 }
 
 std::string sentence(const PlacementFault& fault) {
-    const std::string given = std::to_string(fault.pairs) + (fault.pairs == 1 ? " pair" : " pairs");
+    const std::string given = std::to_string(fault.pairs), needed = std::to_string(fault.needed);
     switch (fault.code) {
-        case Code::too_few: return given + " given; at least " + std::to_string(fault.needed) + " are needed.";
-        case Code::not_numbers: return "A pair's place is not a number.";
-        case Code::same_on_picture: return "Pairs lie on the same spot of the picture; choose spots far apart.";
-        case Code::same_on_ground: return "Pairs lie on the same spot of the ground; choose spots far apart.";
+        case Code::too_few:
+            return fault.pairs == 1 ? Words::tell("{1} pair given; at least {2} are needed.", {given, needed})
+                                    : Words::tell("{1} pairs given; at least {2} are needed.", {given, needed});
+        case Code::not_numbers: return Words::tell("A pair's place is not a number.");
+        case Code::same_on_picture: return Words::tell("Pairs lie on the same spot of the picture; choose spots far apart.");
+        case Code::same_on_ground: return Words::tell("Pairs lie on the same spot of the ground; choose spots far apart.");
         case Code::one_line_on_picture:
-            return "All pairs lie nearly on one line of the picture; choose one well to the side of it.";
+            return Words::tell("All pairs lie nearly on one line of the picture; choose one well to the side of it.");
         case Code::one_line_on_ground:
-            return "All pairs lie nearly on one line on the ground; choose one well to the side of it.";
+            return Words::tell("All pairs lie nearly on one line on the ground; choose one well to the side of it.");
     }
     return {};
 }

@@ -4,6 +4,7 @@
 #include <unordered_set>
 
 #include "core/mending/finding_words.h"
+#include "core/words/words.h"
 
 namespace plugside {
 
@@ -19,10 +20,10 @@ public:
           words_(survey, walk_) {}
 
     std::optional<std::vector<Finding>> all() {
-        progress_.say(0.05, "following the track");
+        progress_.say(0.05, Words::later("following the track"));
         look_at_receiver();
         if (progress_.stopped()) return std::nullopt;
-        progress_.say(0.3, "looking for other diggers and marks outside");
+        progress_.say(0.3, Words::later("looking for other diggers and marks outside"));
         for (const OtherDigger& digger : other_diggers(survey_, walk_)) {
             keep(words_.of(digger));
             if (digger.marks.size() > 1) spoil(digger.marks);
@@ -30,18 +31,18 @@ public:
         for (const OutsideMark& outside : outside_field(survey_, walk_))
             if (!spoilt_.contains(outside.mark)) keep(words_.of(outside));
         if (progress_.stopped()) return std::nullopt;
-        progress_.say(0.4, "looking for double marks");
+        progress_.say(0.4, Words::later("looking for double marks"));
         for (const MarkGroup& group : double_marks(survey_, walk_, options_.doubles, progress_))
             if (!any_spoilt(group.marks)) keep(words_.of(group));
         if (progress_.stopped()) return std::nullopt;
-        progress_.say(0.6, "laying later walks over earlier ones");
+        progress_.say(0.6, Words::later("laying later walks over earlier ones"));
         for (const MarkedBefore& match : marked_before(survey_, walk_, options_.earlier, progress_))
             if (!any_spoilt({match.later, match.earlier})) keep(words_.of(match));
         if (progress_.stopped()) return std::nullopt;
-        progress_.say(0.8, "holding fans against the runs");
+        progress_.say(0.8, Words::later("holding fans against the runs"));
         look_at_fans();
         if (progress_.stopped()) return std::nullopt;
-        progress_.say(1.0, "done");
+        progress_.say(1.0, Words::later("done"));
         return sorted();
     }
 

@@ -7,6 +7,7 @@
 
 #include "core/geometry/near_places.h"
 #include "core/geometry/space_curve.h"
+#include "core/words/words.h"
 
 namespace plugside {
 
@@ -80,6 +81,15 @@ MarksAlongCurve along_curve(const std::vector<LocalPoint>& places, const std::ve
 std::string walk_name(const Survey& survey, std::size_t walk) {
     if (walk < survey.walks.size() && !survey.walks[walk].id.empty()) return survey.walks[walk].id;
     return "walk " + std::to_string(walk + 1);
+}
+
+std::string walk_shown(const Survey& survey, std::size_t walk) { return walk_name_shown(walk_name(survey, walk)); }
+
+std::string walk_name_shown(const std::string& name) {
+    constexpr std::string_view unnamed = "walk ";
+    const bool numbered = name.size() > unnamed.size() && name.rfind(unnamed, 0) == 0 &&
+                          name.find_first_not_of("0123456789", unnamed.size()) == std::string::npos;
+    return numbered ? Words::tell("walk {1}", {name.substr(unnamed.size())}) : name;
 }
 
 }  // namespace plugside

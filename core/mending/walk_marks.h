@@ -41,5 +41,7 @@ struct MarksAlongCurve {
 
 // The name of a walk for a person and for an id: its own id, or "walk 3" where the survey has none.
 [[nodiscard]] std::string walk_name(const Survey& survey, std::size_t walk);
+[[nodiscard]] std::string walk_shown(const Survey& survey, std::size_t walk);  // the same in the language at hand
+[[nodiscard]] std::string walk_name_shown(const std::string& name);            // "walk 2" of a walk without a name, too
 
 }  // namespace plugside

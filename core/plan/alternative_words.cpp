@@ -2,6 +2,9 @@
 
 #include <algorithm>
 
+#include "core/mending/sentences.h"
+#include "core/words/words.h"
+
 namespace plugside {
 
 namespace {
@@ -11,32 +14,34 @@ constexpr std::size_t names_told = 4;
 std::string in_100(Probability chance) { return std::to_string(chance.in_100()); }
 
 std::string names_of(const Survey& survey, const std::vector<std::size_t>& mounds) {
-    const std::size_t told = mounds.size() <= names_told + 1 ? mounds.size() : names_told;
-    std::string text;
-    for (std::size_t k = 0; k < told; ++k) {
-        if (k > 0) text += k + 1 == mounds.size() ? " and " : ", ";
-        text += survey.mounds.at(mounds[k]).name;
-    }
-    return told < mounds.size() ? text + " and " + std::to_string(mounds.size() - told) + " more" : text;
+    std::vector<std::string> names;
+    for (const std::size_t mound : mounds) names.push_back(survey.mounds.at(mound).name);
+    return listed(names, names_told + 1);
 }
 
 }  // namespace
 
 std::string words_for(const JoinedSystems& joined, const Plan& plan) {
-    return plan.systems.at(joined.first).letter + " and " + plan.systems.at(joined.second).letter + " are one animal's in " +
-           in_100(joined.one) + " of 100";
+    return Words::tell("{1} and {2} are one animal's in {3} of 100",
+                       {plan.systems.at(joined.first).letter, plan.systems.at(joined.second).letter, in_100(joined.one)});
 }
 
 std::string words_for(const SplitSystem& split, const Survey& survey, const Plan& plan) {
-    const std::string words = plan.systems.at(split.system).letter + " is two animals' in " + in_100(split.two) + " of 100";
-    return split.apart.empty() ? words : words + ": " + names_of(survey, split.apart) + " apart";
+    const std::string& letter = plan.systems.at(split.system).letter;
+    if (split.apart.empty()) return Words::tell("{1} is two animals' in {2} of 100", {letter, in_100(split.two)});
+    return Words::tell("{1} is two animals' in {2} of 100: {3} apart",
+                       {letter, in_100(split.two), names_of(survey, split.apart)});
 }
 
 std::string words_for(const DoubtfulMound& doubtful, const Survey& survey, const Plan& plan) {
-    const std::string words = survey.mounds.at(doubtful.mound).name + " hangs together with " +
-                              plan.systems.at(doubtful.system).letter + " in " + in_100(doubtful.belongs) + " of 100";
-    if (!doubtful.runner_up) return words + ", with no other system more than now and then";
-    return words + ", with " + plan.systems.at(*doubtful.runner_up).letter + " in " + in_100(doubtful.of_runner_up);
+    const std::string& mound = survey.mounds.at(doubtful.mound).name;
+    const std::string& letter = plan.systems.at(doubtful.system).letter;
+    if (!doubtful.runner_up)
+        return Words::tell("{1} hangs together with {2} in {3} of 100, with no other system more than now and then",
+                           {mound, letter, in_100(doubtful.belongs)});
+    return Words::tell("{1} hangs together with {2} in {3} of 100, with {4} in {5}",
+                       {mound, letter, in_100(doubtful.belongs), plan.systems.at(*doubtful.runner_up).letter,
+                        in_100(doubtful.of_runner_up)});
 }
 
 std::vector<std::string> likeliest_alternatives(const Survey& survey, const Plan& plan, std::size_t most,

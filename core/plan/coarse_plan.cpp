@@ -11,6 +11,7 @@
 #include "core/sets/cautions.h"
 #include "core/sets/set_plan.h"
 #include "core/systems/coarse_systems.h"
+#include "core/words/words.h"
 
 namespace plugside {
 
@@ -131,19 +132,18 @@ std::vector<std::size_t> marks_with_ladders(const Survey& survey, const SystemPo
 void add_notices(const Survey& survey, const SystemPosterior& posterior, Plan& plan) {
     if (posterior.marks.empty()) return;
     plan.notices.push_back(
-        "This survey is planned in a coarse form, because it is very large: mounds are grouped by a plain rule. It tells no "
-        "runs, no "
-        "places between mounds and no chance that holds for one system more than for another. Plan a part of the field "
-        "alone to see "
-        "these.");
-    if (!survey.known.empty()) plan.notices.push_back("What was told of systems and runs is not heeded in the coarse form.");
+        Words::tell("This survey is planned in a coarse form, because it is very large: mounds are grouped by a plain rule. "
+                    "It tells no runs, no places between mounds and no chance that holds for one system more than for "
+                    "another. Plan a part of the field alone to see these."));
+    if (!survey.known.empty())
+        plan.notices.push_back(Words::tell("What was told of systems and runs is not heeded in the coarse form."));
 }
 
 }  // namespace
 
 std::optional<PlanWithPosterior> make_coarse_plan(const Survey& survey, const PlanOptions& options, const Progress& progress,
                                                   const SystemLetters& letters) {
-    progress.say(0.0, "ordering the marks");
+    progress.say(0.0, Words::later("ordering the marks"));
     std::optional<SystemPosterior> posterior = coarse_posterior(survey, options, progress);
     if (!posterior) return std::nullopt;
     Plan plan;
@@ -151,21 +151,21 @@ std::optional<PlanWithPosterior> make_coarse_plan(const Survey& survey, const Pl
     plan.coarse = true;
     plan.estimate = posterior->estimate;
     plan.mounds = mounds_in_plan(survey, *posterior, options);
-    progress.say(0.55, "outlining systems");
+    progress.say(0.55, Words::later("outlining systems"));
     plan.systems = systems_in_plan(survey, *posterior, {}, OutlineForm::rough, progress);
     keep_letters(letters, survey, plan.systems);
     if (progress.stopped()) return std::nullopt;
-    progress.say(0.65, "placing ladders");
+    progress.say(0.65, Words::later("placing ladders"));
     plan.probes = probe_sites(survey, *posterior, {}, options,
                               {.between_where_wanting = false, .marks = marks_with_ladders(survey, *posterior, options)});
     if (progress.stopped()) return std::nullopt;
-    progress.say(0.8, "choosing sets");
+    progress.say(0.8, Words::later("choosing sets"));
     SetChoiceResult chosen = choose_sets(survey, plan, *posterior, options);
     plan.sets = std::move(chosen.sets);
     plan.expected_reached_by_sets = std::move(chosen.expected_reached);
     add_notices(survey, *posterior, plan);
     plan.notices.insert(plan.notices.end(), chosen.notices.begin(), chosen.notices.end());
-    progress.say(0.9, "finding the way past the sets");
+    progress.say(0.9, Words::later("finding the way past the sets"));
     order_visits(survey, plan, WayForm::along_curve);
     for (SetPoint& set : plan.sets) {
         if (progress.stopped()) return std::nullopt;

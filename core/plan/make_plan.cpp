@@ -8,6 +8,7 @@
 #include "core/plan/lay_out.h"
 #include "core/plan/plan_with_posterior.h"
 #include "core/walking/coverage.h"
+#include "core/words/words.h"
 
 namespace plugside {
 
@@ -20,9 +21,9 @@ bool has_track(const Survey& survey) {
 void add_coverage(const Survey& survey, std::optional<Coverage> coverage, Plan& plan) {
     if (!survey.ground.boundary.empty()) plan.area_field_m2 = area_m2(survey.ground.boundary);
     if (!has_track(survey)) {
-        plan.notices.push_back("The walk has no track, so what was not looked at is not known.");
+        plan.notices.push_back(Words::tell("The walk has no track, so what was not looked at is not known."));
     } else if (!coverage) {
-        plan.notices.push_back("The area walked could not be computed from this track and boundary.");
+        plan.notices.push_back(Words::tell("The area walked could not be computed from this track and boundary."));
     } else {
         plan.area_walked_m2 = coverage->walked_area_m2;
         plan.unwalked = std::move(coverage->unwalked);
@@ -59,7 +60,8 @@ void show_first_look(const Survey& survey, const WeighedLinks* weighed, const Pl
     if (!plan) return;
     plan->first_look = true;
     plan->notices.insert(plan->notices.begin(),
-                         "A first look: the systems, their number and all chances are still being worked out.");
+
+                         Words::tell("A first look: the systems, their number and all chances are still being worked out."));
     wishes.first_look(std::move(*plan));
 }
 
@@ -80,7 +82,7 @@ std::optional<PlanWithPosterior> make_whole_plan(const Survey& survey, const Pla
     if (!posterior || progress.stopped()) return std::nullopt;
     auto plan = laid_out(survey, *posterior, options, weights, Thoroughness::whole, wishes.letters, progress);
     if (!plan) return std::nullopt;
-    progress.say(0.95, "measuring what was walked");
+    progress.say(0.95, Words::later("measuring what was walked"));
     if (measuring.joinable()) measuring.join();
     if (progress.stopped()) return std::nullopt;
     add_coverage(survey, std::move(coverage), *plan);
@@ -95,22 +97,23 @@ std::optional<PlanWithPosterior> make_plan_with_posterior(const Survey& survey, 
     const std::size_t marks = usable_marks(survey);
     if (marks <= options.most_marks_for_whole) {
         auto made = make_whole_plan(survey, options, weights, progress, wishes, marks);
-        if (made) progress.say(1.0, "done");
+        if (made) progress.say(1.0, Words::later("done"));
         return made;
     }
     auto made = make_coarse_plan(survey, options, progress, wishes.letters);
     if (!made) return std::nullopt;
     if (track_points(survey) > most_track_points_coarse) {
-        made->plan.notices.push_back("The track is too long for the area walked to be measured in the coarse form.");
+        made->plan.notices.push_back(
+            Words::tell("The track is too long for the area walked to be measured in the coarse form."));
     } else {
-        progress.say(0.95, "measuring what was walked");
+        progress.say(0.95, Words::later("measuring what was walked"));
         std::optional<Coverage> coverage;
         if (has_track(survey))
             coverage = coverage_of(survey.walks, survey.ground.boundary, options.seen_from_track, {progress.stop, {}});
         if (progress.stopped()) return std::nullopt;
         add_coverage(survey, std::move(coverage), made->plan);
     }
-    progress.say(1.0, "done");
+    progress.say(1.0, Words::later("done"));
     return made;
 }
 

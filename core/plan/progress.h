@@ -1,8 +1,8 @@
 // How long work tells how far it is, and is told to stop.
 //
 // stop:   asked between steps of at most some tens of milliseconds; work that is stopped returns nothing.
-// report: called on the working thread with the share done (0..1, never falling) and a short English phrase of what is
-//         being done; may be empty. It must not block.
+// report: called on the working thread with the share done (0..1, never falling) and a short phrase of what is
+//         being done, in English (Words::later); may be empty. It must not block.
 #pragma once
 
 #include <functional>

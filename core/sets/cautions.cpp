@@ -7,17 +7,19 @@
 
 #include "core/geometry/polygon.h"
 #include "core/sets/system_reach.h"
+#include "core/words/words.h"
 
 namespace plugside {
 
 namespace embedded {
 extern const char cautions_en[];
-}
+extern const char cautions_es[];
+}  // namespace embedded
 
 namespace {
 
 constexpr Metres near_the_system = Metres::of(30.48);  // 100 ft: a federal fumigant label text of 2018
-constexpr Metres near_a_probe = Metres::of(4.9);       // 16 ft, a recreational receiver's error under open sky: GPS.gov [memory]
+constexpr Metres near_a_probe = Metres::of(4.9);  // 16 ft, a recreational receiver's error under open sky: GPS.gov [memory]
 
 constexpr std::array<const char*, 7> of_every_set{"protected-species", "people-and-animals", "kill-trap-law",
                                                   "label-decides",     "utilities-ask",      "check-daily",
@@ -115,10 +117,13 @@ void add_noted(std::vector<std::string>& ids, const Survey& survey, const Plan& 
 
 }  // namespace
 
-const std::vector<Caution>& all_cautions() {
-    static const std::vector<Caution> cautions = parsed(embedded::cautions_en);
-    return cautions;
+const std::vector<Caution>& all_cautions(const std::string& language) {
+    static const std::vector<Caution> english = parsed(embedded::cautions_en);
+    static const std::vector<Caution> spanish = parsed(embedded::cautions_es);
+    return language == "es" ? spanish : english;
 }
+
+const std::vector<Caution>& all_cautions() { return all_cautions(Words::language()); }
 
 const Caution* find_caution(const std::string& id) {
     const std::vector<Caution>& all = all_cautions();

@@ -1,7 +1,8 @@
 // The usual cautions, as rules with a stable id. They say what speaks against a plan or what must be in hand first; they
 // never say that a method is allowed: the label, local rules and a licensed applicator decide.
 //
-// Texts stand in resources/cautions.en.tsv (id, weight, sentence, reason, source, tag) and are built into the library.
+// Texts stand in resources/cautions.en.tsv and cautions.es.tsv (id, weight, sentence, reason, source, tag) and are built into
+// the library.
 // `cautions_for` judges the rules that geometry decides and adds those that hold at every set, whatever is put in the
 // ground. Those of one bait or one gas stand in the table too, for whoever plans with it.
 //
@@ -32,9 +33,11 @@ struct Caution {
     std::string tag;  // "read", "second-hand", "memory", "practice", "ours"
 };
 
+// In the language at hand (core/words), or in "en" or "es": the same ids and weights in the same order.
 [[nodiscard]] const std::vector<Caution>& all_cautions();
+[[nodiscard]] const std::vector<Caution>& all_cautions(const std::string& language);
 
-// Nothing when there is none of that id.
+// Nothing when there is none of that id. In the language at hand.
 [[nodiscard]] const Caution* find_caution(const std::string& id);
 
 // Ids of the cautions to show with a set at `probe` of `plan`, weightiest first, what the map decides before what always

@@ -8,6 +8,7 @@
 #include "core/geometry/space_curve.h"
 #include "core/sets/expected_reach.h"
 #include "core/walking/visiting_order.h"
+#include "core/words/words.h"
 
 namespace plugside {
 
@@ -25,8 +26,8 @@ double worth_of(Freshness freshness) {
 }
 
 std::string method_of(ProbeKind kind) {
-    return kind == ProbeKind::plug_side ? "trap in the lateral, or in the run it leads to"
-                                        : "two traps in the run, one facing each way";
+    return kind == ProbeKind::plug_side ? Words::later("trap in the lateral, or in the run it leads to")
+                                        : Words::later("two traps in the run, one facing each way");
 }
 
 // Two gains that differ by less are the same: a field that lies turned elsewhere differs in the last digits.
@@ -201,12 +202,12 @@ SetChoiceResult choose_sets(const Survey& survey, const Plan& plan, const System
     std::size_t count = 0;
     for (std::size_t s = 0; s < plan.systems.size(); ++s)
         if (!has_set[s] && ++count <= most_named) without += (count > 1 ? ", " : "") + plan.systems[s].letter;
-    if (count > most_named) without += " and " + std::to_string(count - most_named) + " more";
+    if (count > most_named) without = Words::tell("{1} and {2} more", {without, std::to_string(count - most_named)});
     if (!without.empty())
-        result.notices.push_back(
-            "No set is proposed for " + without +
-            ": no mound there shows a fan, no neighbour is near enough, or all lies in a keep-clear area. "
-            "Look at these mounds again.");
+        result.notices.push_back(Words::tell(
+            "No set is proposed for {1}: no mound there shows a fan, no neighbour is near enough, or all lies in "
+            "a keep-clear area. Look at these mounds again.",
+            {without}));
     return result;
 }
 

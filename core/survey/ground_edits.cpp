@@ -6,6 +6,7 @@
 
 #include "core/geometry/area_operations.h"
 #include "core/geometry/area_repair.h"
+#include "core/words/words.h"
 
 namespace plugside {
 
@@ -86,16 +87,16 @@ Polyline joined_lines(const Polyline& first, const Polyline& second, bool& touch
 EditedGround with_shape(const Ground& ground, GroundKind kind, const std::vector<LocalPoint>& drawn) {
     Ground after = ground;
     const std::vector<LocalPoint> corners = without_repeats(drawn, is_area(kind));
-    if (corners.empty()) return no("Nothing was drawn.");
+    if (corners.empty()) return no(Words::tell("Nothing was drawn."));
     if (is_place(kind)) {
         gaps_in(after, kind).push_back({"", corners.front(), Metres::of(1.0)});
     } else if (kind == GroundKind::barrier) {
-        if (corners.size() < 2) return no("A barrier wants two corners or more; one was drawn.");
+        if (corners.size() < 2) return no(Words::tell("A barrier wants two corners or more; one was drawn."));
         after.barriers.push_back({"", {corners}});
     } else {
         if (corners.size() < 3)
-            return no("An area wants three corners or more; " + std::string(corners.size() == 1 ? "one was" : "two were") +
-                      " drawn.");
+            return no(corners.size() == 1 ? Words::tell("An area wants three corners or more; one was drawn.")
+                                          : Words::tell("An area wants three corners or more; two were drawn."));
         add_area(after, kind, {Ring{corners}, {}});
     }
     return after;
@@ -123,7 +124,8 @@ EditedGround corner_moved(const Ground& ground, GroundCorner corner, LocalPoint 
 }
 
 EditedGround corner_added(const Ground& ground, GroundCorner behind, LocalPoint at) {
-    if (is_place(behind.shape.kind)) return no("A " + to_text(behind.shape.kind) + " is one place and has no corners.");
+    if (is_place(behind.shape.kind))
+        return no(Words::tell("A {1} is one place and has no corners.", {shown(behind.shape.kind)}));
     Ground after = ground;
     auto& corners = ring_in(after, behind.shape, behind.ring);
     assert(behind.corner < corners.size());
@@ -142,8 +144,8 @@ EditedGround corner_removed(const Ground& ground, GroundCorner corner) {
         return after;
     }
     if (corners.size() <= least)
-        return no("This " + to_text(corner.shape.kind) + " has only " + std::to_string(corners.size()) +
-                  " corners left: remove it whole instead.");
+        return no(Words::tell("This {1} has only {2} corners left: remove it whole instead.",
+                              {shown(corner.shape.kind), std::to_string(corners.size())}));
     corners.erase(corners.begin() + static_cast<std::ptrdiff_t>(corner.corner));
     return after;
 }
@@ -161,18 +163,19 @@ EditedGround shape_shifted(const Ground& ground, GroundShape shape, LocalVector 
 }
 
 EditedGround split_along(const Ground& ground, GroundShape shape, const std::vector<LocalPoint>& line) {
-    if (is_place(shape.kind)) return no("A " + to_text(shape.kind) + " is one place and cannot be split.");
+    if (is_place(shape.kind)) return no(Words::tell("A {1} is one place and cannot be split.", {shown(shape.kind)}));
     Ground after = ground;
     if (is_area(shape.kind)) {
         std::vector<Polygon> parts = divided(area_of(ground, shape), {line});
-        if (parts.size() < 2) return no("The line does not cross the " + to_text(shape.kind) + " from edge to edge.");
+        if (parts.size() < 2)
+            return no(Words::tell("The line does not cross the {1} from edge to edge.", {shown(shape.kind)}));
         put_areas(after, shape, std::move(parts));
         return after;
     }
-    if (line.empty()) return no("Nothing was drawn.");
+    if (line.empty()) return no(Words::tell("Nothing was drawn."));
     // at the place of the barrier nearest to where the line was begun, or where it first meets the barrier
     const auto hit = nearest_edge({{}, {ground.barriers.at(shape.number)}, {}, {}, {}, {}}, line.front(), Metres::of(1e9));
-    if (!hit) return no("The barrier has no length to be split.");
+    if (!hit) return no(Words::tell("The barrier has no length to be split."));
     Barrier& first = after.barriers[shape.number];
     Barrier second{first.name, {}};
     const auto cut = static_cast<std::ptrdiff_t>(hit->corner.corner) + 1;
@@ -181,24 +184,27 @@ EditedGround split_along(const Ground& ground, GroundShape shape, const std::vec
     first.line.vertices.resize(static_cast<std::size_t>(cut));
     first.line.vertices.push_back(hit->at);
     if (length(first.line).value() < same_place_m || length(second.line).value() < same_place_m)
-        return no("The barrier ends there: there is nothing to split off.");
+        return no(Words::tell("The barrier ends there: there is nothing to split off."));
     after.barriers.insert(after.barriers.begin() + static_cast<std::ptrdiff_t>(shape.number) + 1, std::move(second));
     return after;
 }
 
 EditedGround joined(const Ground& ground, GroundShape first, GroundShape second) {
     if (first == second || first.kind != second.kind || is_place(first.kind))
-        return no("Two areas, or two barriers, can be joined; this is a " + to_text(first.kind) + " and " +
-                  (first == second ? "the same again." : "a " + to_text(second.kind) + "."));
+        return no(first == second
+                      ? Words::tell("Two areas, or two barriers, can be joined; this is a {1} and the same again.",
+                                    {shown(first.kind)})
+                      : Words::tell("Two areas, or two barriers, can be joined; this is a {1} and a {2}.",
+                                    {shown(first.kind), shown(second.kind)}));
     Ground after = ground;
     if (first.kind == GroundKind::barrier) {
         bool touch = false;
         Polyline whole = joined_lines(ground.barriers.at(first.number).line, ground.barriers.at(second.number).line, touch);
-        if (!touch) return no("The two barriers do not end at one place: move an end to the other's first.");
+        if (!touch) return no(Words::tell("The two barriers do not end at one place: move an end to the other's first."));
         after.barriers[first.number].line = {without_repeats(std::move(whole.vertices), false)};
     } else {
         MultiPolygon whole = union_of(MultiPolygon{{area_of(ground, first)}}, MultiPolygon{{area_of(ground, second)}});
-        if (whole.parts.size() != 1) return no("The two areas do not touch along an edge.");
+        if (whole.parts.size() != 1) return no(Words::tell("The two areas do not touch along an edge."));
         area_in(after, first) = std::move(whole.parts.front());
     }
     return without_shape(after, second);
@@ -206,20 +212,20 @@ EditedGround joined(const Ground& ground, GroundShape first, GroundShape second)
 
 EditedGround with_hole(const Ground& ground, GroundShape shape, const std::vector<LocalPoint>& drawn) {
     const std::vector<LocalPoint> corners = without_repeats(drawn, true);
-    if (!is_area(shape.kind)) return no("Only an area can have a hole.");
-    if (corners.size() < 3) return no("A hole wants three corners or more.");
+    if (!is_area(shape.kind)) return no(Words::tell("Only an area can have a hole."));
+    if (corners.size() < 3) return no(Words::tell("A hole wants three corners or more."));
     MultiPolygon left = difference({{area_of(ground, shape)}}, {{Polygon{Ring{corners}, {}}}});
-    if (left.empty()) return no("The hole takes the whole area away.");
-    if (area_m2(left) > area_m2(area_of(ground, shape)) - 1e-9) return no("The hole lies outside the area.");
+    if (left.empty()) return no(Words::tell("The hole takes the whole area away."));
+    if (area_m2(left) > area_m2(area_of(ground, shape)) - 1e-9) return no(Words::tell("The hole lies outside the area."));
     Ground after = ground;
     put_areas(after, shape, std::move(left.parts));
     return after;
 }
 
 EditedGround with_band(const Ground& ground, GroundKind kind, const std::vector<LocalPoint>& line, Metres width) {
-    if (!is_area(kind)) return no("A band about a line is an area: boundary, keep-clear or untreated.");
+    if (!is_area(kind)) return no(Words::tell("A band about a line is an area: boundary, keep-clear or untreated."));
     if (width.value() <= 0.0 || line.size() < 2)
-        return no("A band wants a line of two corners or more and a width above 0.");
+        return no(Words::tell("A band wants a line of two corners or more and a width above 0."));
     Ground after = ground;
     for (Polygon& part : buffered({{line}}, width * 0.5).parts) add_area(after, kind, std::move(part));
     return after;
@@ -252,7 +258,7 @@ EditedGround with_words(const Ground& ground, GroundShape shape, const ShapeWord
         case GroundKind::barrier: after.barriers.at(shape.number).name = words.name; break;
         case GroundKind::crossing:
         case GroundKind::gate:
-            if (words.width.value() <= 0.0) return no("A gap wants a width above 0.");
+            if (words.width.value() <= 0.0) return no(Words::tell("A gap wants a width above 0."));
             gaps_in(after, shape.kind).at(shape.number).name = words.name;
             gaps_in(after, shape.kind).at(shape.number).width = words.width;
             break;
@@ -263,7 +269,7 @@ EditedGround with_words(const Ground& ground, GroundShape shape, const ShapeWord
             area.kind = words.kind;
             break;
         }
-        default: return no("A " + to_text(shape.kind) + " has no name of its own.");
+        default: return no(Words::tell("A {1} has no name of its own.", {shown(shape.kind)}));
     }
     return after;
 }
@@ -273,15 +279,16 @@ std::vector<ShapeFault> faults_of(const Ground& ground) {
     for (const GroundShape shape : shapes_of(ground)) {
         if (!is_area(shape.kind)) continue;
         if (const auto fault = fault_of(area_of(ground, shape)))
-            faults.push_back({shape, fault->at, "In this " + to_text(shape.kind) + " " + fault->what + "."});
+
+            faults.push_back({shape, fault->at, Words::tell("In this {1} {2}.", {shown(shape.kind), fault->what})});
     }
     return faults;
 }
 
 EditedGround mended(const Ground& ground, GroundShape shape) {
-    if (!is_area(shape.kind)) return no("Only an area can be mended.");
+    if (!is_area(shape.kind)) return no(Words::tell("Only an area can be mended."));
     MultiPolygon areas = mended(area_of(ground, shape));
-    if (areas.empty()) return no("The outline encloses nothing: remove it, or draw it anew.");
+    if (areas.empty()) return no(Words::tell("The outline encloses nothing: remove it, or draw it anew."));
     Ground after = ground;
     put_areas(after, shape, std::move(areas.parts));
     return after;

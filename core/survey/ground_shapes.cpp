@@ -2,19 +2,23 @@
 
 #include <cassert>
 
+#include "core/words/words.h"
+
 namespace plugside {
 
 std::string to_text(GroundKind kind) {
     switch (kind) {
-        case GroundKind::boundary: return "boundary";
-        case GroundKind::barrier: return "barrier";
-        case GroundKind::crossing: return "crossing";
-        case GroundKind::gate: return "gate";
-        case GroundKind::keep_clear: return "keep-clear area";
-        case GroundKind::untreated: return "untreated piece";
+        case GroundKind::boundary: return Words::later("boundary");
+        case GroundKind::barrier: return Words::later("barrier");
+        case GroundKind::crossing: return Words::later("crossing");
+        case GroundKind::gate: return Words::later("gate");
+        case GroundKind::keep_clear: return Words::later("keep-clear area");
+        case GroundKind::untreated: return Words::later("untreated piece");
     }
     return "boundary";
 }
+
+std::string shown(GroundKind kind) { return Words::shown(to_text(kind)); }
 
 bool is_area(GroundKind kind) {
     return kind == GroundKind::boundary || kind == GroundKind::keep_clear || kind == GroundKind::untreated;

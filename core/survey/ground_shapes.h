@@ -34,8 +34,9 @@ struct GroundCorner {
 
 // "boundary", "barrier", "crossing", "gate", "keep-clear area", "untreated piece".
 [[nodiscard]] std::string to_text(GroundKind kind);
-[[nodiscard]] bool is_area(GroundKind kind);   // boundary, keep-clear, untreated
-[[nodiscard]] bool is_place(GroundKind kind);  // crossing, gate
+[[nodiscard]] std::string shown(GroundKind kind);  // the same in the language at hand
+[[nodiscard]] bool is_area(GroundKind kind);       // boundary, keep-clear, untreated
+[[nodiscard]] bool is_place(GroundKind kind);      // crossing, gate
 
 // Every shape there is, by kind and number.
 [[nodiscard]] std::vector<GroundShape> shapes_of(const Ground& ground);

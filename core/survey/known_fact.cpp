@@ -3,6 +3,8 @@
 #include <array>
 #include <cmath>
 
+#include "core/words/words.h"
+
 namespace plugside {
 
 namespace {
@@ -22,18 +24,19 @@ std::size_t marks_spoken_of(FactKind kind) {
 
 std::string statement(const KnownFact& fact) {
     const auto mark = [&](std::size_t k) { return k < fact.marks.size() ? fact.marks[k] : std::string("?"); };
-    const std::string both = mark(0) + " and " + mark(1);
     switch (fact.kind) {
-        case FactKind::same_system: return both + " are one system";
-        case FactKind::different_systems: return both + " are different systems";
-        case FactKind::run_here: return fact.line ? "a run lies along the drawn line" : "a run joins " + both;
-        case FactKind::no_run_across: return "no run crosses the drawn line";
-        case FactKind::not_a_gopher: return mark(0) + " is not a gopher's";
-        case FactKind::probe_found: return "the probe found a run between " + both;
-        case FactKind::probe_nothing: return "the probe found nothing between " + both;
-        case FactKind::caught_here: return "an animal was caught at " + mark(0);
+        case FactKind::same_system: return Words::tell("{1} and {2} are one system", {mark(0), mark(1)});
+        case FactKind::different_systems: return Words::tell("{1} and {2} are different systems", {mark(0), mark(1)});
+        case FactKind::run_here:
+            return fact.line ? Words::tell("a run lies along the drawn line")
+                             : Words::tell("a run joins {1} and {2}", {mark(0), mark(1)});
+        case FactKind::no_run_across: return Words::tell("no run crosses the drawn line");
+        case FactKind::not_a_gopher: return Words::tell("{1} is not a gopher's", {mark(0)});
+        case FactKind::probe_found: return Words::tell("the probe found a run between {1} and {2}", {mark(0), mark(1)});
+        case FactKind::probe_nothing: return Words::tell("the probe found nothing between {1} and {2}", {mark(0), mark(1)});
+        case FactKind::caught_here: return Words::tell("an animal was caught at {1}", {mark(0)});
     }
-    return both;
+    return mark(0);
 }
 
 }  // namespace
@@ -66,20 +69,20 @@ std::optional<FactKind> fact_kind_from_text(const std::string& text) {
 std::string to_text(const KnownFact& fact) {
     const bool observed =
         fact.kind == FactKind::probe_found || fact.kind == FactKind::probe_nothing || fact.kind == FactKind::caught_here;
-    return statement(fact) + (fact.certain() || observed ? "" : ", likely");
+    return fact.certain() || observed ? statement(fact) : Words::tell("{1}, likely", {statement(fact)});
 }
 
 std::optional<std::string> what_is_missing(const KnownFact& fact) {
     const bool by_line = fact.kind == FactKind::no_run_across || (fact.kind == FactKind::run_here && fact.marks.empty());
     if (by_line) {
-        if (!fact.line || fact.line->vertices.size() < 2) return "a line of at least two places is expected";
+        if (!fact.line || fact.line->vertices.size() < 2) return Words::tell("a line of at least two places is expected");
     } else if (fact.marks.size() != marks_spoken_of(fact.kind)) {
-        return marks_spoken_of(fact.kind) == 1 ? "one mark is expected" : "two marks are expected";
+        return marks_spoken_of(fact.kind) == 1 ? Words::tell("one mark is expected") : Words::tell("two marks are expected");
     } else if (fact.marks.size() == 2 && fact.marks[0] == fact.marks[1]) {
-        return "two different marks are expected";
+        return Words::tell("two different marks are expected");
     }
     if (fact.log_strength && !(std::isfinite(*fact.log_strength) && *fact.log_strength > 0.0))
-        return "a strength above 0 is expected";
+        return Words::tell("a strength above 0 is expected");
     return std::nullopt;
 }
 

@@ -43,7 +43,7 @@ void change(Mound& mound, const Mend& mend, std::size_t place) {
         case MendKind::take_back: mound.set_aside_because.reset(); break;
         case MendKind::one_mound:
             if (place > 0)
-                mound.set_aside_because = "the same mound as " + mend.marks.front();
+                mound.set_aside_because = same_mound_as(mend.marks.front());
             else if (!mend.to.empty())
                 mound.plug = mend.to.front();
             if (place == 0) mound.position_sd = mend.position_sd.value_or(mound.position_sd);
@@ -82,6 +82,8 @@ std::optional<Answer> answer_from_text(const std::string& text) {
 }
 
 std::string own_mend_id(MendKind kind, const std::string& mark) { return "own " + to_text(kind) + ": " + mark; }
+
+std::string same_mound_as(const std::string& mark) { return "the same mound as " + mark; }
 
 void put_right(Survey& survey) {
     for (Mound& mound : survey.mounds) restore(mound);

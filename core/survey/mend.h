@@ -61,6 +61,9 @@ struct MendAnswer {
 // The id of a person's own mend of one kind on one mark: a later one takes its place.
 [[nodiscard]] std::string own_mend_id(MendKind kind, const std::string& mark);
 
+// Why a mark is set aside that is one mound with `mark`: in English, as files keep it.
+[[nodiscard]] std::string same_mound_as(const std::string& mark);
+
 void put_right(Survey& survey);
 
 // Puts `answer` in place of an earlier one to the same finding, puts the survey right and raises its revision.

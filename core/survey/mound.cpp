@@ -3,21 +3,24 @@
 #include <array>
 #include <utility>
 
+#include "core/words/words.h"
+
 namespace plugside {
 
 namespace {
 
-constexpr std::array<std::pair<SignKind, const char*>, 6> sign_words{{{SignKind::gopher_mound, "gopher mound"},
-                                                                       {SignKind::surface_plug, "surface plug"},
-                                                                       {SignKind::mole, "mole"},
-                                                                       {SignKind::ground_squirrel, "ground squirrel"},
-                                                                       {SignKind::vole, "vole"},
-                                                                       {SignKind::other, "other"}}};
+constexpr std::array<std::pair<SignKind, const char*>, 6> sign_words{
+    {{SignKind::gopher_mound, Words::later("gopher mound")},
+     {SignKind::surface_plug, Words::later("surface plug")},
+     {SignKind::mole, Words::later("mole")},
+     {SignKind::ground_squirrel, Words::later("ground squirrel")},
+     {SignKind::vole, Words::later("vole")},
+     {SignKind::other, Words::later("other")}}};
 
-constexpr std::array<std::pair<Freshness, const char*>, 4> freshness_words{{{Freshness::unknown, "unknown"},
-                                                                             {Freshness::fresh, "fresh"},
-                                                                             {Freshness::older, "older"},
-                                                                             {Freshness::crushed, "crushed"}}};
+constexpr std::array<std::pair<Freshness, const char*>, 4> freshness_words{{{Freshness::unknown, Words::later("unknown")},
+                                                                            {Freshness::fresh, Words::later("fresh")},
+                                                                            {Freshness::older, Words::later("older")},
+                                                                            {Freshness::crushed, Words::later("crushed")}}};
 
 template <typename Table, typename Value>
 std::string word_of(const Table& table, Value value) {
@@ -38,8 +41,6 @@ std::optional<Value> value_of(const Table& table, const std::string& text) {
 std::string to_text(SignKind kind) { return word_of(sign_words, kind); }
 std::string to_text(Freshness freshness) { return word_of(freshness_words, freshness); }
 std::optional<SignKind> sign_kind_from_text(const std::string& text) { return value_of<SignKind>(sign_words, text); }
-std::optional<Freshness> freshness_from_text(const std::string& text) {
-    return value_of<Freshness>(freshness_words, text);
-}
+std::optional<Freshness> freshness_from_text(const std::string& text) { return value_of<Freshness>(freshness_words, text); }
 
 }  // namespace plugside

@@ -1,14 +1,17 @@
 #include "core/survey/refusal.h"
 
+#include "core/words/words.h"
+
 namespace plugside {
 
 std::string sentence(const Refusal& refusal) {
     std::string text = refusal.file;
     if (!refusal.place.empty()) text += (text.empty() ? "" : ", ") + refusal.place;
     if (!text.empty()) text += ": ";
-    text += "found " + (refusal.found.empty() ? std::string("nothing") : refusal.found);
-    if (!refusal.expected.empty()) text += ", expected " + refusal.expected;
-    return text + ".";
+    const std::string found = refusal.found.empty() ? Words::tell("nothing") : Words::shown(refusal.found);
+    return text + (refusal.expected.empty()
+                       ? Words::tell("found {1}.", {found})
+                       : Words::tell("found {1}, expected {2}.", {found, Words::shown(refusal.expected)}));
 }
 
 std::string quoted_for_display(const std::string& text, std::size_t most) {

@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "core/words/words.h"
+
 namespace plugside {
 
 std::optional<SetDecision> decision_on(const Survey& survey, const ProbeKey& probe) {
@@ -22,17 +24,24 @@ std::optional<std::string> why_not_used(const Survey& survey, const Mound& mound
     switch (mound.kind) {
         case SignKind::gopher_mound:
         case SignKind::surface_plug: break;
-        case SignKind::mole: return "a mole's sign";
-        case SignKind::ground_squirrel: return "a ground squirrel's sign";
-        case SignKind::vole: return "a vole's sign";
-        case SignKind::other: return "marked as something other than a gopher's mound";
+        case SignKind::mole: return Words::later("a mole's sign");
+        case SignKind::ground_squirrel: return Words::later("a ground squirrel's sign");
+        case SignKind::vole: return Words::later("a vole's sign");
+        case SignKind::other: return Words::later("marked as something other than a gopher's mound");
     }
     const bool told_otherwise = std::any_of(survey.known.begin(), survey.known.end(), [&](const KnownFact& fact) {
         return fact.kind == FactKind::not_a_gopher && !fact.marks.empty() && fact.marks.front() == mound.name;
     });
-    if (told_otherwise) return "told not to be a gopher's";
+    if (told_otherwise) return Words::later("told not to be a gopher's");
     if (!survey.ground.boundary.empty() && !contains(survey.ground.boundary, mound.plug)) return outside_the_field;
     return std::nullopt;
+}
+
+std::string reason_shown(const std::string& reason) {
+    const std::string same = same_mound_as("");
+    if (reason.size() > same.size() && reason.compare(0, same.size(), same) == 0)
+        return Words::tell("the same mound as {1}", {reason.substr(same.size())});
+    return Words::shown(reason);
 }
 
 }  // namespace plugside

@@ -17,6 +17,7 @@
 #include "core/survey/mound.h"
 #include "core/survey/note_rule.h"
 #include "core/survey/walk.h"
+#include "core/words/words.h"
 
 namespace plugside {
 
@@ -26,8 +27,8 @@ struct Survey {
     std::vector<Mound> mounds;
     Ground ground;
     std::vector<SetDecision> decisions;
-    std::vector<KnownFact> known;     // what a person said of the systems, in the order said
-    std::vector<MendAnswer> answers;  // to findings, and a person's own mends; at most one a finding; see put_right
+    std::vector<KnownFact> known;      // what a person said of the systems, in the order said
+    std::vector<MendAnswer> answers;   // to findings, and a person's own mends; at most one a finding; see put_right
     std::vector<NoteRule> note_rules;  // corrections of how notes are read, in the order made
     friend bool operator==(const Survey&, const Survey&) = default;
 };
@@ -39,10 +40,12 @@ struct Survey {
 void decide(Survey& survey, SetDecision decision);
 
 // The reason of why_not_used that follows from the ground alone and changes with it.
-inline constexpr const char* outside_the_field = "outside the field boundary";
+inline constexpr const char* outside_the_field = Words::later("outside the field boundary");
 
-// Why a mound takes no part in the inference, or nothing when it does. The sentences are for a person to read:
-// "a mole's sign", "outside the field boundary", ... O(boundary vertices).
+// Why a mound takes no part in the inference, or nothing when it does. In English, as files keep it; `reason_shown` is
+// what a person reads: "a mole's sign", "outside the field boundary", ... O(boundary vertices).
 [[nodiscard]] std::optional<std::string> why_not_used(const Survey& survey, const Mound& mound);
+// A reason of why_not_used or of Mound::set_aside_because in the language at hand; one that a person wrote, as it is.
+[[nodiscard]] std::string reason_shown(const std::string& reason);
 
 }  // namespace plugside

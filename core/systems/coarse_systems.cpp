@@ -8,6 +8,7 @@
 #include "core/geometry/space_curve.h"
 #include "core/runs/take_off.h"
 #include "core/systems/coarse_links.h"
+#include "core/words/words.h"
 
 namespace plugside {
 
@@ -121,16 +122,16 @@ void give_count(std::size_t systems, std::size_t certain, std::size_t marks, Coa
 
 std::optional<CoarseSystems> coarse_systems(std::span<const CoarseMark> marks, const CoarseOptions& options,
                                             const Progress& progress) {
-    progress.say(0.0, "ordering the marks");
+    progress.say(0.0, Words::later("ordering the marks"));
     const AlongCurve sorted = along_curve(marks);
     if (progress.stopped()) return std::nullopt;
-    progress.say(0.1, "looking for neighbours");
+    progress.say(0.1, Words::later("looking for neighbours"));
     auto neighbours = coarse_neighbours(sorted.take_offs, options.nearest, options.reach, progress);
     if (!neighbours || !drop_across(options.barriers, sorted.take_offs, *neighbours, progress)) return std::nullopt;
-    progress.say(0.5, "weighing links");
+    progress.say(0.5, Words::later("weighing links"));
     auto links = coarse_links(sorted.ground(), *neighbours, options.reach, progress);
     if (!links) return std::nullopt;
-    progress.say(0.7, "joining systems");
+    progress.say(0.7, Words::later("joining systems"));
     const std::vector<std::uint32_t> spot = spots_of(sorted.take_offs);
     link_spots(spot, *links);
     const std::size_t spots = spot.empty() ? 0 : spot.back() + 1U;
@@ -145,7 +146,7 @@ std::optional<CoarseSystems> coarse_systems(std::span<const CoarseMark> marks, c
     for (std::size_t i = 0; i < marks.size(); ++i) result.system[sorted.order[i]] = number[label[i]];
     const auto alone = std::count(neighbours->count.begin(), neighbours->count.end(), std::uint8_t{0});
     give_count(number.size(), static_cast<std::size_t>(alone), marks.size(), result);
-    progress.say(1.0, "done");
+    progress.say(1.0, Words::later("done"));
     return result;
 }
 

@@ -7,6 +7,7 @@
 
 #include "core/geometry/polyline.h"
 #include "core/systems/fact_witness.h"
+#include "core/words/words.h"
 
 namespace plugside {
 
@@ -116,17 +117,38 @@ private:
         return {};
     }
 
-    void set_aside(std::size_t at, const std::vector<std::size_t>& with, const std::string& why) {
+    // What stands against the fact at `at`: `others` are the quoted statements that it cannot hold beside.
+    enum class Against { contradicts, no_run, not_apart, barrier, ring, no_way };
+
+    [[nodiscard]] static std::string in_words(Against against, const std::string& fact, const std::string& others) {
+        switch (against) {
+            case Against::contradicts: return Words::tell("\"{1}\" is set aside: it contradicts {2}.", {fact, others});
+            case Against::no_run:
+                if (others.empty())
+                    return Words::tell("\"{1}\" is set aside: no run can join the two beside what else is known.", {fact});
+                return Words::tell("\"{1}\" is set aside: no run can join the two beside what else is known: {2}.",
+                                   {fact, others});
+            case Against::not_apart:
+                return Words::tell("\"{1}\" is set aside: the marks cannot be kept apart beside {2}.", {fact, others});
+            case Against::barrier: return Words::tell("\"{1}\" is set aside: a barrier lies between.", {fact});
+            case Against::ring:
+                return Words::tell("\"{1}\" is set aside: it would close a ring of runs with {2}.", {fact, others});
+            case Against::no_way: break;
+        }
+        if (others.empty()) return Words::tell("\"{1}\" is set aside: it leaves no way for what else is known.", {fact});
+        return Words::tell("\"{1}\" is set aside: it leaves no way for what else is known: {2}.", {fact, others});
+    }
+
+    void set_aside(std::size_t at, const std::vector<std::size_t>& with, Against against) {
         FactConflict conflict;
         conflict.set_aside = facts_[at].fact;
-        conflict.sentence = "\"" + facts_[at].text + "\" is set aside: " + why;
-        std::string joint = " ";
+        std::string others;
         for (const std::size_t k : with) {
-            conflict.sentence += joint + "\"" + facts_[k].text + "\"";
-            joint = " and ";
+            const std::string quoted = "\"" + facts_[k].text + "\"";
+            others = others.empty() ? quoted : Words::tell("{1} and {2}", {others, quoted});
             conflict.with.push_back(facts_[k].fact);
         }
-        conflict.sentence += ".";
+        conflict.sentence = in_words(against, facts_[at].text, others);
         std::sort(conflict.with.begin(), conflict.with.end());
         conflict.with.erase(std::unique(conflict.with.begin(), conflict.with.end()), conflict.with.end());
         known_.conflicts.push_back(std::move(conflict));
@@ -135,15 +157,14 @@ private:
     void take_same(std::size_t at) {
         const MarkFact& fact = facts_[at];
         if (const auto apart = kept_apart_by(fact.first, fact.second); !apart.empty())
-            return set_aside(at, apart, "it contradicts");
+            return set_aside(at, apart, Against::contradicts);
         FactWitness before = witness_;
         witness_.same.push_back({fact.first, fact.second, at});
         if (!mend_with_links()) {
             restore(std::move(before));
             std::vector<std::size_t> with = parting_;
             with.insert(with.end(), lines_.begin(), lines_.end());
-            return set_aside(at, with,
-                             "no run can join the two beside what else is known" + std::string(with.empty() ? "" : ":"));
+            return set_aside(at, with, Against::no_run);
         }
         holding_.push_back(at);
     }
@@ -151,12 +172,12 @@ private:
     void take_different(std::size_t at) {
         const MarkFact& fact = facts_[at];
         if (const auto held = held_together_by(fact.first, fact.second); !held.empty())
-            return set_aside(at, held, "it contradicts");
+            return set_aside(at, held, Against::contradicts);
         FactWitness before = witness_;
         witness_.apart.push_back({fact.first, fact.second, at});
         if (!mend_with_links()) {
             restore(std::move(before));
-            return set_aside(at, holding_, "the marks cannot be kept apart beside");
+            return set_aside(at, holding_, Against::not_apart);
         }
         parting_.push_back(at);
     }
@@ -164,9 +185,9 @@ private:
     void take_run(std::size_t at) {
         const MarkFact& fact = facts_[at];
         if (const auto apart = kept_apart_by(fact.first, fact.second); !apart.empty())
-            return set_aside(at, apart, "it contradicts");
-        if (const auto line = line_between(fact.first, fact.second)) return set_aside(at, {*line}, "it contradicts");
-        if (crosses_barrier(fact.first, fact.second)) return set_aside(at, {}, "a barrier lies between");
+            return set_aside(at, apart, Against::contradicts);
+        if (const auto line = line_between(fact.first, fact.second)) return set_aside(at, {*line}, Against::contradicts);
+        if (crosses_barrier(fact.first, fact.second)) return set_aside(at, {}, Against::barrier);
         std::vector<std::size_t> ring;
         DisjointSets runs(places_.size());
         for (const auto& [link, k] : forced_by_) {
@@ -174,7 +195,7 @@ private:
             ring.push_back(k);
             if (link == witness_.find_link(fact.first, fact.second)) return;  // said twice
         }
-        if (!runs.join(fact.first, fact.second)) return set_aside(at, ring, "it would close a ring of runs with");
+        if (!runs.join(fact.first, fact.second)) return set_aside(at, ring, Against::ring);
         FactWitness before = witness_;
         const std::uint32_t e = link_of(fact.first, fact.second);
         witness_.forced[e] = true;
@@ -182,7 +203,7 @@ private:
             restore(std::move(before));
             std::vector<std::size_t> with = parting_;
             with.insert(with.end(), lines_.begin(), lines_.end());
-            return set_aside(at, with, "it leaves no way for what else is known:");
+            return set_aside(at, with, Against::no_way);
         }
         forced_by_.emplace_back(e, at);
         holding_.push_back(at);
@@ -199,14 +220,14 @@ private:
             return;
         }
         for (const auto& [link, k] : forced_by_)
-            if (across(link, *fact.line)) return set_aside(at, {k}, "it contradicts");
+            if (across(link, *fact.line)) return set_aside(at, {k}, Against::contradicts);
         FactWitness before = witness_;
         for (const std::uint32_t e : crossing) witness_.removed[e] = true;
         lines_.push_back(at);
         if (mend_with_links()) return;
         lines_.pop_back();
         restore(std::move(before));
-        set_aside(at, holding_, "it leaves no way for what else is known:");
+        set_aside(at, holding_, Against::no_way);
     }
 
     void weigh(std::size_t at, double change, bool add) {

@@ -12,6 +12,7 @@
 #include "core/systems/convergence.h"
 #include "core/systems/disjoint_sets.h"
 #include "core/systems/forest_sampler.h"
+#include "core/words/words.h"
 
 namespace plugside {
 
@@ -258,7 +259,7 @@ public:
 private:
     void tell() {
         const std::lock_guard lock(telling_);
-        progress_.say(static_cast<double>(++done_) / static_cast<double>(turns_), "drawing networks");
+        progress_.say(static_cast<double>(++done_) / static_cast<double>(turns_), Words::later("drawing networks"));
     }
 
     void run_chain(std::size_t at, std::uint32_t number) {

@@ -3,6 +3,7 @@
 #include <map>
 
 #include "core/systems/known_links.h"
+#include "core/words/words.h"
 
 namespace plugside {
 
@@ -45,7 +46,7 @@ ResolvedFacts resolved_facts(const std::vector<KnownFact>& facts, const std::vec
         const KnownFact& fact = facts[k];
         const std::string text = to_text(fact);
         const auto set_aside = [&](const std::string& why, std::vector<std::size_t> with) {
-            resolved.conflicts.push_back({"\"" + text + "\" is set aside: " + why + ".", k, std::move(with)});
+            resolved.conflicts.push_back({Words::tell("\"{1}\" is set aside: {2}.", {text, why}), k, std::move(with)});
         };
         if (const auto missing = what_is_missing(fact)) {
             set_aside(*missing, {});
@@ -56,10 +57,10 @@ ResolvedFacts resolved_facts(const std::vector<KnownFact>& facts, const std::vec
         bool all_found = true;
         for (std::size_t m = 0; m < fact.marks.size() && all_found; ++m) {
             if (const auto out = no_gopher.find(fact.marks[m]); out != no_gopher.end()) {
-                set_aside("it contradicts \"" + to_text(facts[out->second]) + "\"", {out->second});
+                set_aside(Words::tell("it contradicts \"{1}\"", {to_text(facts[out->second])}), {out->second});
                 all_found = false;
             } else if (const auto found = mark_of.find(fact.marks[m]); found == mark_of.end()) {
-                set_aside("no mound that takes part is named " + fact.marks[m], {});
+                set_aside(Words::tell("no mound that takes part is named {1}", {fact.marks[m]}), {});
                 all_found = false;
             } else {
                 (m == 0 ? mark_fact.first : mark_fact.second) = found->second;
@@ -71,7 +72,7 @@ ResolvedFacts resolved_facts(const std::vector<KnownFact>& facts, const std::vec
             continue;
         }
         const std::vector<std::uint32_t> along = marks_along(*fact.line, places, beside_line.value());
-        if (along.size() < 2) set_aside("fewer than two marks lie beside it", {});
+        if (along.size() < 2) set_aside(Words::tell("fewer than two marks lie beside it"), {});
         for (std::size_t i = 1; i < along.size(); ++i) {
             mark_fact.first = along[i - 1];
             mark_fact.second = along[i];

@@ -7,6 +7,8 @@
 #include <cstdio>
 #include <numeric>
 
+#include "core/words/words.h"
+
 namespace plugside {
 
 namespace embedded {
@@ -118,34 +120,54 @@ std::string line_of(std::string_view name, const std::vector<double>& values) {
     return line + '\n';
 }
 
-// How a value is told: words around the value and its range, and what follows.
+// How a value and its range are told.
 struct Telling {
-    const char* before;
-    const char* after;  // the value
-    const char* unit;   // of the range
-    double times;       // shares are told in 100
+    const char* words;
+    double times;  // shares are told in 100
     int decimals;
-    const char* follows;
     bool in_logs;
 };
 
-constexpr const char* rough_systems = "take the systems as rough";
-constexpr const char* rough_runs = "take the runs and their probe points as rough";
 constexpr std::array<Telling, likeness_value_count> tellings{{
-    {"Mounds stand ", " m from their nearest here", " m", 1.0, 1, rough_systems, true},
-    {"Distances between neighbours vary by ", " in 100 of their mean here", " in 100", 100.0, 0, rough_systems, true},
-    {"The second nearest mound stands ", " times as far as the nearest here", " times", 1.0, 2, rough_systems, true},
-    {"The eighth nearest mound stands ", " times as far as the second here", " times", 1.0, 2, rough_systems, true},
-    {"A fan was read at ", " in 100 mounds here", " in 100", 100.0, 0, rough_runs, false},
-    {"Of the nearest mounds ", " in 100 lie along a fan's axis here", " in 100", 100.0, 0, rough_runs, false},
-    {"The fans of neighbouring mounds lie along one line by ", " (1: all, 0: as at random) here", "", 1.0, 2, rough_runs,
-     false},
-    {"Strings of mounds go on straight by ", " (1: quite straight) here", "", 1.0, 2, rough_systems, false},
-    {"Of the mounds ", " in 100 have no likely neighbour here", " in 100", 100.0, 0, rough_systems, false},
-    {"The best links of mounds differ by ", " in strength here", "", 1.0, 2, rough_systems, true},
-    {"Which mounds are joined is as open as ", " of a coin's toss here", "", 1.0, 2, rough_systems, false},
-    {"A mound has ", " likely neighbours here", "", 1.0, 1, rough_systems, true},
-    {"The long links between neighbours are ", " times the middle one here", " times", 1.0, 2, rough_systems, true},
+    {Words::later("Mounds stand {1} m from their nearest here, unlike the {2} to {3} m this was built for: take the systems "
+                  "as rough."),
+     1.0, 1, true},
+    {Words::later("Distances between neighbours vary by {1} in 100 of their mean here, unlike the {2} to {3} in 100 this "
+                  "was built for: take the systems as rough."),
+     100.0, 0, true},
+    {Words::later("The second nearest mound stands {1} times as far as the nearest here, unlike the {2} to {3} times this "
+                  "was built for: take the systems as rough."),
+     1.0, 2, true},
+    {Words::later("The eighth nearest mound stands {1} times as far as the second here, unlike the {2} to {3} times this "
+                  "was built for: take the systems as rough."),
+     1.0, 2, true},
+    {Words::later("A fan was read at {1} in 100 mounds here, unlike the {2} to {3} in 100 this was built for: take the runs "
+                  "and their probe points as rough."),
+     100.0, 0, false},
+    {Words::later("Of the nearest mounds {1} in 100 lie along a fan's axis here, unlike the {2} to {3} in 100 this was "
+                  "built for: take the runs and their probe points as rough."),
+     100.0, 0, false},
+    {Words::later("The fans of neighbouring mounds lie along one line by {1} (1: all, 0: as at random) here, unlike the {2} "
+                  "to {3} this was built for: take the runs and their probe points as rough."),
+     1.0, 2, false},
+    {Words::later("Strings of mounds go on straight by {1} (1: quite straight) here, unlike the {2} to {3} this was built "
+                  "for: take the systems as rough."),
+     1.0, 2, false},
+    {Words::later("Of the mounds {1} in 100 have no likely neighbour here, unlike the {2} to {3} in 100 this was built for: "
+                  "take the systems as rough."),
+     100.0, 0, false},
+    {Words::later("The best links of mounds differ by {1} in strength here, unlike the {2} to {3} this was built for: take "
+                  "the systems as rough."),
+     1.0, 2, true},
+    {Words::later("Which mounds are joined is as open as {1} of a coin's toss here, unlike the {2} to {3} this was built "
+                  "for: take the systems as rough."),
+     1.0, 2, false},
+    {Words::later(
+         "A mound has {1} likely neighbours here, unlike the {2} to {3} this was built for: take the systems as rough."),
+     1.0, 1, true},
+    {Words::later("The long links between neighbours are {1} times the middle one here, unlike the {2} to {3} times this "
+                  "was built for: take the systems as rough."),
+     1.0, 2, true},
 }};
 
 constexpr std::size_t tails_index = likeness_value_count - 1;
@@ -156,15 +178,14 @@ std::string sentence_of(std::size_t k, const LikenessValues& values, const Liken
         std::array<char, 32> digits{};
         const double shown = k == tails_index ? std::exp(value) : value;  // a log ratio is told as the ratio
         std::snprintf(digits.data(), digits.size(), "%.*f", decimals, shown * telling.times);
-        return std::string(digits.data());
+        return Words::decimal(digits.data());
     };
     // as many digits as it takes to see that the value is outside
     int decimals = telling.decimals;
     const double limit = values.at(k) > limits.high.at(k) ? limits.high.at(k) : limits.low.at(k);
     while (decimals < 4 && told(values.at(k), decimals) == told(limit, decimals)) ++decimals;
-    return telling.before + told(values.at(k), decimals) + telling.after + ", unlike the " +
-           told(limits.low.at(k), decimals) + " to " + told(limits.high.at(k), decimals) + telling.unit +
-           " this was built for: " + telling.follows + ".";
+    return Words::tell(telling.words,
+                       {told(values.at(k), decimals), told(limits.low.at(k), decimals), told(limits.high.at(k), decimals)});
 }
 
 }  // namespace
@@ -322,17 +343,16 @@ std::vector<std::string> unlike_sentences(const LikenessValues& values, std::siz
     };
     if (sentences.empty() && beyond(limits.places_at_random))
         sentences.emplace_back(
-            "Mounds and fans stand here as if strewn at random, unlike the fields this was built for: take the systems as "
-            "rough.");
+            Words::tell("Mounds and fans stand here as if strewn at random, unlike the fields this was built for: take the "
+                        "systems as rough."));
     else if (sentences.empty() && beyond(limits.fans_at_random))
-        sentences.emplace_back(
-            "Fans say as little here about where the neighbouring mounds stand as fans at random would, unlike in the "
-            "fields this was "
-            "built for: take the runs and their probe points as rough.");
+        sentences.emplace_back(Words::tell(
+            "Fans say as little here about where the neighbouring mounds stand as fans at random would, unlike in "
+            "the fields this was built for: take the runs and their probe points as rough."));
     if (sentences.empty() && distance_from_middle(values, limits) > limits.whole)
         sentences.emplace_back(
-            "How mounds and fans stand to one another here is, all together, unlike the fields this was built for: take the "
-            "systems as rough.");
+            Words::tell("How mounds and fans stand to one another here is, all together, unlike the fields this was built "
+                        "for: take the systems as rough."));
     return sentences;
 }
 

@@ -14,6 +14,7 @@
 #include "core/systems/co_membership.h"
 #include "core/systems/consensus.h"
 #include "core/systems/forest_sampler.h"
+#include "core/words/words.h"
 
 namespace plugside {
 
@@ -26,7 +27,9 @@ constexpr std::array<double, 5> shift_quantiles{-1.281552, -0.524401, 0.0, 0.524
 
 // How far apart in a large group pairs are counted: a million pairs are enough to tell the systems by, and a survey that lies in one
 // heap stays quick.
-std::size_t most_apart(std::size_t marks) { return std::clamp<std::size_t>(1'000'000 / std::max<std::size_t>(marks, 1), 20, 250); }
+std::size_t most_apart(std::size_t marks) {
+    return std::clamp<std::size_t>(1'000'000 / std::max<std::size_t>(marks, 1), 20, 250);
+}
 
 int draws_for(std::size_t marks, int wanted) {
     if (wanted > 0) return wanted;
@@ -52,13 +55,13 @@ bool share_out(std::size_t things, const Progress& progress, const Work& work) {
 }
 
 struct Draws {
-    std::vector<std::vector<std::uint32_t>> tree;  // of the draws at the mean shift, one each
-    std::vector<std::vector<std::uint32_t>> links; // of the first draws of these: the links, ascending
-    std::vector<std::uint32_t> trees;              // number of trees, of the same draws
-    std::vector<std::uint32_t> trees_shifted;      // of the draws about it
+    std::vector<std::vector<std::uint32_t>> tree;          // of the draws at the mean shift, one each
+    std::vector<std::vector<std::uint32_t>> links;         // of the first draws of these: the links, ascending
+    std::vector<std::uint32_t> trees;                      // number of trees, of the same draws
+    std::vector<std::uint32_t> trees_shifted;              // of the draws about it
     std::vector<std::vector<std::uint32_t>> tree_shifted;  // of the first of these: of each mark
-    std::vector<std::uint32_t> link_times;         // of the draws at the mean shift
-    std::vector<NetworkTerms::Pair> told;          // pairs of which a person is certain
+    std::vector<std::uint32_t> link_times;                 // of the draws at the mean shift
+    std::vector<NetworkTerms::Pair> told;                  // pairs of which a person is certain
 };
 
 struct Shift {
@@ -84,8 +87,8 @@ SurveyScales scales_at_a_glance(const SystemPosterior& posterior) {
 // stay as it is until it was asked for.
 class FieldWide {
 public:
-    FieldWide(const SystemPosterior& posterior, const LinkScores& scores, const PlanOptions& options, const LinkWeights& weights,
-              Thoroughness thoroughness, const Progress& progress) {
+    FieldWide(const SystemPosterior& posterior, const LinkScores& scores, const PlanOptions& options,
+              const LinkWeights& weights, Thoroughness thoroughness, const Progress& progress) {
         shift_.sd = weights.shift_sd;
         if (thoroughness == Thoroughness::first_look) {
             scales_ = scales_at_a_glance(posterior);
@@ -95,7 +98,8 @@ public:
             scales_ = fit_scales(posterior.marks, posterior.links, stop);
             if (stop.stopped()) return;
             const auto features = link_features(posterior.marks, posterior.links, scales_, options.fan_sd_degrees);
-            const FieldSummary summary = field_summary(posterior.marks, posterior.links, features, scores.log_weight, scales_);
+            const FieldSummary summary =
+                field_summary(posterior.marks, posterior.links, features, scores.log_weight, scales_);
             shift_.of_number = foretold_shift(summary, weights);
             likeness_ = likeness_values(posterior.marks, posterior.links, scores, summary);
             if (!weights.net) shift_.of_systems = shift_.of_number;
@@ -120,8 +124,8 @@ private:
 };
 
 // Draws forests on two threads; what a draw is depends only on its number.
-std::optional<Draws> draw_forests(const SystemPosterior& posterior, const LinkScores& scores, FieldWide& field, bool shift_systems,
-                                  int count, const Progress& progress) {
+std::optional<Draws> draw_forests(const SystemPosterior& posterior, const LinkScores& scores, FieldWide& field,
+                                  bool shift_systems, int count, const Progress& progress) {
     std::vector<std::uint64_t> keys;
     keys.reserve(posterior.marks.size());
     for (const Mark& mark : posterior.marks) keys.push_back(mark.key);
@@ -139,7 +143,7 @@ std::optional<Draws> draw_forests(const SystemPosterior& posterior, const LinkSc
     draws.trees_shifted.resize(all - std::min(all, for_systems));
     draws.tree_shifted.resize(std::min(draws.trees_shifted.size(), draws_kept(posterior.marks.size())));
     const auto tell = [&](std::size_t d) {
-        progress.say(0.2 + 0.4 * static_cast<double>(d) / count, "drawing networks of runs");
+        progress.say(0.2 + 0.4 * static_cast<double>(d) / count, Words::later("drawing networks of runs"));
     };
     std::array<std::vector<std::uint32_t>, 2> link_times;
     const ForestSampler at_mean = sampler_at(shift_systems ? field.shift().of_systems : 0.0);
@@ -160,7 +164,8 @@ std::optional<Draws> draw_forests(const SystemPosterior& posterior, const LinkSc
     });
     if (!drawn) return std::nullopt;
     std::vector<ForestSampler> shifted;
-    for (const double quantile : shift_quantiles) shifted.push_back(sampler_at(field.shift().of_number + quantile * field.shift().sd));
+    for (const double quantile : shift_quantiles)
+        shifted.push_back(sampler_at(field.shift().of_number + quantile * field.shift().sd));
     const bool counted = share_out(draws.trees_shifted.size(), progress, [&](std::size_t k, std::size_t worker) {
         const std::size_t d = for_systems + k;
         if (worker == 0) tell(d);
@@ -210,13 +215,15 @@ std::optional<Draws> draw_obeying(SystemPosterior& posterior, const LinkScores& 
     const auto drawn_at = [&](double by, std::size_t draws) {
         std::vector<double> log_root = scores.log_root;
         for (double& root : log_root) root -= by;
-        return draw_networks(keys, posterior.links, scores.log_weight, log_root, known, static_cast<std::uint32_t>(draws), how, progress);
+        return draw_networks(keys, posterior.links, scores.log_weight, log_root, known, static_cast<std::uint32_t>(draws),
+                             how, progress);
     };
     const auto all = static_cast<std::size_t>(count);
     const std::size_t for_systems = std::max<std::size_t>(1, all * 2 / 3);
     Draws draws;
     for (const double quantile : shift_quantiles) {
-        auto drawn = drawn_at(shift.of_number + quantile * shift.sd, std::max<std::size_t>(1, (all - for_systems) / shift_quantiles.size()));
+        auto drawn = drawn_at(shift.of_number + quantile * shift.sd,
+                              std::max<std::size_t>(1, (all - for_systems) / shift_quantiles.size()));
         if (!drawn) return std::nullopt;
         const std::size_t most = std::max<std::size_t>(1, draws_kept(posterior.marks.size()) / shift_quantiles.size());
         for (std::size_t d = 0; d < drawn->draws.size(); ++d) {
@@ -224,7 +231,7 @@ std::optional<Draws> draw_obeying(SystemPosterior& posterior, const LinkScores& 
             if (d < most) draws.tree_shifted.push_back(std::move(drawn->draws[d].tree));
         }
     }
-    progress.say(0.4, "drawing networks of runs");
+    progress.say(0.4, Words::later("drawing networks of runs"));
     auto drawn = drawn_at(shift.of_systems, for_systems);
     if (!drawn) return std::nullopt;
     posterior.links = std::move(drawn->links);
@@ -298,9 +305,11 @@ Consensus consensus_by_key(const std::vector<Mark>& marks, const std::vector<std
     for (std::uint32_t place = 0; place < mark_at.size(); ++place) place_of[mark_at[place]] = place;
     std::vector<std::vector<CoMembership::Near>> by_key(marks.size());
     for (std::uint32_t place = 0; place < mark_at.size(); ++place) {
-        for (const CoMembership::Near& near : table[mark_at[place]]) by_key[place].push_back({place_of[near.mark], near.share});
+        for (const CoMembership::Near& near : table[mark_at[place]])
+            by_key[place].push_back({place_of[near.mark], near.share});
     }
-    for (const NetworkTerms::Pair& pair : told) tell_pair(by_key, place_of[pair.first], place_of[pair.second], pair.log_together > 0.0);
+    for (const NetworkTerms::Pair& pair : told)
+        tell_pair(by_key, place_of[pair.first], place_of[pair.second], pair.log_together > 0.0);
     for (std::uint32_t place = 0; place < mark_at.size(); ++place) {
         std::sort(by_key[place].begin(), by_key[place].end(), [](const auto& a, const auto& b) { return a.mark < b.mark; });
     }
@@ -324,9 +333,8 @@ void order_systems(SystemPosterior& posterior) {
         ++own.marks;
         own.key = std::min(own.key, posterior.marks[i].key);
     }
-    std::sort(standing.begin(), standing.end(), [](const Standing& a, const Standing& b) {
-        return a.marks != b.marks ? a.marks > b.marks : a.key < b.key;
-    });
+    std::sort(standing.begin(), standing.end(),
+              [](const Standing& a, const Standing& b) { return a.marks != b.marks ? a.marks > b.marks : a.key < b.key; });
     std::vector<std::uint32_t> number(posterior.systems);
     for (std::uint32_t rank = 0; rank < standing.size(); ++rank) number[standing[rank].label] = rank;
     for (std::uint32_t& label : posterior.system) label = number[label];
@@ -362,8 +370,9 @@ void measure_agreement(SystemPosterior& posterior, const Draws& draws,
         posterior.single.push_back(static_cast<double>(times) / static_cast<double>(draws.tree.size()));
 }
 
-std::optional<Draws> draw_as_known(const Survey& survey, SystemPosterior& posterior, const LinkScores& scores, FieldWide& field,
-                                   bool shift_systems, int count, Thoroughness thoroughness, const Progress& progress) {
+std::optional<Draws> draw_as_known(const Survey& survey, SystemPosterior& posterior, const LinkScores& scores,
+                                   FieldWide& field, bool shift_systems, int count, Thoroughness thoroughness,
+                                   const Progress& progress) {
     if (survey.known.empty()) return draw_forests(posterior, scores, field, shift_systems, count, progress);
     NetworkDrawOptions how;
     if (thoroughness == Thoroughness::first_look) {
@@ -377,28 +386,32 @@ std::optional<Draws> draw_as_known(const Survey& survey, SystemPosterior& poster
     std::copy_if(known.pairs.begin(), known.pairs.end(), std::back_inserter(draws->told),
                  [](const NetworkTerms::Pair& pair) { return std::isinf(pair.log_together); });
     for (const std::uint32_t e : known.forced)
-        draws->told.push_back({posterior.links[e].first, posterior.links[e].second, std::numeric_limits<double>::infinity()});
+        draws->told.push_back(
+            {posterior.links[e].first, posterior.links[e].second, std::numeric_limits<double>::infinity()});
     return draws;
 }
 
 }  // namespace
 
-WeighedLinks weigh_links(const Survey& survey, const PlanOptions& options, const LinkWeights& weights, const Progress& progress) {
+WeighedLinks weigh_links(const Survey& survey, const PlanOptions& options, const LinkWeights& weights,
+                         const Progress& progress) {
     WeighedLinks weighed;
     weighed.marks = marks_of(survey, options);
     if (weighed.marks.empty()) return weighed;
     weighed.links = candidate_links(weighed.marks, barriers_to_runs(survey.ground));
-    progress.say(0.05, "weighing links");
+    progress.say(0.05, Words::later("weighing links"));
     std::vector<LinkFeatures> features;
     if (!weights.net)
-        features = link_features(weighed.marks, weighed.links, fit_scales(weighed.marks, weighed.links, progress), options.fan_sd_degrees);
+        features = link_features(weighed.marks, weighed.links, fit_scales(weighed.marks, weighed.links, progress),
+                                 options.fan_sd_degrees);
     weighed.scores = scores_of(weighed.marks, weighed.links, features, weights, progress);
     return weighed;
 }
 
 std::optional<SystemPosterior> infer_systems(const Survey& survey, const PlanOptions& options, const LinkWeights& weights,
                                              const Progress& progress) {
-    return infer_systems(survey, options, weights, weigh_links(survey, options, weights, progress), Thoroughness::whole, progress);
+    return infer_systems(survey, options, weights, weigh_links(survey, options, weights, progress), Thoroughness::whole,
+                         progress);
 }
 
 std::optional<SystemPosterior> infer_systems(const Survey& survey, const PlanOptions& options, const LinkWeights& weights,
@@ -421,7 +434,7 @@ std::optional<SystemPosterior> infer_systems(const Survey& survey, const PlanOpt
         if (progress.stopped()) return std::nullopt;
         pairs.add(tree);
     }
-    progress.say(0.7, "finding the systems");
+    progress.say(0.7, Words::later("finding the systems"));
     auto table = pairs.table();
     posterior.estimate = estimate_of(draws->trees_shifted.empty() ? draws->trees : draws->trees_shifted, posterior.scales,
                                      posterior.marks.size());

@@ -4,14 +4,16 @@
 #include <cmath>
 #include <cstdio>
 
+#include "core/words/words.h"
+
 namespace plugside {
 
 namespace {
 
-std::string with_digits(double value, int digits, const char* unit) {
+std::string with_digits(double value, int digits, const std::string& unit) {
     std::array<char, 64> text{};
-    std::snprintf(text.data(), text.size(), "%.*f %s", digits, value, unit);
-    return text.data();
+    std::snprintf(text.data(), text.size(), "%.*f", digits, value);
+    return Words::decimal(text.data()) + " " + unit;
 }
 
 }  // namespace
@@ -24,27 +26,32 @@ std::string tape_reading(Metres length, LengthUnits units) {
         return sign + with_digits(metres, 2, "m");
     }
     const long inches = std::lround(Metres::of(metres).inches());
-    if (inches < 24) return sign + std::to_string(inches) + " in";
-    const std::string feet = sign + std::to_string(inches / 12) + " ft";
-    return inches % 12 == 0 ? feet : feet + " " + std::to_string(inches % 12) + " in";
+    if (inches < 24) return Words::tell("{1} in", {sign + std::to_string(inches)});
+    const std::string feet = sign + std::to_string(inches / 12);
+    return inches % 12 == 0 ? Words::tell("{1} ft", {feet})
+                            : Words::tell("{1} ft {2} in", {feet, std::to_string(inches % 12)});
 }
 
 std::string ground_distance(Metres length, LengthUnits units) {
     const double value = units == LengthUnits::metres ? length.value() : length.feet();
-    return with_digits(value, std::abs(value) < 10.0 ? 1 : 0, units == LengthUnits::metres ? "m" : "ft");
+    return with_digits(value, std::abs(value) < 10.0 ? 1 : 0, units == LengthUnits::metres ? "m" : Words::tell("ft"));
 }
 
 std::string ground_area(double area_m2, LengthUnits units) {
     // 1 international acre = 4046.8564224 m2 (66 ft x 660 ft of 0.3048 m)
     const double value = units == LengthUnits::metres ? area_m2 / 10000.0 : area_m2 / 4046.8564224;
-    const char* unit = units == LengthUnits::metres ? "ha" : "acres";
+    const std::string unit = units == LengthUnits::metres ? "ha" : Words::tell("acres");
     return with_digits(value, value < 1.0 ? 2 : (value < 100.0 ? 1 : 0), unit);
 }
 
 std::string compass_point(Bearing bearing) {
-    static constexpr std::array<const char*, 16> points{"N", "NNE", "NE", "ENE", "E", "ESE", "SE", "SSE",
-                                                        "S", "SSW", "SW", "WSW", "W", "WNW", "NW", "NNW"};
-    return points.at(static_cast<std::size_t>(std::lround(bearing.degrees() / 22.5)) % points.size());
+    static constexpr std::array<const char*, 16> points{
+        Words::later("N"), Words::later("NNE"), Words::later("NE"), Words::later("ENE"),
+        Words::later("E"), Words::later("ESE"), Words::later("SE"), Words::later("SSE"),
+        Words::later("S"), Words::later("SSW"), Words::later("SW"), Words::later("WSW"),
+        Words::later("W"), Words::later("WNW"), Words::later("NW"), Words::later("NNW")};
+    // in Spanish the west is O
+    return Words::shown(points.at(static_cast<std::size_t>(std::lround(bearing.degrees() / 22.5)) % points.size()));
 }
 
 }  // namespace plugside

@@ -9,6 +9,7 @@
 
 #include "core/walking/detection.h"
 #include "core/walking/detection_curve.h"
+#include "core/words/words.h"
 
 namespace plugside {
 
@@ -332,12 +333,12 @@ DetectionFit fit_detection(const std::vector<Sighting>& sightings, PassedPlaces&
     }
     if (used.size() < enough_detections)
         return default_detection(fallback, places.reach(),
-                                 "only " + std::to_string(used.size()) + " distances to learn from, " +
-                                     std::to_string(enough_detections) + " are needed");
+                                 Words::tell("only {1} distances to learn from, {2} are needed",
+                                             {std::to_string(used.size()), std::to_string(enough_detections)}));
     const double start_m = std::sqrt(sum2 / static_cast<double>(used.size()));
     if (!(start_m > places.reach().value() / 100.0) || places.size() == 0)
         return default_detection(fallback, places.reach(),
-                                 "all marks lie on the line walked, which tells nothing of a curve");
+                                 Words::tell("all marks lie on the line walked, which tells nothing of a curve"));
     places.set_apart(likeliest_apart(used, places, start_m));
     DetectionFit fit;
     fit.apart = places.apart();

@@ -8,6 +8,7 @@
 #include "core/walking/line_passes.h"
 #include "core/walking/not_seen_draws.h"
 #include "core/walking/not_seen_words.h"
+#include "core/words/words.h"
 
 namespace plugside {
 
@@ -141,7 +142,7 @@ std::optional<PlacesByWalk> passed_places(const Grid& grid, const LinePasses& li
         if (i % 512 == 0) {
             if (progress.stopped()) return std::nullopt;
             progress.say(0.2 + 0.4 * static_cast<double>(i) / static_cast<double>(grid.places.size()),
-                         "measuring what was seen");
+                         Words::later("measuring what was seen"));
         }
         const auto& [cell, place] = grid.places[i];
         const bool walked = searched.any_within(place, options.walked_reach);
@@ -240,7 +241,7 @@ std::optional<NotSeen> not_seen(const Survey& survey, const Plan& plan, const No
         return passed_places(grid, passes, searched, reach, options, bounded, progress);
     };
 
-    progress.say(0.2, "measuring what was seen");
+    progress.say(0.2, Words::later("measuring what was seen"));
     Metres reach = following ? default_reach : reach_of(lines);
     std::optional<PlacesByWalk> places = places_within(reach);
     if (!places) return std::nullopt;
@@ -256,7 +257,7 @@ std::optional<NotSeen> not_seen(const Survey& survey, const Plan& plan, const No
             result.detection = default_detection(options.fallback, default_reach, result.detection.why_default);
         }
     }
-    progress.say(0.7, "counting what was not seen");
+    progress.say(0.7, Words::later("counting what was not seen"));
     SeenSoFar seen = seen_so_far(survey, plan, usable, searched, options);
     seen.unwalked_places = static_cast<double>(places->unwalked.size());
     if (places->unwalked.size() > 0)
@@ -281,7 +282,7 @@ std::optional<NotSeen> not_seen(const Survey& survey, const Plan& plan, const No
     paint(*places, result.detection.curve, grid.surface);
     result.surface = std::move(grid.surface);
     result.sentences = not_seen_sentences(result);
-    progress.say(1.0, "counting what was not seen");
+    progress.say(1.0, Words::later("counting what was not seen"));
     return result;
 }
 

@@ -10,6 +10,7 @@
 #include "core/survey/ground_shapes.h"
 #include "core/units/bearing.h"
 #include "core/walking/way_inside.h"
+#include "core/words/words.h"
 
 namespace plugside {
 
@@ -199,9 +200,12 @@ MultiPolygon ground_to_walk(const Ground& ground, const MultiPolygon& part, Metr
 
 void name_routes(WalkLines& result, std::size_t walkers) {
     for (WalkRoute& route : result.routes) {
-        if (result.pieces > 1) route.name = "Piece " + std::to_string(route.piece + 1);
-        if (walkers > 1) route.name += (route.name.empty() ? "Walker " : ", walker ") + std::to_string(route.walker + 1);
-        if (route.name.empty()) route.name = "Walk";
+        const std::string piece = std::to_string(route.piece + 1), walker = std::to_string(route.walker + 1);
+        if (result.pieces > 1)
+            route.name =
+                walkers > 1 ? Words::tell("Piece {1}, walker {2}", {piece, walker}) : Words::tell("Piece {1}", {piece});
+        else
+            route.name = walkers > 1 ? Words::tell("Walker {1}", {walker}) : Words::tell("Walk");
     }
 }
 
@@ -260,8 +264,9 @@ WalkLines walk_lines(const Ground& ground, const MultiPolygon& part, const WalkL
     result.seconds = *std::max_element(seconds.begin(), seconds.end());
     name_routes(result, options.walkers);
     if (result.pieces > 1)
-        result.sentences.push_back("The ground falls into " + std::to_string(result.pieces) +
-                                   " pieces between which no way is known: look for a gate or crossing on the spot.");
+        result.sentences.push_back(Words::tell(
+            "The ground falls into {1} pieces between which no way is known: look for a gate or crossing on the spot.",
+            {std::to_string(result.pieces)}));
     return result;
 }
 

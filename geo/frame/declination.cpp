@@ -9,6 +9,8 @@
 #include <string>
 #include <string_view>
 
+#include "core/words/words.h"
+
 namespace plugside {
 
 namespace embedded {
@@ -159,13 +161,17 @@ Refusal refused(const std::string& found, const std::string& expected) {
 
 tl::expected<MagneticField, Refusal> magnetic_field(GeographicPoint place, double year, Metres height) {
     if (!(year >= epoch && year <= last_year))
-        return tl::unexpected(refused("the year " + shown(year), "2025.0 to 2030.0, for which the magnetic model holds"));
+        return tl::unexpected(refused(Words::tell("the year {1}", {shown(year)}),
+                                      Words::later("2025.0 to 2030.0, for which the magnetic model holds")));
     if (!(std::abs(place.latitude_degrees) <= 90.0))
-        return tl::unexpected(refused("latitude " + shown(place.latitude_degrees), "degrees from -90 to 90"));
+        return tl::unexpected(
+            refused(Words::tell("latitude {1}", {shown(place.latitude_degrees)}), Words::later("degrees from -90 to 90")));
     if (!(std::abs(place.longitude_degrees) <= 360.0))
-        return tl::unexpected(refused("longitude " + shown(place.longitude_degrees), "degrees from -360 to 360"));
+        return tl::unexpected(refused(Words::tell("longitude {1}", {shown(place.longitude_degrees)}),
+                                      Words::later("degrees from -360 to 360")));
     if (!(height.value() >= -10'000.0 && height.value() <= 600'000.0))
-        return tl::unexpected(refused("a height of " + shown(height.value()) + " m", "-10,000 to 600,000 m"));
+        return tl::unexpected(
+            refused(Words::tell("a height of {1} m", {shown(height.value())}), Words::later("-10,000 to 600,000 m")));
     return field_at(place.latitude_degrees * degree, place.longitude_degrees * degree, height.value() / 1000.0,
                     year - epoch);
 }

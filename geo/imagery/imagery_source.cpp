@@ -6,6 +6,7 @@
 #include <cmath>
 #include <cstdlib>
 
+#include "core/words/words.h"
 #include "geo/frame/vector_library.h"
 #include "geo/imagery/ground_to_pixel.h"
 #include "geo/imagery/imagery_opening.h"
@@ -20,7 +21,7 @@ namespace {
 namespace fs = std::filesystem;
 using Code = Refusal::Code;
 
-constexpr const char* readable = "a picture: GeoTIFF, PNG, JPEG, JPEG 2000, GeoPackage or MBTiles";
+constexpr const char* readable = Words::later("a picture: GeoTIFF, PNG, JPEG, JPEG 2000, GeoPackage or MBTiles");
 constexpr double most_bytes_a_block = 128.0 * 1024 * 1024;
 constexpr double most_pixels = 4e11;
 constexpr int most_pixels_a_side = 2'000'000;
@@ -73,7 +74,8 @@ public:
         const LibraryMessages messages;
         dataset_ = open_dataset(file_, answers_.table);
         if (!dataset_)
-            return refuse(Code::wrong_format, messages.failure().empty() ? "none of these" : messages.failure(), readable);
+            return refuse(Code::wrong_format,
+                          messages.failure().empty() ? Words::later("none of these") : messages.failure(), readable);
         for (const auto step : {&PictureOpener::check_links, &PictureOpener::check_size, &PictureOpener::take_place,
                                 &PictureOpener::take_tone, &PictureOpener::measure})
             if (auto taken = (this->*step)(); !taken) return tl::unexpected(taken.error());
@@ -91,8 +93,8 @@ private:
         const char* const mask = dataset_->GetMetadataItem("MASK_FILE", "OVERVIEWS");
         if (overview || mask)
             return refuse(Code::forbidden_source,
-                          "the name of another file, " + quoted_for_display(overview ? overview : mask),
-                          "a picture that is whole in its own file");
+                          Words::tell("the name of another file, {1}", {quoted_for_display(overview ? overview : mask)}),
+                          Words::later("a picture that is whole in its own file"));
         return {};
     }
 
@@ -102,7 +104,8 @@ private:
         facts.width = dataset_->GetRasterXSize();
         facts.height = dataset_->GetRasterYSize();
         facts.bands = dataset_->GetRasterCount();
-        if (facts.bands == 0) return refuse(Code::wrong_format, bandless(), "a picture with at least one band");
+        if (facts.bands == 0)
+            return refuse(Code::wrong_format, bandless(), Words::later("a picture with at least one band"));
         GDALRasterBand* band = dataset_->GetRasterBand(1);
         int block_width = 0;
         int block_height = 0;
@@ -110,19 +113,22 @@ private:
         const double block = static_cast<double>(block_width) * block_height *
                              GDALGetDataTypeSizeBytes(band->GetRasterDataType()) * facts.bands;
         const double pixels = static_cast<double>(facts.width) * facts.height;
-        const std::string size = std::to_string(facts.width) + " by " + std::to_string(facts.height) + " pixels";
+        const std::string size =
+            Words::tell("{1} by {2} pixels", {std::to_string(facts.width), std::to_string(facts.height)});
         if (block_width < 1 || block_height < 1 || block > most_bytes_a_block)
-            return refuse(Code::too_large,
-                          "pieces of " + std::to_string(block_width) + " by " + std::to_string(block_height) +
-                              " pixels of " + std::to_string(facts.bands) + " bands",
-                          "pieces of at most 128 MiB, as tiles have them");
+            return refuse(
+                Code::too_large,
+                Words::tell("pieces of {1} by {2} pixels of {3} bands",
+                            {std::to_string(block_width), std::to_string(block_height), std::to_string(facts.bands)}),
+                Words::later("pieces of at most 128 MiB, as tiles have them"));
         const bool in_tiles = facts.format == "GeoPackage" || facts.format == "MBTiles";
         if (std::max(facts.width, facts.height) > most_pixels_of_tiles)
-            return refuse(Code::too_large, size, "at most 1.1e9 pixels a side");
+            return refuse(Code::too_large, size, Words::later("at most 1.1e9 pixels a side"));
         if (!in_tiles && (std::max(facts.width, facts.height) > most_pixels_a_side || pixels > most_pixels))
-            return refuse(Code::too_large, size, "at most 2 million pixels a side and 4e11 in all");
+            return refuse(Code::too_large, size, Words::later("at most 2 million pixels a side and 4e11 in all"));
         if ((facts.format == "PNG" || facts.format == "JPEG") && pixels > most_pixels_unblocked)
-            return refuse(Code::too_large, size, "at most 5e8 pixels of a " + facts.format + "; a GeoTIFF holds more");
+            return refuse(Code::too_large, size,
+                          Words::tell("at most 5e8 pixels of a {1}; a GeoTIFF holds more", {facts.format}));
         return {};
     }
 
@@ -134,7 +140,8 @@ private:
             if (line.find("_NAME=") == std::string::npos) continue;
             names += (names.empty() ? "" : ", ") + line.substr(line.rfind(':') + 1);
         }
-        return names.empty() ? "no band" : "several pictures, " + quoted_for_display(names, 200);
+        return names.empty() ? Words::later("no band")
+                             : Words::tell("several pictures, {1}", {quoted_for_display(names, 200)});
     }
 
     tl::expected<void, Refusal> take_place() {
@@ -145,13 +152,14 @@ private:
             const auto world = world_file_of(file_);
             if (!world) return tl::unexpected(world.error());
             if (!*world)
-                return refuse(Code::needs_placement, "a picture without a position",
-                              "its position: a world file beside it, or pairs of places on picture and map");
+                return refuse(Code::needs_placement, Words::later("a picture without a position"),
+                              Words::later("its position: a world file beside it, or pairs of places on picture and map"));
             t = **world;
         }
         if (!is_usable(t))
-            return refuse(Code::out_of_range, "a position with numbers that squeeze the picture into a line or are none",
-                          "the size of a pixel in two directions");
+            return refuse(Code::out_of_range,
+                          Words::later("a position with numbers that squeeze the picture into a line or are none"),
+                          Words::later("the size of a pixel in two directions"));
         return take_system();
     }
 
@@ -159,7 +167,8 @@ private:
         opening_->placement = {p.corner.east_m,  p.per_column.east_m,  p.per_row.east_m,
                                p.corner.north_m, p.per_column.north_m, p.per_row.north_m};
         if (!is_usable(opening_->placement))
-            return refuse(Code::out_of_range, "a placement that squeezes the picture into a line", "pairs spread over it");
+            return refuse(Code::out_of_range, Words::later("a placement that squeezes the picture into a line"),
+                          Words::later("pairs spread over it"));
         return {};
     }
 
@@ -169,7 +178,7 @@ private:
             if (!is_reference_system(*answers_.reference_system) ||
                 system.SetFromUserInput(answers_.reference_system->c_str()) != OGRERR_NONE)
                 return refuse(Code::out_of_range, quoted_for_display(*answers_.reference_system),
-                              "the code of a reference system of the register, as EPSG:25830");
+                              Words::later("the code of a reference system of the register, as EPSG:25830"));
         } else if (const OGRSpatialReference* own = dataset_->GetSpatialRef(); own != nullptr && !own->IsEmpty()) {
             system = *own;
         } else {
@@ -178,12 +187,12 @@ private:
             const bool known = !text->empty() && system.importFromWkt(text->c_str()) == OGRERR_NONE;
             if (known) system.morphFromESRI();
             if (!known && !text->empty())
-                return refuse(Code::needs_reference_system, "a .prj beside it that is no definition",
-                              "the reference system of its position");
+                return refuse(Code::needs_reference_system, Words::later("a .prj beside it that is no definition"),
+                              Words::later("the reference system of its position"));
         }
         if (!system.IsProjected() && !system.IsGeographic())
-            return refuse(Code::needs_reference_system, "a position without a reference system",
-                          "the reference system of its position");
+            return refuse(Code::needs_reference_system, Words::later("a position without a reference system"),
+                          Words::later("the reference system of its position"));
         return take_definition(system);
     }
 
@@ -224,8 +233,8 @@ private:
         const auto way = GroundToPixel::of(*opening_);
         if (!way)
             return refuse(Code::needs_reference_system,
-                          "a reference system that no way leads to from longitude and latitude",
-                          "the reference system of its position");
+                          Words::later("a reference system that no way leads to from longitude and latitude"),
+                          Words::later("the reference system of its position"));
         ImageryFacts& facts = opening_->facts;
         constexpr int steps = 8;
         std::vector<PicturePixel> border;
@@ -240,8 +249,8 @@ private:
             if (place) facts.outline.push_back(*place);
         const auto middle = way->places({{0.5 * w, 0.5 * h}, {0.5 * w + 1.0, 0.5 * h}, {0.5 * w, 0.5 * h + 1.0}});
         if (facts.outline.empty() && !middle[0])
-            return refuse(Code::out_of_range, "a picture that lies nowhere near the field",
-                          "a picture of the field's ground");
+            return refuse(Code::out_of_range, Words::later("a picture that lies nowhere near the field"),
+                          Words::later("a picture of the field's ground"));
         if (middle[0] && middle[1] && middle[2])
             facts.metres_per_pixel = std::sqrt(std::abs(cross(*middle[1] - *middle[0], *middle[2] - *middle[0])));
         return {};

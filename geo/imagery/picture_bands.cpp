@@ -5,6 +5,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/words/words.h"
+
 namespace plugside {
 
 namespace {
@@ -136,13 +138,14 @@ tl::expected<PictureTone, Refusal> tone_of(GDALDataset& dataset, const std::file
     PictureTone tone;
     choose_bands(dataset, tone);
     const auto refuse = [&](const std::string& found) {
-        return tl::unexpected(Refusal{Refusal::Code::wrong_format, file.string(), "", found,
-                                      "a picture with one band of colour or three, of whole numbers or fractions"});
+        return tl::unexpected(
+            Refusal{Refusal::Code::wrong_format, file.string(), "", found,
+                    Words::later("a picture with one band of colour or three, of whole numbers or fractions")});
     };
-    if (tone.bands.empty()) return refuse("a picture without a band of colour");
+    if (tone.bands.empty()) return refuse(Words::later("a picture without a band of colour"));
     for (const int number : tone.bands) {
         GDALRasterBand* band = dataset.GetRasterBand(number);
-        if (GDALDataTypeIsComplex(band->GetRasterDataType())) return refuse("complex numbers");
+        if (GDALDataTypeIsComplex(band->GetRasterDataType())) return refuse(Words::later("complex numbers"));
         if (band->GetRasterDataType() != GDT_Byte) tone.eight_bit = false;
     }
     for (std::size_t c = 0; c < tone.colours(); ++c) {

@@ -7,6 +7,7 @@
 #include <array>
 #include <cmath>
 
+#include "core/words/words.h"
 #include "geo/imagery/imagery_opening.h"
 #include "geo/imagery/picture_bands.h"
 
@@ -199,7 +200,8 @@ tl::expected<PictureReader, Refusal> PictureReader::open(const ImagerySource& so
     hand->dataset = open_dataset(opening.facts.file, opening.table);
     const auto changed = [&] {
         return tl::unexpected(Refusal{Refusal::Code::unreadable, opening.facts.file.string(), "",
-                                      "a file that is gone or has changed", "the picture that was opened"});
+                                      Words::later("a file that is gone or has changed"),
+                                      Words::later("the picture that was opened")});
     };
     if (!hand->dataset || hand->dataset->GetRasterXSize() != opening.facts.width ||
         hand->dataset->GetRasterYSize() != opening.facts.height || hand->dataset->GetRasterCount() != opening.facts.bands)

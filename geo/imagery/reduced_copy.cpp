@@ -8,6 +8,7 @@
 #include <cmath>
 #include <vector>
 
+#include "core/words/words.h"
 #include "geo/imagery/imagery_opening.h"
 #include "geo/imagery/picture_library.h"
 #include "geo/imagery/picture_reader.h"
@@ -78,7 +79,7 @@ public:
 private:
     static int CPL_STDCALL tell_copies(double share, const char*, void* of) {
         const auto* progress = static_cast<const Progress*>(of);
-        progress->say(0.75 + 0.25 * share, "reducing the picture");
+        progress->say(0.75 + 0.25 * share, Words::later("reducing the picture"));
         return progress->stopped() ? FALSE : TRUE;
     }
 
@@ -87,7 +88,7 @@ private:
         constexpr int columns_at_once = 8192;
         for (int top = 0; top < height_; top += rows_at_once)
             for (int left = 0; left < width_; left += columns_at_once) {
-                progress_.say(0.75 * top / height_, "reducing the picture");
+                progress_.say(0.75 * top / height_, Words::later("reducing the picture"));
                 const PixelWindow window{left * factor_, top * factor_, std::min(columns_at_once, width_ - left) * factor_,
                                          std::min(rows_at_once, height_ - top) * factor_};
                 auto cells = reader_.whole(level_, window, factor_, factor_, progress_.stop);
@@ -143,8 +144,8 @@ tl::expected<fs::path, Refusal> make_reduced_copy(const ImagerySource& source, c
     Copier copier(std::move(*reader), decodes_from_the_top(source.facts()), progress);
     if (!copier.write(safe->temporary())) {
         if (progress.stopped())
-            return tl::unexpected(Refusal{Refusal::Code::stopped, file.string(), "", "a request to stop", ""});
-        return tl::unexpected(safe->cannot_write("a copy that could not be written"));
+            return tl::unexpected(Refusal{Refusal::Code::stopped, file.string(), "", Words::later("a request to stop"), ""});
+        return tl::unexpected(safe->cannot_write(Words::later("a copy that could not be written")));
     }
     if (auto done = safe->commit(); !done) return tl::unexpected(done.error());
     return file;

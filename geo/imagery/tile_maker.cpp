@@ -4,6 +4,7 @@
 #include <cassert>
 #include <cmath>
 
+#include "core/words/words.h"
 #include "geo/imagery/imagery_opening.h"
 #include "geo/imagery/pixel_mesh.h"
 
@@ -118,7 +119,8 @@ tl::expected<TileMaker, Refusal> TileMaker::on(const ImagerySource& source, cons
     auto way = GroundToPixel::of(source.opening());
     if (!way)
         return tl::unexpected(Refusal{Refusal::Code::needs_reference_system, source.facts().file.string(), "",
-                                      "a reference system that no way leads to", "the reference system of its position"});
+                                      Words::later("a reference system that no way leads to"),
+                                      Words::later("the reference system of its position")});
     return TileMaker(std::move(*reader), std::move(*way), source, options);
 }
 

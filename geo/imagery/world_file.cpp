@@ -5,6 +5,7 @@
 #include <fstream>
 #include <vector>
 
+#include "core/words/words.h"
 #include "geo/read/numbers.h"
 
 namespace plugside {
@@ -49,13 +50,15 @@ std::optional<fs::path> beside(const fs::path& picture, const std::vector<std::s
 tl::expected<std::string, Refusal> side_text(const fs::path& side) {
     std::error_code error;
     const auto refuse = [&](Refusal::Code code, const std::string& found) {
-        return tl::unexpected(Refusal{code, side.string(), "", found, "a short text beside the picture"});
+        return tl::unexpected(Refusal{code, side.string(), "", found, Words::later("a short text beside the picture")});
     };
-    if (!fs::is_regular_file(side, error)) return refuse(Refusal::Code::not_a_file, "something that is no plain file");
-    if (fs::file_size(side, error) > largest_side_file) return refuse(Refusal::Code::too_large, "a file over 64 KiB");
+    if (!fs::is_regular_file(side, error))
+        return refuse(Refusal::Code::not_a_file, Words::later("something that is no plain file"));
+    if (fs::file_size(side, error) > largest_side_file)
+        return refuse(Refusal::Code::too_large, Words::later("a file over 64 KiB"));
     std::ifstream stream(side, std::ios::binary);
     std::string text((std::istreambuf_iterator<char>(stream)), std::istreambuf_iterator<char>());
-    if (!stream && !stream.eof()) return refuse(Refusal::Code::unreadable, "a file that cannot be read");
+    if (!stream && !stream.eof()) return refuse(Refusal::Code::unreadable, Words::later("a file that cannot be read"));
     return text;
 }
 
@@ -85,20 +88,22 @@ tl::expected<std::optional<GeoTransform>, Refusal> world_file_of(const fs::path&
         if (written.empty()) continue;
         const auto number = parse_number(written);
         if (!number)
-            return tl::unexpected(Refusal{Refusal::Code::malformed, side->string(), "line " + std::to_string(line),
-                                          quoted_for_display(std::string(written)), "a number"});
+            return tl::unexpected(Refusal{Refusal::Code::malformed, side->string(),
+                                          Words::tell("line {1}", {std::to_string(line)}),
+                                          quoted_for_display(std::string(written)), Words::later("a number")});
         numbers.push_back(*number);
     }
     if (numbers.size() < 6)
         return tl::unexpected(Refusal{Refusal::Code::malformed, side->string(), "",
-                                      std::to_string(numbers.size()) + " numbers", "six numbers, one a line"});
+                                      Words::tell("{1} numbers", {std::to_string(numbers.size())}),
+                                      Words::later("six numbers, one a line")});
     GeoTransform transform{0.0, numbers[0], numbers[2], 0.0, numbers[1], numbers[3]};
     transform[0] = numbers[4] - 0.5 * (transform[1] + transform[2]);
     transform[3] = numbers[5] - 0.5 * (transform[4] + transform[5]);
     if (!is_usable(transform))
         return tl::unexpected(Refusal{Refusal::Code::out_of_range, side->string(), "",
-                                      "numbers that squeeze the picture into a line",
-                                      "the size of a pixel in two directions"});
+                                      Words::later("numbers that squeeze the picture into a line"),
+                                      Words::later("the size of a pixel in two directions")});
     return std::optional<GeoTransform>(transform);
 }
 

@@ -5,6 +5,7 @@
 #include <cmath>
 #include <unordered_map>
 
+#include "core/words/words.h"
 #include "geo/read/json_lists.h"
 #include "geo/read/plan_rows.h"
 
@@ -100,16 +101,21 @@ std::optional<GeographicAnswer> answer_in(const ReadLayer& layer, const ReadRow&
     read.answer.finding = cells.text("finding_id");
     const auto answer = answer_from_text(cells.text("answer"));
     if (read.answer.finding.empty() || !answer) {
-        findings.add(row.place, "an answer was not understood (" + quoted_for_display(cells.text("answer")) + " to " +
-                                    quoted_for_display(read.answer.finding) + "); the finding counts as open");
+        findings.add(row.place,
+                     Words::tell("an answer was not understood ({1} to {2}); the finding counts as open",
+                                 {quoted_for_display(cells.text("answer")), quoted_for_display(read.answer.finding)}));
         return std::nullopt;
     }
     read.answer.answer = *answer;
     read.answer.mend = mend_in(cells, read);
     if (cells.understood()) return read;
     const bool accepted = *answer == Answer::accepted;
-    findings.add(row.place, "what was answered to " + quoted_for_display(read.answer.finding) + " was not understood (" +
-                                cells.wrong() + "); the finding " + (accepted ? "is open again" : "stays refused"));
+    const std::string answered = quoted_for_display(read.answer.finding);
+    findings.add(row.place, accepted
+                                ? Words::tell("what was answered to {1} was not understood ({2}); the finding is open again",
+                                              {answered, cells.wrong()})
+                                : Words::tell("what was answered to {1} was not understood ({2}); the finding stays refused",
+                                              {answered, cells.wrong()}));
     if (accepted) return std::nullopt;
     return GeographicAnswer{row.place, {read.answer.finding, Answer::refused, {}}, {}, {}};
 }
@@ -146,8 +152,9 @@ std::optional<GeographicRecord> record_of(const ReadLayer& mounds, const ReadRow
             record.mark.set_aside_because = aside;
         return record;
     }
-    findings.add(row.place, "what was recorded before the mark was mended was not understood (" + cells.wrong() +
-                                "); the mark counts as recorded as it stands");
+    findings.add(row.place, Words::tell("what was recorded before the mark was mended was not understood ({1}); the mark "
+                                        "counts as recorded as it stands",
+                                        {cells.wrong()}));
     return record_as_it_stands(mark);
 }
 
@@ -169,7 +176,8 @@ std::vector<GeographicAnswer> answers_from(const ReadLayer& finding_answers, Fin
         auto answer = answer_in(finding_answers, row, findings);
         if (!answer) continue;
         if (!given.insert_or_assign(answer->answer.finding, answer->place).second)
-            findings.add(row.place, "a second answer to " + quoted_for_display(answer->answer.finding) + "; it counts");
+            findings.add(row.place,
+                         Words::tell("a second answer to {1}; it counts", {quoted_for_display(answer->answer.finding)}));
         answers.push_back(std::move(*answer));
     }
     std::erase_if(answers, [&](const GeographicAnswer& answer) { return given.at(answer.answer.finding) != answer.place; });
@@ -183,7 +191,7 @@ std::vector<GeographicRule> rules_from(const ReadLayer& note_rules, FindingList&
         GeographicRule read{row.place,
                             {cells.text("walk_id"), cells.text("words"), cells.text("means"), cells.text("mark")}};
         if (read.rule.words.empty())
-            findings.add(row.place, "a correction of notes has no words that it is about; it is not used");
+            findings.add(row.place, Words::later("a correction of notes has no words that it is about; it is not used"));
         else
             rules.push_back(std::move(read));
     }
@@ -209,9 +217,10 @@ std::vector<GeographicFact> facts_from(const ReadLayer& known_facts, FindingList
         if (read.line) whole.line = Polyline{std::vector<LocalPoint>(read.line->size())};
         const auto missing = what_is_missing(whole);
         if (!cells.understood())
-            findings.add(row.place, "what was said of systems cannot be told from " + cells.wrong() + "; it is not used");
+            findings.add(row.place,
+                         Words::tell("what was said of systems cannot be told from {1}; it is not used", {cells.wrong()}));
         else if (missing && read.line == std::nullopt)
-            findings.add(row.place, "what was said of systems is not whole: " + *missing + "; it is not used");
+            findings.add(row.place, Words::tell("what was said of systems is not whole: {1}; it is not used", {*missing}));
         else
             facts.push_back(std::move(read));
     }
@@ -237,9 +246,9 @@ std::vector<GeographicFinding> findings_of_reading(const ReadLayer& layer, Findi
         cells.demand(!finding.id.empty(), "finding_id");
         cells.demand(!finding.marks.empty(), "marks");
         if (!cells.understood() || row.shape.points.size() != 1) {
-            findings.add(row.place, "a finding of coordinates was not understood (" +
-                                        (cells.understood() ? std::string("it is not at one point") : cells.wrong()) +
-                                        "); its marks stay as they are");
+            findings.add(row.place,
+                         Words::tell("a finding of coordinates was not understood ({1}); its marks stay as they are",
+                                     {cells.understood() ? Words::tell("it is not at one point") : cells.wrong()}));
             continue;
         }
         read.at = row.shape.points.front();

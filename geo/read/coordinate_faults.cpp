@@ -7,6 +7,7 @@
 #include <numbers>
 #include <optional>
 
+#include "core/words/words.h"
 #include "geo/frame/transverse_mercator.h"
 
 namespace plugside {
@@ -154,7 +155,7 @@ private:
     void put(GeographicMark& mark, GeographicPoint to, std::size_t fault) {
         mark.at = to;
         mark.fault = fault;
-        mark.mound.set_aside_because = "its coordinates look wrong, see the finding";
+        mark.mound.set_aside_because = Words::later("its coordinates look wrong, see the finding");
     }
 
     void mend_exchanged() {
@@ -168,7 +169,7 @@ private:
                 if (!fault)
                     fault = add_fault(CoordinateChange::exchange, body, false,
                                       {mark.at.latitude_degrees, mark.at.longitude_degrees},
-                                      "No place on the earth has a latitude beyond 90 degrees.", 0.99);
+                                      Words::tell("No place on the earth has a latitude beyond 90 degrees."), 0.99);
                 put(mark, mark.at, *fault);
             }
             if (fault) faults_[*fault].whole_file = count == marks_of(body).size() && count > 1;
@@ -186,10 +187,12 @@ private:
             for (const GeographicPoint place : body.places)
                 mended.push_back(*changed(place, CoordinateChange::degrees_and_minutes));
             if (box_of(mended, 0.02).extent_m() * 4.0 > box.extent_m()) continue;
-            change_body(body, CoordinateChange::degrees_and_minutes,
-                        "Read as degrees and minutes the marks of the file, now " + kilometres(box.extent_m()) +
-                            " from end to end, come together, and no minute is 60 or more.",
-                        0.97);
+            change_body(
+                body, CoordinateChange::degrees_and_minutes,
+                Words::tell("Read as degrees and minutes the marks of the file, now {1} from end to end, come together, "
+                            "and no minute is 60 or more.",
+                            {kilometres(box.extent_m())}),
+                0.97);
         }
     }
 
@@ -272,10 +275,12 @@ private:
                 best = change;
             }
             if (!best) continue;
-            change_body(body, *best,
-                        "As they stand the marks lie " + kilometres(gap_to_field(body.box)) +
-                            " from everything else that is known of the field; changed so, they lie on it.",
-                        body.places.size() > 1 ? 0.97 : 0.9);
+            change_body(
+                body, *best,
+                Words::tell("As they stand the marks lie {1} from everything else that is known of the field; changed "
+                            "so, they lie on it.",
+                            {kilometres(gap_to_field(body.box))}),
+                body.places.size() > 1 ? 0.97 : 0.9);
             body.cluster = *field_;
         }
     }
@@ -298,10 +303,12 @@ private:
             });
             if (other == bodies_.end()) continue;
             const std::size_t cluster = other->cluster;
-            change_body(body, CoordinateChange::degrees_and_minutes,
-                        "As they stand the marks lie " + kilometres(gap_to(cluster, body.box)) +
-                            " from what else was read; changed so, they lie on it, and no minute is 60 or more.",
-                        0.95);
+            change_body(
+                body, CoordinateChange::degrees_and_minutes,
+                Words::tell("As they stand the marks lie {1} from what else was read; changed so, they lie on it, and "
+                            "no minute is 60 or more.",
+                            {kilometres(gap_to(cluster, body.box))}),
+                0.95);
             body.cluster = cluster;
             field_ = cluster;
             return;
@@ -327,8 +334,8 @@ private:
             }
             if (!only || several) continue;
             change_body(body, *only,
-                        "Where the marks stand no pocket gophers live; changed so, they lie in North or Central America, "
-                        "where they do.",
+                        Words::tell("Where the marks stand no pocket gophers live; changed so, they lie in North or Central "
+                                    "America, where they do."),
                         0.8);
         }
     }
@@ -362,7 +369,7 @@ private:
             for (GeographicPoint& place : track.places) place = changed(place, change).value_or(place);
             track.box = sturdy_box(track.places);
             track.cluster = body.cluster;
-            if (!first) faults_[fault].evidence += " Its track is drawn with the same change.";
+            if (!first) faults_[fault].evidence += " " + Words::tell("Its track is drawn with the same change.");
         }
     }
 
@@ -391,18 +398,21 @@ private:
             if (change == CoordinateChange::degrees_and_minutes && !could_be_minutes(mark.at)) continue;
             const auto to = changed(mark.at, change);
             if (!to || field.gap_m(*to) > near_m) continue;
-            const std::size_t fault = add_fault(change, body, false, mark.at,
-                                                "As it stands the mark lies " + kilometres(field.gap_m(mark.at)) +
-                                                    " from the others; changed so, it lies among them.",
-                                                0.95);
+            const std::size_t fault =
+                add_fault(change, body, false, mark.at,
+                          Words::tell("As it stands the mark lies {1} from the others; changed so, it lies "
+                                      "among them.",
+                                      {kilometres(field.gap_m(mark.at))}),
+                          0.95);
             return put(mark, *to, fault);
         }
     }
 
     static std::string kilometres(double metres) {
         if (metres < 10'000.0)
-            return std::to_string(std::lround(metres / 100.0) / 10) + "." +
-                   std::to_string(std::lround(metres / 100.0) % 10) + " km";
+            return Words::decimal(std::to_string(std::lround(metres / 100.0) / 10) + "." +
+                                  std::to_string(std::lround(metres / 100.0) % 10)) +
+                   " km";
         return std::to_string(std::lround(metres / 1000.0)) + " km";
     }
 

@@ -1,4 +1,5 @@
 // What a person reads of a fault of coordinates (coordinate_faults.h).
+#include "core/words/words.h"
 #include "geo/read/coordinate_faults.h"
 
 namespace plugside {
@@ -7,26 +8,26 @@ namespace {
 
 const char* what_looks_wrong(CoordinateChange change) {
     switch (change) {
-        case CoordinateChange::exchange: return "latitude and longitude look exchanged";
-        case CoordinateChange::turn_longitude: return "the sign of the longitude (east or west) looks lost";
-        case CoordinateChange::turn_latitude: return "the sign of the latitude (north or south) looks lost";
-        case CoordinateChange::turn_both: return "the signs of latitude and longitude look lost";
+        case CoordinateChange::exchange: return Words::later("latitude and longitude look exchanged");
+        case CoordinateChange::turn_longitude: return Words::later("the sign of the longitude (east or west) looks lost");
+        case CoordinateChange::turn_latitude: return Words::later("the sign of the latitude (north or south) looks lost");
+        case CoordinateChange::turn_both: return Words::later("the signs of latitude and longitude look lost");
         case CoordinateChange::exchange_and_turn:
-            return "latitude and longitude look exchanged, and the sign of the longitude (east or west) lost";
-        case CoordinateChange::degrees_and_minutes: return "degrees and minutes look read as decimal degrees";
+            return Words::later("latitude and longitude look exchanged, and the sign of the longitude (east or west) lost");
+        case CoordinateChange::degrees_and_minutes: return Words::later("degrees and minutes look read as decimal degrees");
     }
     return "";
 }
 
 const char* what_is_proposed(CoordinateChange change) {
     switch (change) {
-        case CoordinateChange::exchange: return "with latitude and longitude exchanged";
-        case CoordinateChange::turn_longitude: return "with the longitude's sign turned";
-        case CoordinateChange::turn_latitude: return "with the latitude's sign turned";
-        case CoordinateChange::turn_both: return "with both signs turned";
+        case CoordinateChange::exchange: return Words::later("with latitude and longitude exchanged");
+        case CoordinateChange::turn_longitude: return Words::later("with the longitude's sign turned");
+        case CoordinateChange::turn_latitude: return Words::later("with the latitude's sign turned");
+        case CoordinateChange::turn_both: return Words::later("with both signs turned");
         case CoordinateChange::exchange_and_turn:
-            return "with latitude and longitude exchanged and the longitude's sign turned";
-        case CoordinateChange::degrees_and_minutes: return "read as degrees and minutes";
+            return Words::later("with latitude and longitude exchanged and the longitude's sign turned");
+        case CoordinateChange::degrees_and_minutes: return Words::later("read as degrees and minutes");
     }
     return "";
 }
@@ -44,15 +45,19 @@ Finding finding_of(const CoordinateFault& fault, std::vector<std::string> marks,
     finding.kind = kind_of(fault.change);
     finding.at = at;
     const bool many = marks.size() > 1;
-    const std::string who = !many ? marks.front() : std::to_string(marks.size()) + " marks";
-    finding.found = "Of " + who + " of " + fault.file + " " + what_looks_wrong(fault.change) + "; " +
-                    (many ? "the first was" : "it was") + " written as latitude " +
-                    std::to_string(fault.as_written.latitude_degrees) + ", longitude " +
-                    std::to_string(fault.as_written.longitude_degrees) + ".";
+    const std::string looks = Words::shown(what_looks_wrong(fault.change));
+    const std::string latitude = std::to_string(fault.as_written.latitude_degrees);
+    const std::string longitude = std::to_string(fault.as_written.longitude_degrees);
+    finding.found = many ? Words::tell("Of {1} marks of {2} {3}; the first was written as latitude {4}, longitude {5}.",
+                                       {std::to_string(marks.size()), fault.file, looks, latitude, longitude})
+                         : Words::tell("Of {1} of {2} {3}; it was written as latitude {4}, longitude {5}.",
+                                       {marks.front(), fault.file, looks, latitude, longitude});
     finding.why = fault.evidence;
-    finding.proposed = std::string("Take ") + (many ? "them" : "it") + " back at the place where " +
-                       (many ? "they stand" : "it stands") + " now, " + what_is_proposed(fault.change) + "; until then " +
-                       (many ? "they take" : "it takes") + " no part.";
+    const std::string proposed = Words::shown(what_is_proposed(fault.change));
+    finding.proposed =
+        many
+            ? Words::tell("Take them back at the place where they stand now, {1}; until then they take no part.", {proposed})
+            : Words::tell("Take it back at the place where it stands now, {1}; until then it takes no part.", {proposed});
     finding.id = many && fault.whole_file ? to_text(finding.kind) + ": " + fault.file + ", " + marks.front()
                                           : finding_id(finding.kind, marks);
     finding.mend = Mend{};

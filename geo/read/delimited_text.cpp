@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <optional>
 
+#include "core/words/words.h"
 #include "geo/read/numbers.h"
 
 namespace plugside {
@@ -29,7 +30,8 @@ public:
             if (!cell) return std::nullopt;
             row.cells.push_back(std::move(*cell));
             if (row.cells.size() > most_cells)
-                return refuse(Refusal::Code::too_large, row.line, "more than 1,000 cells in a row", "a table of marks");
+                return refuse(Refusal::Code::too_large, row.line, Words::later("more than 1,000 cells in a row"),
+                              Words::later("a table of marks"));
             if (!take_separator()) break;
         }
         take_line_end();
@@ -42,7 +44,7 @@ public:
 
 private:
     std::nullopt_t refuse(Refusal::Code code, std::size_t line, const std::string& found, const std::string& expected) {
-        refusal_ = Refusal{code, name_, "line " + std::to_string(line), found, expected};
+        refusal_ = Refusal{code, name_, Words::tell("line {1}", {std::to_string(line)}), found, expected};
         return std::nullopt;
     }
 
@@ -76,13 +78,14 @@ private:
         std::string content;
         const std::size_t opened = line_;
         if (!at_end() && text_[at_] == '"' && !take_quoted(content))
-            return refuse(Refusal::Code::malformed, opened, "a quotation mark that is never closed",
-                          "a cell with both of them");
+            return refuse(Refusal::Code::malformed, opened, Words::later("a quotation mark that is never closed"),
+                          Words::later("a cell with both of them"));
         const std::size_t start = at_;
         while (!at_end() && !is_separator(text_[at_]) && !is_line_end(text_[at_])) ++at_;
         content += trimmed(text_.substr(start, at_ - start));
         if (content.size() > longest_cell)
-            return refuse(Refusal::Code::too_large, opened, "a cell longer than 64 KiB", "a mark's short note");
+            return refuse(Refusal::Code::too_large, opened, Words::later("a cell longer than 64 KiB"),
+                          Words::later("a mark's short note"));
         return content;
     }
 
@@ -126,8 +129,8 @@ tl::expected<std::vector<TextRow>, Refusal> split_delimited(std::string_view utf
         if (row->cells.empty()) continue;
         rows.push_back(std::move(*row));
         if (rows.size() > most_rows)
-            return tl::unexpected(
-                Refusal{Refusal::Code::too_large, name, "", "more than 2,000,000 rows", "the marks of one field"});
+            return tl::unexpected(Refusal{Refusal::Code::too_large, name, "", Words::later("more than 2,000,000 rows"),
+                                          Words::later("the marks of one field")});
     }
     return rows;
 }

@@ -6,6 +6,7 @@
 #include <filesystem>
 
 #include "core/survey/refusal.h"
+#include "core/words/words.h"
 #include "geo/read/field_extent.h"
 #include "geo/read/notes_grammar.h"
 
@@ -55,7 +56,7 @@ bool same_segment(const TrackSegment& a, const TrackSegment& b) {
 
 std::string MarkNames::unique(const std::string& name, const GeographicMark& mark, FindingList& findings) {
     if (name.empty()) {
-        findings.add(mark.place, "the mark has no name; such marks are called M001, M002 and so on, in order");
+        findings.add(mark.place, Words::later("the mark has no name; such marks are called M001, M002 and so on, in order"));
         return numbered();
     }
     if (used_.insert(name).second) return name;
@@ -63,8 +64,8 @@ std::string MarkNames::unique(const std::string& name, const GeographicMark& mar
     std::string other;
     do other = name + " (" + std::to_string(++last) + ")";
     while (!used_.insert(other).second);
-    findings.add(mark.place, "the name " + quoted_for_display(name) + " is used before; the mark is called " +
-                                 quoted_for_display(other));
+    findings.add(mark.place, Words::tell("the name {1} is used before; the mark is called {2}",
+                                         {quoted_for_display(name), quoted_for_display(other)}));
     return other;
 }
 
@@ -130,7 +131,8 @@ void FieldAssembler::add(GeographicFile file) {
         if (!walk.id.empty()) walk_ids.emplace(walk.id, field_.survey.walks[to].id);
     }
     if (again_ > 0)
-        findings.add("", std::to_string(again_) + " marks of the file are there already; they are not added again");
+        findings.add(
+            "", Words::tell("{1} marks of the file are there already; they are not added again", {std::to_string(again_)}));
     add_ground(file.ground);
     for (SetDecision& decision : file.decisions) add_decision(std::move(decision), renamed);
     for (GeographicFact& fact : file.known) add_fact(std::move(fact), renamed);
@@ -302,7 +304,8 @@ void FieldAssembler::add_faults() {
                                       [&](const Finding& earlier) { return earlier.id == finding.id; });
         if (told) continue;
         field_.findings.push_back(
-            {faults_[i].file, "", finding.found.substr(0, finding.found.size() - 1) + "; set aside until answered"});
+            {faults_[i].file, "",
+             Words::tell("{1}; set aside until answered", {finding.found.substr(0, finding.found.size() - 1)})});
         field_.of_reading.push_back(std::move(finding));
     }
 }

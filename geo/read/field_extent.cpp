@@ -6,6 +6,7 @@
 #include <numbers>
 #include <optional>
 
+#include "core/words/words.h"
 #include "geo/frame/transverse_mercator.h"
 
 namespace plugside {
@@ -84,12 +85,13 @@ std::string shown(GeographicPoint place) {
 
 Refusal too_far(const std::string& file, const std::string& where, GeographicPoint place, GeographicPoint middle) {
     if (std::abs(place.latitude_degrees) > furthest_latitude)
-        return {Refusal::Code::out_of_range, file, where, "latitude " + std::to_string(place.latitude_degrees),
-                "a field at least one degree from a pole"};
+        return {Refusal::Code::out_of_range, file, where,
+                Words::tell("latitude {1}", {std::to_string(place.latitude_degrees)}),
+                Words::later("a field at least one degree from a pole")};
     const auto kilometres = static_cast<long>(std::lround(rough_distance_m(place, middle) / 1000.0));
     return {Refusal::Code::out_of_range, file, where,
-            "a place at " + shown(place) + ", " + std::to_string(kilometres) + " km from the middle of the field",
-            "one field, within 50 km of its middle at " + shown(middle)};
+            Words::tell("a place at {1}, {2} km from the middle of the field", {shown(place), std::to_string(kilometres)}),
+            Words::tell("one field, within 50 km of its middle at {1}", {shown(middle)})};
 }
 
 std::optional<Refusal> refusal_of_marks(const GeographicFile& file, GeographicPoint middle) {
@@ -111,16 +113,16 @@ std::optional<Refusal> refusal_of_ground(const GeographicFile& file, GeographicP
         return std::nullopt;
     };
     for (const GeographicPolygon& part : file.ground.boundary)
-        if (auto refusal = refusal_of_polygon("the field boundary", part)) return refusal;
+        if (auto refusal = refusal_of_polygon(Words::later("the field boundary"), part)) return refusal;
     for (const GeographicBarrier& barrier : file.ground.barriers)
-        if (auto refusal = refusal_of_line("a barrier", barrier.line)) return refusal;
+        if (auto refusal = refusal_of_line(Words::later("a barrier"), barrier.line)) return refusal;
     for (const GeographicKeepClear& area : file.ground.keep_clear)
-        if (auto refusal = refusal_of_polygon("a keep-clear area", area.area)) return refusal;
+        if (auto refusal = refusal_of_polygon(Words::later("a keep-clear area"), area.area)) return refusal;
     for (const GeographicPolygon& part : file.ground.untreated)
-        if (auto refusal = refusal_of_polygon("an untreated piece", part)) return refusal;
+        if (auto refusal = refusal_of_polygon(Words::later("an untreated piece"), part)) return refusal;
     for (const auto* gaps : {&file.ground.crossings, &file.ground.gates})
         for (const GeographicGap& gap : *gaps)
-            if (auto refusal = refusal_of_line("a crossing or gate", {gap.at})) return refusal;
+            if (auto refusal = refusal_of_line(Words::later("a crossing or gate"), {gap.at})) return refusal;
     return std::nullopt;
 }
 
@@ -134,7 +136,8 @@ void drop_far_segments(GeographicFile& file, GeographicPoint middle) {
         if (far > 0)
             file.findings.push_back(
                 {name, "",
-                 std::to_string(far) + " stretches of track lead more than 50 km from the field; they are not used"});
+                 Words::tell("{1} stretches of track lead more than 50 km from the field; they are not used",
+                             {std::to_string(far)})});
     }
 }
 

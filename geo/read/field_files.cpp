@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <set>
 
+#include "core/words/words.h"
 #include "geo/read/finding_list.h"
 #include "geo/read/gpx.h"
 #include "geo/read/gpx_marks.h"
@@ -31,9 +32,14 @@ void take_route_points(GpxFile& gpx, FindingList& findings) {
         ++taken;
     }
     const std::size_t left = gpx.route_points.size() - taken;
-    const auto points = [](std::size_t count) { return std::to_string(count) + (count == 1 ? " point" : " points"); };
-    if (taken > 0) findings.add("", "taken as marks, as they carry notes of mounds: " + points(taken) + " of a route");
-    if (left > 0) findings.add("", "not used, as they carry no note of a mound: " + points(left) + " of a route");
+    const auto points = [](std::size_t count) {
+        const std::string number = std::to_string(count);
+        return count == 1 ? Words::tell("{1} point", {number}) : Words::tell("{1} points", {number});
+    };
+    if (taken > 0)
+        findings.add("", Words::tell("taken as marks, as they carry notes of mounds: {1} of a route", {points(taken)}));
+    if (left > 0)
+        findings.add("", Words::tell("not used, as they carry no note of a mound: {1} of a route", {points(left)}));
 }
 
 tl::expected<GeographicFile, Refusal> read_walk(const std::filesystem::path& path, const Progress& progress) {
@@ -47,7 +53,7 @@ tl::expected<GeographicFile, Refusal> read_walk(const std::filesystem::path& pat
     FindingList findings(source);
     take_route_points(*gpx, findings);
     GeographicWalk walk{source, std::move(gpx->segments), marks_of(*gpx, file.file, findings)};
-    if (walk.marks.empty()) findings.add("", "the file has no waypoints, so no mounds");
+    if (walk.marks.empty()) findings.add("", Words::later("the file has no waypoints, so no mounds"));
     file.walks.push_back(std::move(walk));
     for (ReadFinding& finding : findings.listed()) file.findings.push_back(std::move(finding));
     return file;
@@ -90,8 +96,9 @@ void gather_photographs(std::vector<GeographicFile>& files) {
         if (!is_photograph(file)) continue;
         auto& marks = file.walks.front().marks;
         if (!marks.empty() && named.contains(*marks.front().mound.picture)) {
-            file.findings.push_back({*marks.front().mound.picture, "",
-                                     "the photograph belongs to a mark that names it; it is no mark of its own"});
+            file.findings.push_back(
+                {*marks.front().mound.picture, "",
+                 Words::later("the photograph belongs to a mark that names it; it is no mark of its own")});
             marks.clear();
         }
         if (first == nullptr) {
@@ -110,11 +117,13 @@ void gather_photographs(std::vector<GeographicFile>& files) {
 tl::expected<std::vector<GeographicFile>, Refusal> read_files(const std::vector<std::filesystem::path>& paths,
                                                               const ReadChoices& choices, const Progress& progress) {
     if (paths.empty())
-        return tl::unexpected(Refusal{Refusal::Code::nothing_to_plan, "", "", "no file", "a walk's file at least"});
+        return tl::unexpected(Refusal{Refusal::Code::nothing_to_plan, "", "", Words::later("no file"),
+                                      Words::later("a walk's file at least")});
     std::vector<GeographicFile> files;
     for (std::size_t i = 0; i < paths.size(); ++i) {
         if (progress.stopped())
-            return tl::unexpected(Refusal{Refusal::Code::stopped, paths[i].string(), "", "a request to stop", ""});
+            return tl::unexpected(
+                Refusal{Refusal::Code::stopped, paths[i].string(), "", Words::later("a request to stop"), ""});
         const auto share = [&](double of_file) {
             return (static_cast<double>(i) + of_file) / static_cast<double>(paths.size());
         };
@@ -125,8 +134,9 @@ tl::expected<std::vector<GeographicFile>, Refusal> read_files(const std::vector<
         if (*kind == FileKind::shapefile_part) {
             std::filesystem::path whole = paths[i];
             if (std::find(paths.begin(), paths.end(), whole.replace_extension(".shp")) != paths.end()) continue;
-            return tl::unexpected(Refusal{Refusal::Code::wrong_format, paths[i].string(), "", "a part of a Shapefile",
-                                          "its main file " + whole.filename().string()});
+            return tl::unexpected(Refusal{Refusal::Code::wrong_format, paths[i].string(), "",
+                                          Words::later("a part of a Shapefile"),
+                                          Words::tell("its main file {1}", {whole.filename().string()})});
         }
         auto file = read_file(paths[i], *kind, choices, of_this);
         if (!file) return tl::unexpected(file.error());

@@ -1,5 +1,6 @@
 #include "geo/read/field_reader.h"
 
+#include "core/words/words.h"
 #include "geo/read/coordinate_faults.h"
 #include "geo/read/field_assembler.h"
 #include "geo/read/field_extent.h"
@@ -15,7 +16,7 @@ tl::expected<FieldAssembler, Refusal> assembled(FieldSurvey field, std::vector<G
     FieldAssembler assembler(std::move(field), files, std::move(faults));
     for (GeographicFile& file : files) {
         if (progress.stopped())
-            return tl::unexpected(Refusal{Refusal::Code::stopped, file.file, "", "a request to stop", ""});
+            return tl::unexpected(Refusal{Refusal::Code::stopped, file.file, "", Words::later("a request to stop"), ""});
         assembler.add(std::move(file));
     }
     return assembler;

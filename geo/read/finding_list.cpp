@@ -1,5 +1,7 @@
 #include "geo/read/finding_list.h"
 
+#include "core/words/words.h"
+
 namespace plugside {
 
 void FindingList::add(const std::string& place, const std::string& sentence) {
@@ -21,10 +23,12 @@ std::vector<ReadFinding> FindingList::listed() const {
     for (const Entry& entry : entries_) {
         std::string place = entry.place;
         if (entry.further > 0)
-            place.append(place.empty() ? "and " : " and ").append(std::to_string(entry.further)).append(" more");
+            place = place.empty() ? Words::tell("and {1} more", {std::to_string(entry.further)})
+                                  : Words::tell("{1} and {2} more", {place, std::to_string(entry.further)});
         findings.push_back({file_, place, entry.sentence});
     }
-    if (beyond_ > 0) findings.push_back({file_, "", std::to_string(beyond_) + " further findings are not listed"});
+    if (beyond_ > 0)
+        findings.push_back({file_, "", Words::tell("{1} further findings are not listed", {std::to_string(beyond_)})});
     return findings;
 }
 

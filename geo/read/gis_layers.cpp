@@ -5,6 +5,7 @@
 #include <cmath>
 #include <optional>
 
+#include "core/words/words.h"
 #include "geo/read/gpx_marks.h"
 #include "geo/read/layer_rows.h"
 #include "geo/read/numbers.h"
@@ -80,7 +81,7 @@ public:
 
     tl::expected<void, Refusal> take(const ReadLayer& layer, const LayerGuess& guess) {
         if (!layer.has_shapes) {
-            findings_.add("layer " + layer.name, "the layer has no shapes; it is not used");
+            findings_.add(Words::tell("layer {1}", {layer.name}), Words::later("the layer has no shapes; it is not used"));
             return {};
         }
         guess_ = &guess;
@@ -88,8 +89,9 @@ public:
         points_ = lines_ = polygons_ = 0;
         for (const ReadRow& row : layer.rows) {
             if (row.shape.empty())
-                return tl::unexpected(Refusal{Refusal::Code::wrong_format, file_, row.place, "a feature without a shape",
-                                              "a point, a line or a polygon"});
+                return tl::unexpected(Refusal{Refusal::Code::wrong_format, file_, row.place,
+                                              Words::later("a feature without a shape"),
+                                              Words::later("a point, a line or a polygon")});
             take_points(row);
             take_lines(row);
             take_polygons(row);
@@ -121,8 +123,8 @@ private:
         if (!time) time = parse_time(clock, guess_->times);
         if (!time) time = parse_time(day + " " + clock, guess_->times);
         if (!time)
-            findings_.add(row.place,
-                          "the time " + quoted_for_display(std::string(trimmed(day + " " + clock))) + " was not understood");
+            findings_.add(row.place, Words::tell("the time {1} was not understood",
+                                                 {quoted_for_display(std::string(trimmed(day + " " + clock)))}));
         return time;
     }
 
@@ -166,22 +168,24 @@ private:
 
     // What the layer was taken for, so that a person can say otherwise.
     void tell(const ReadLayer& layer) {
-        const std::string place = "layer " + layer.name;
+        const std::string place = Words::tell("layer {1}", {layer.name});
         if (points_ > 0)
-            findings_.add(place,
-                          guess_->points == PointUse::mounds ? "its points are taken as mounds" : "its points are not used");
+            findings_.add(place, guess_->points == PointUse::mounds ? Words::later("its points are taken as mounds")
+                                                                    : Words::later("its points are not used"));
         if (lines_ > 0)
-            findings_.add(place, guess_->lines == LineUse::walks      ? "its lines are taken as walks"
-                                 : guess_->lines == LineUse::barriers ? "its lines are taken as barriers"
-                                                                      : "its lines are not used");
+            findings_.add(place, guess_->lines == LineUse::walks      ? Words::later("its lines are taken as walks")
+                                 : guess_->lines == LineUse::barriers ? Words::later("its lines are taken as barriers")
+                                                                      : Words::later("its lines are not used"));
         if (polygons_ > 0)
-            findings_.add(place, guess_->polygons == PolygonUse::boundary ? "its polygons are taken as the field boundary"
-                                 : guess_->polygons == PolygonUse::keep_clear ? "its polygons are taken as keep-clear areas"
-                                                                              : "its polygons are not used");
+            findings_.add(place, guess_->polygons == PolygonUse::boundary
+                                     ? Words::later("its polygons are taken as the field boundary")
+                                 : guess_->polygons == PolygonUse::keep_clear
+                                     ? Words::later("its polygons are taken as keep-clear areas")
+                                     : Words::later("its polygons are not used"));
         if (points_ == 0 || guess_->points == PointUse::not_used) return;
         for (std::size_t i = 0; i < guess_->columns.size() && i < guess_->roles.size(); ++i)
             if (guess_->roles[i] == ColumnRole::none && !says_nothing(guess_->columns[i], layer, i))
-                findings_.add(place, "the column " + quoted_for_display(guess_->columns[i]) + " is not used");
+                findings_.add(place, Words::tell("the column {1} is not used", {quoted_for_display(guess_->columns[i])}));
     }
 
     const std::string& file_;
@@ -200,8 +204,8 @@ tl::expected<std::vector<LayerGuess>, Refusal> guess_layers(const std::filesyste
     const auto kind = kind_of_file(file);
     if (!kind) return tl::unexpected(kind.error());
     if (!is_layer_file(*kind))
-        return tl::unexpected(
-            Refusal{Refusal::Code::wrong_format, file.string(), "", "a file of another kind", "a file of layers"});
+        return tl::unexpected(Refusal{Refusal::Code::wrong_format, file.string(), "", Words::later("a file of another kind"),
+                                      Words::later("a file of layers")});
     const auto layers = list_layers(file, *kind);
     if (!layers) return tl::unexpected(layers.error());
     std::vector<LayerGuess> guesses;
@@ -236,8 +240,9 @@ tl::expected<GeographicFile, Refusal> read_gis_layers(const std::filesystem::pat
     result.file = name;
     LayerInterpreter interpreter(name, findings, result);
     if (std::none_of(layers->begin(), layers->end(), [](const ReadLayer& layer) { return layer.has_shapes; }))
-        return tl::unexpected(Refusal{Refusal::Code::wrong_format, name, "", "a file without a layer of shapes",
-                                      "points, lines or polygons of a field"});
+        return tl::unexpected(Refusal{Refusal::Code::wrong_format, name, "",
+                                      Words::later("a file without a layer of shapes"),
+                                      Words::later("points, lines or polygons of a field")});
     for (const ReadLayer& layer : *layers) {
         const LayerGuess* given = guess_for(layer.name);
         if (auto taken = interpreter.take(layer, given != nullptr ? *given : guess_of(layer)); !taken)

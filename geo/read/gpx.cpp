@@ -3,6 +3,7 @@
 #include <fstream>
 #include <vector>
 
+#include "core/words/words.h"
 #include "geo/read/gpx_parser.h"
 #include "geo/read/input_file.h"
 
@@ -13,10 +14,10 @@ namespace {
 constexpr std::size_t piece_bytes = 1 << 20;
 
 Refusal not_xml(const std::string& name, FileKind kind) {
-    const char* found = "a file of another kind";
-    if (kind == FileKind::geopackage) found = "an SQLite data base";
-    if (kind == FileKind::geojson) found = "a JSON text";
-    return {Refusal::Code::wrong_format, name, "", found, "a GPX file"};
+    const char* found = Words::later("a file of another kind");
+    if (kind == FileKind::geopackage) found = Words::later("an SQLite data base");
+    if (kind == FileKind::geojson) found = Words::later("a JSON text");
+    return {Refusal::Code::wrong_format, name, "", found, Words::later("a GPX file")};
 }
 
 }  // namespace
@@ -32,16 +33,18 @@ tl::expected<GpxFile, Refusal> read_gpx(const std::filesystem::path& file, const
     GpxParser parser(name);
     std::vector<char> piece(piece_bytes);
     for (double done = 0.0;;) {
-        if (progress.stopped()) return tl::unexpected(Refusal{Refusal::Code::stopped, name, "", "a request to stop", ""});
+        if (progress.stopped())
+            return tl::unexpected(Refusal{Refusal::Code::stopped, name, "", Words::later("a request to stop"), ""});
         stream.read(piece.data(), static_cast<std::streamsize>(piece.size()));
         const auto got = static_cast<std::size_t>(stream.gcount());
         const bool last = got < piece.size();
         if (!parser.feed({piece.data(), got}, last) || last) break;
         done += static_cast<double>(got);
-        progress.say(std::min(1.0, done / std::max(1.0, size)), "reading the walk");
+        progress.say(std::min(1.0, done / std::max(1.0, size)), Words::later("reading the walk"));
     }
     if (stream.bad())
-        return tl::unexpected(Refusal{Refusal::Code::unreadable, name, "", "an error while reading", "a readable file"});
+        return tl::unexpected(Refusal{Refusal::Code::unreadable, name, "", Words::later("an error while reading"),
+                                      Words::later("a readable file")});
     return parser.result();
 }
 

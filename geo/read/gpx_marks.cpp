@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "core/words/words.h"
 #include "geo/read/notes_grammar.h"
 #include "geo/read/numbers.h"
 #include "geo/read/true_fan.h"
@@ -37,7 +38,7 @@ std::string note_of(const GpxWaypoint& waypoint, const std::string& place, Findi
         const std::string part(trimmed(*text));
         if (part.empty() || part == note || part == trimmed(waypoint.name)) continue;
         if (is_time_stamp(part)) {
-            findings.add(place, "a note that is only a date or time is not used");
+            findings.add(place, Words::later("a note that is only a date or time is not used"));
             continue;
         }
         note += (note.empty() ? "" : "; ") + part;
@@ -89,7 +90,7 @@ private:
         mark_.mound.shared_sd = shared_sd_from_hdop(waypoint_.hdop);
         if (trimmed(waypoint_.fix) != "none") return;
         mark_.mound.position_sd = Metres::of(most_sd_m);
-        find("the receiver had no fix at this mark; its place is taken as good to 5 m only");
+        find(Words::later("the receiver had no fix at this mark; its place is taken as good to 5 m only"));
     }
 
     void read_receiver() {
@@ -106,37 +107,39 @@ private:
         fan_is_settled_ = note.fan_degrees || note.magnetic_fan_degrees || note.clock_hour;
         if (fan_is_settled_) mark_.fan_degrees = true_fan(note);
         if (note.count.value_or(1) > 1)
-            find("the note counts " + std::to_string(*note.count) + " mounds; the mark is taken as one, where it stands");
+            find(Words::tell("the note counts {1} mounds; the mark is taken as one, where it stands",
+                             {std::to_string(*note.count)}));
         mark_.mound.freshness = note.freshness.value_or(Freshness::unknown);
-        if (note.kind) take_kind(*note.kind, "note");
+        if (note.kind) take_kind(*note.kind, Words::later("note"));
         note_says_a_sign_ = fan_is_settled_ || note.freshness || note.kind;
         for (const std::string& problem : note.problems) find(problem);
-        if (!note.rest.empty()) find("in the note, " + quoted_for_display(note.rest, 120) + " was not understood");
+        if (!note.rest.empty())
+            find(Words::tell("in the note, {1} was not understood", {quoted_for_display(note.rest, 120)}));
     }
 
     // The named edge: whatever way the note tells the fan, from here on it is degrees from true north.
     std::optional<double> true_fan(const NoteReading& note) {
         if (note.magnetic_fan_degrees) {
             const TrueFan fan = true_fan_from_magnetic(*note.magnetic_fan_degrees, waypoint_.at, waypoint_.time);
-            find(fan.degrees ? fan.sentence : fan.sentence + " The mound is used without a fan");
+            find(fan.degrees ? fan.sentence : Words::tell("{1} The mound is used without a fan", {fan.sentence}));
             return fan.degrees;
         }
         if (!note.clock_hour) return note.fan_degrees;
         const auto walking = track_.walking_direction(waypoint_.at, waypoint_.time);
         if (!walking) {
             find(
-                "the fan is told by the clock and the track does not tell the walking direction here; the mound is used "
-                "without "
-                "a fan");
+                Words::later("the fan is told by the clock and the track does not tell the walking direction here; the "
+                             "mound is used without a fan"));
             return std::nullopt;
         }
-        find("fans told by the clock are turned into bearings by the walking direction at the mark");
+        find(Words::later("fans told by the clock are turned into bearings by the walking direction at the mark"));
         return fan_from_clock(*note.clock_hour, *walking).degrees();
     }
 
     void take_kind(SignKind kind, const char* where) {
         if (kind_ && *kind_ != kind && kind != SignKind::gopher_mound)
-            find("the " + std::string(where) + " says " + to_text(kind) + ", but the mark is taken as " + to_text(*kind_));
+            find(Words::tell("the {1} says {2}, but the mark is taken as {3}",
+                             {Words::shown(where), Words::shown(to_text(kind)), Words::shown(to_text(*kind_))}));
         if (!kind_) kind_ = kind;
     }
 
@@ -144,26 +147,26 @@ private:
     void take_thing(const std::string& text, const char* where) {
         if (note_says_a_sign_ || kind_) return;
         kind_ = SignKind::other;
-        find("the " + std::string(where) + " " + quoted_for_display(text) +
-             " is that of a thing; it takes no part as a mound");
+        find(Words::tell("the {1} {2} is that of a thing; it takes no part as a mound",
+                         {Words::shown(where), quoted_for_display(text)}));
     }
 
     void read_type() {
         const std::string type(trimmed(waypoint_.type));
         if (type.empty()) return;
         if (sign_kind_from_text(type)) return;
-        if (names_a_thing(type)) return take_thing(type, "type");
+        if (names_a_thing(type)) return take_thing(type, Words::later("type"));
         const NoteReading reading = read_note(type);
-        if (reading.kind) take_kind(*reading.kind, "type");
+        if (reading.kind) take_kind(*reading.kind, Words::later("type"));
         if (reading.freshness && mark_.mound.freshness == Freshness::unknown) mark_.mound.freshness = *reading.freshness;
         if (!reading.kind && !reading.freshness)
-            find("the type " + quoted_for_display(type) + " tells nothing of a mound; it is not used");
+            find(Words::tell("the type {1} tells nothing of a mound; it is not used", {quoted_for_display(type)}));
     }
 
     void read_name() {
         const std::string name(trimmed(waypoint_.name));
         const NoteReading reading = read_note(name);
-        if (reading.kind) take_kind(*reading.kind, "name");
+        if (reading.kind) take_kind(*reading.kind, Words::later("name"));
         if (reading.freshness && mark_.mound.freshness == Freshness::unknown) mark_.mound.freshness = *reading.freshness;
         if (!fan_is_settled_ && reading.fan_word) {
             mark_.fan_degrees = true_fan(reading);
@@ -172,16 +175,17 @@ private:
         }
         const bool could_be_a_fan = reading.fan_degrees && (reading.freshness || name.front() == 'f' || name.front() == 'F');
         if (!fan_is_settled_ && could_be_a_fan)
-            find("a name like this could mean a fan bearing; only a note, or a name with the word fan, is read as one");
-        if (!reading.kind && !reading.fan_word && names_a_thing(name)) take_thing(name, "name");
+            find(Words::later(
+                "a name like this could mean a fan bearing; only a note, or a name with the word fan, is read as one"));
+        if (!reading.kind && !reading.fan_word && names_a_thing(name)) take_thing(name, Words::later("name"));
     }
 
     void read_symbol() {
         const std::string symbol(trimmed(waypoint_.symbol));
         if (symbol.empty()) return;
         const NoteReading reading = read_note(symbol);
-        if (reading.kind) return take_kind(*reading.kind, "symbol");
-        find("the symbol " + quoted_for_display(symbol) + " tells nothing of a mound; it is not used");
+        if (reading.kind) return take_kind(*reading.kind, Words::later("symbol"));
+        find(Words::tell("the symbol {1} tells nothing of a mound; it is not used", {quoted_for_display(symbol)}));
     }
 
     const GpxWaypoint& waypoint_;

@@ -6,6 +6,7 @@
 #include <cstring>
 #include <new>
 
+#include "core/words/words.h"
 #include "geo/read/coordinate_place.h"
 #include "geo/read/numbers.h"
 
@@ -29,7 +30,8 @@ std::optional<std::string_view> attribute(const char** attributes, std::string_v
 }  // namespace
 
 std::string place_of(const GpxWaypoint& waypoint) {
-    std::string place = waypoint.called.empty() ? "waypoint " + std::to_string(waypoint.ordinal) : waypoint.called;
+    std::string place =
+        waypoint.called.empty() ? Words::tell("waypoint {1}", {std::to_string(waypoint.ordinal)}) : waypoint.called;
     const std::string name(trimmed(waypoint.name));
     if (!name.empty()) {
         const std::string quoted = quoted_for_display(name);
@@ -69,23 +71,23 @@ void GpxParser::refuse(Refusal::Code code, const std::string& place, const std::
 }
 
 void GpxParser::refuse_doctype() {
-    refuse(Refusal::Code::malformed, line_place(), "a document type declaration",
-           "a GPX file without one (declared entities are never read)");
+    refuse(Refusal::Code::malformed, line_place(), Words::later("a document type declaration"),
+           Words::later("a GPX file without one (declared entities are never read)"));
 }
 
 bool GpxParser::feed(std::string_view bytes, bool last) {
     if (refusal_) return false;
     fed_anything_ = fed_anything_ || !bytes.empty();
     if (last && !fed_anything_) {
-        refusal_ = Refusal{Refusal::Code::malformed, name_, "", "an empty file", "a GPX file"};
+        refusal_ = Refusal{Refusal::Code::malformed, name_, "", Words::later("an empty file"), Words::later("a GPX file")};
         return false;
     }
     const XML_Status status = XML_Parse(parser_, bytes.data(), static_cast<int>(bytes.size()), last ? 1 : 0);
     if (refusal_) return false;
     if (status == XML_STATUS_OK) return true;
     refusal_ = Refusal{Refusal::Code::malformed, name_, line_place(),
-                       std::string("XML that cannot be read (") + XML_ErrorString(XML_GetErrorCode(parser_)) + ")",
-                       "a well-formed GPX file"};
+                       Words::tell("XML that cannot be read ({1})", {XML_ErrorString(XML_GetErrorCode(parser_))}),
+                       Words::later("a well-formed GPX file")};
     return false;
 }
 
@@ -99,7 +101,8 @@ void GpxParser::start(const char* qualified_name, Attributes attributes) {
     if (refusal_) return;
     if (open_.size() >= deepest_nesting)
         return refuse(Refusal::Code::malformed, line_place(),
-                      "elements nested more than " + std::to_string(deepest_nesting) + " deep", "a GPX file");
+                      Words::tell("elements nested more than {1} deep", {std::to_string(deepest_nesting)}),
+                      Words::later("a GPX file"));
     std::string_view name = qualified_name;
     bool gpx_namespace = true;
     if (const auto separator = name.rfind(namespace_separator); separator != std::string_view::npos) {
@@ -126,15 +129,16 @@ void GpxParser::start(const char* qualified_name, Attributes attributes) {
 void GpxParser::open_root(std::string_view name, bool gpx_namespace, Attributes attributes) {
     const std::string shown = quoted_for_display(std::string(name));
     if (name != "gpx" || !gpx_namespace)
-        return refuse(Refusal::Code::wrong_format, line_place(), "a document of kind " + shown,
-                      "a GPX file of version 1.0 or 1.1");
+        return refuse(Refusal::Code::wrong_format, line_place(), Words::tell("a document of kind {1}", {shown}),
+                      Words::later("a GPX file of version 1.0 or 1.1"));
     open_.push_back(Element::gpx);
     const auto version = attribute(attributes, "version");
     if (!version) {
-        findings_.add(line_place(), "the file does not say its GPX version; read as 1.1");
+        findings_.add(line_place(), Words::later("the file does not say its GPX version; read as 1.1"));
     } else if (*version != "1.1" && *version != "1.0") {
-        refuse(Refusal::Code::wrong_format, line_place(), "GPX version " + quoted_for_display(std::string(*version)),
-               "version 1.0 or 1.1");
+        refuse(Refusal::Code::wrong_format, line_place(),
+               Words::tell("GPX version {1}", {quoted_for_display(std::string(*version))}),
+               Words::later("version 1.0 or 1.1"));
     }
 }
 
@@ -185,7 +189,8 @@ void GpxParser::characters(std::string_view text) {
     }
     if (open_.back() != Element::text) return;
     if (target_->size() + text.size() > longest_text)
-        return refuse(Refusal::Code::too_large, line_place(), "a text longer than 64 KiB", "a mark's short note");
+        return refuse(Refusal::Code::too_large, line_place(), Words::later("a text longer than 64 KiB"),
+                      Words::later("a mark's short note"));
     target_->append(text);
 }
 
@@ -201,11 +206,11 @@ void GpxParser::end() {
 
 std::optional<double> GpxParser::degrees(Attributes attributes, const char* which, double limit, const std::string& what) {
     const std::string range = std::to_string(static_cast<int>(limit));
-    const std::string expected = "a number of degrees from -" + range + " to " + range;
+    const std::string expected = Words::tell("a number of degrees from -{1} to {1}", {range});
     const auto text = attribute(attributes, which);
     const std::string place = line_place() + (what.empty() ? "" : ", " + what);
     if (!text) {
-        waypoint_refusal_ = Refusal{Refusal::Code::malformed, name_, place, std::string("no ") + which, expected};
+        waypoint_refusal_ = Refusal{Refusal::Code::malformed, name_, place, Words::tell("no {1}", {which}), expected};
         return std::nullopt;
     }
     const auto value = parse_number(*text);
@@ -252,11 +257,12 @@ void GpxParser::open_waypoint(Attributes attributes) {
     auto& waypoints = in_route_ ? file_.route_points : file_.waypoints;
     const std::size_t ordinal = waypoints.size() + 1;
     if (ordinal > most_waypoints)
-        return refuse(Refusal::Code::too_large, line_place(), "more than 2,000,000 waypoints", "the marks of one field");
+        return refuse(Refusal::Code::too_large, line_place(), Words::later("more than 2,000,000 waypoints"),
+                      Words::later("the marks of one field"));
     waypoint_ = {};
     waypoint_.ordinal = ordinal;
     waypoint_.line = line();
-    if (in_route_) waypoint_.called = "route point " + std::to_string(ordinal);
+    if (in_route_) waypoint_.called = Words::tell("route point {1}", {std::to_string(ordinal)});
     for (std::string* text : {&time_text_, &hdop_text_, &satellites_text_, &elevation_text_, &extension_text_})
         text->clear();
     if (const auto at = place(attributes, place_of(waypoint_), waypoint_.exchanged)) waypoint_.at = *at;
@@ -267,19 +273,19 @@ void GpxParser::read_numbers(const std::string& where) {
         if (trimmed(text).empty()) return std::nullopt;
         const auto number = parse_number(text);
         if (number && (may_be_negative || *number >= 0.0)) return number;
-        findings_.add(where, "the " + std::string(what) + " " + quoted_for_display(text) + " was not understood");
+        findings_.add(where, Words::tell("the {1} {2} was not understood", {Words::shown(what), quoted_for_display(text)}));
         return std::nullopt;
     };
     waypoint_.hdop = read(hdop_text_, "hdop", false);
-    waypoint_.elevation_m = read(elevation_text_, "elevation", true);
-    const auto satellites = read(satellites_text_, "number of satellites", false);
+    waypoint_.elevation_m = read(elevation_text_, Words::later("elevation"), true);
+    const auto satellites = read(satellites_text_, Words::later("number of satellites"), false);
     constexpr double most_satellites = 1000.0;
     if (satellites && *satellites <= most_satellites) waypoint_.satellites = static_cast<int>(*satellites);
 }
 
 void GpxParser::close_waypoint() {
     if (waypoint_refusal_) {
-        waypoint_refusal_->place = "line " + std::to_string(waypoint_.line) + ", " + place_of(waypoint_);
+        waypoint_refusal_->place = Words::tell("line {1}", {std::to_string(waypoint_.line)}) + ", " + place_of(waypoint_);
         refusal_ = waypoint_refusal_;
         XML_StopParser(parser_, XML_FALSE);
         return;
@@ -287,7 +293,8 @@ void GpxParser::close_waypoint() {
     const std::string where = place_of(waypoint_);
     if (!trimmed(time_text_).empty()) {
         waypoint_.time = parse_utc_time(time_text_);
-        if (!waypoint_.time) findings_.add(where, "the time " + quoted_for_display(time_text_) + " was not understood");
+        if (!waypoint_.time)
+            findings_.add(where, Words::tell("the time {1} was not understood", {quoted_for_display(time_text_)}));
     }
     read_numbers(where);
     (in_route_ ? file_.route_points : file_.waypoints).push_back(std::move(waypoint_));
@@ -296,16 +303,18 @@ void GpxParser::close_waypoint() {
 
 void GpxParser::open_track_point(Attributes attributes) {
     if (++track_points_ > most_track_points)
-        return refuse(Refusal::Code::too_large, line_place(), "more than 20,000,000 track points", "the walks of one field");
+        return refuse(Refusal::Code::too_large, line_place(), Words::later("more than 20,000,000 track points"),
+                      Words::later("the walks of one field"));
     track_point_ = {};
     track_time_text_.clear();
     bool exchanged = false;
-    if (const auto at = place(attributes, "track point " + std::to_string(track_points_), exchanged)) {
+    if (const auto at = place(attributes, Words::tell("track point {1}", {std::to_string(track_points_)}), exchanged)) {
         track_point_.at = *at;
         if (exchanged)
             findings_.add(
                 line_place(),
-                "a track point's latitude lies beyond 90 degrees; its latitude and longitude are taken as exchanged");
+                Words::later(
+                    "a track point's latitude lies beyond 90 degrees; its latitude and longitude are taken as exchanged"));
         return;
     }
     refusal_ = waypoint_refusal_;
@@ -315,7 +324,8 @@ void GpxParser::open_track_point(Attributes attributes) {
 void GpxParser::close_track_point() {
     if (!trimmed(track_time_text_).empty()) {
         track_point_.time = parse_utc_time(track_time_text_);
-        if (!track_point_.time) findings_.add(line_place(), "a track point's time was not understood; it has none");
+        if (!track_point_.time)
+            findings_.add(line_place(), Words::later("a track point's time was not understood; it has none"));
     }
     file_.segments.back().push_back(track_point_);
 }

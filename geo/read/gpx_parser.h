@@ -8,6 +8,7 @@
 #include <string_view>
 #include <vector>
 
+#include "core/words/words.h"
 #include "geo/read/finding_list.h"
 #include "geo/read/gpx.h"
 
@@ -62,7 +63,7 @@ private:
                                                 const std::string& what);
     void refuse(Refusal::Code code, const std::string& place, const std::string& found, const std::string& expected);
     [[nodiscard]] std::size_t line() const;
-    [[nodiscard]] std::string line_place() const { return "line " + std::to_string(line()); }
+    [[nodiscard]] std::string line_place() const { return Words::tell("line {1}", {std::to_string(line())}); }
 
     std::string name_;
     XML_ParserStruct* parser_ = nullptr;

@@ -5,13 +5,14 @@
 #include <fstream>
 #include <string_view>
 
+#include "core/words/words.h"
 #include "geo/read/text_encoding.h"
 
 namespace plugside {
 
 namespace {
 
-constexpr const char* readable = "a walk, table, photograph or layer file";
+constexpr const char* readable = Words::later("a walk, table, photograph or layer file");
 constexpr std::uintmax_t largest_file = 512ULL * 1024 * 1024;
 
 bool leads_elsewhere(const std::string& name) {
@@ -45,22 +46,26 @@ tl::expected<void, Refusal> plain_file(const std::filesystem::path& file, const 
                                        std::optional<std::uintmax_t> largest) {
     const std::string name = file.string();
     const auto refuse = [&](Refusal::Code code, const std::string& found) {
-        return tl::unexpected(Refusal{code, name, "", found, wanted + " on this computer"});
+        return tl::unexpected(Refusal{code, name, "", found, Words::tell("{1} on this computer", {Words::shown(wanted)})});
     };
     if (leads_elsewhere(name) || leads_elsewhere(std::filesystem::absolute(file).lexically_normal().string()))
-        return refuse(Refusal::Code::forbidden_source, "a name that leads to a network or into another file");
+        return refuse(Refusal::Code::forbidden_source, Words::later("a name that leads to a network or into another file"));
     std::error_code error;
     const auto status = std::filesystem::status(file, error);
-    if (status.type() == std::filesystem::file_type::not_found) return refuse(Refusal::Code::missing_file, "no such file");
-    if (error) return refuse(Refusal::Code::unreadable, "a file that cannot be reached (" + error.message() + ")");
-    if (std::filesystem::is_directory(status)) return refuse(Refusal::Code::not_a_file, "a folder");
-    if (!std::filesystem::is_regular_file(status)) return refuse(Refusal::Code::not_a_file, "a device or pipe");
+    if (status.type() == std::filesystem::file_type::not_found)
+        return refuse(Refusal::Code::missing_file, Words::later("no such file"));
+    if (error)
+        return refuse(Refusal::Code::unreadable, Words::tell("a file that cannot be reached ({1})", {error.message()}));
+    if (std::filesystem::is_directory(status)) return refuse(Refusal::Code::not_a_file, Words::later("a folder"));
+    if (!std::filesystem::is_regular_file(status))
+        return refuse(Refusal::Code::not_a_file, Words::later("a device or pipe"));
     const auto size = std::filesystem::file_size(file, error);
-    if (error) return refuse(Refusal::Code::unreadable, "a file that cannot be reached (" + error.message() + ")");
+    if (error)
+        return refuse(Refusal::Code::unreadable, Words::tell("a file that cannot be reached ({1})", {error.message()}));
     if (largest && size > *largest)
         return tl::unexpected(Refusal{Refusal::Code::too_large, name, "",
-                                      "a file over " + std::to_string(*largest / 1024 / 1024) + " MiB",
-                                      "the files of one field"});
+                                      Words::tell("a file over {1} MiB", {std::to_string(*largest / 1024 / 1024)}),
+                                      Words::later("the files of one field")});
     return {};
 }
 
@@ -69,12 +74,13 @@ tl::expected<FileKind, Refusal> kind_of_file(const std::filesystem::path& file) 
     const std::string name = file.string();
     std::ifstream stream(file, std::ios::binary);
     if (!stream)
-        return tl::unexpected(
-            Refusal{Refusal::Code::unreadable, name, "", "a file that may not be opened", "a readable file"});
+        return tl::unexpected(Refusal{Refusal::Code::unreadable, name, "", Words::later("a file that may not be opened"),
+                                      Words::later("a readable file")});
     std::array<char, 512> head{};
     stream.read(head.data(), static_cast<std::streamsize>(head.size()));
     std::string_view start(head.data(), static_cast<std::size_t>(stream.gcount()));
-    if (start.empty()) return tl::unexpected(Refusal{Refusal::Code::malformed, name, "", "an empty file", readable});
+    if (start.empty())
+        return tl::unexpected(Refusal{Refusal::Code::malformed, name, "", Words::later("an empty file"), readable});
     using namespace std::string_view_literals;
     if (start.substr(0, 16) == "SQLite format 3\0"sv) return FileKind::geopackage;
     if (start.substr(0, 4) == "\xFF\xFE<\0"sv || start.substr(0, 4) == "\xFE\xFF\0<"sv || start.substr(0, 2) == "<\0"sv ||
@@ -90,9 +96,9 @@ tl::expected<FileKind, Refusal> kind_of_file(const std::filesystem::path& file) 
         return is_part_of_shapefile(file) ? FileKind::shapefile_part : FileKind::shapefile;
     if (is_part_of_shapefile(file)) return FileKind::shapefile_part;
     if (is_text(start)) return FileKind::table;
-    return tl::unexpected(Refusal{Refusal::Code::wrong_format, name, "",
-                                  "a file that starts with " + quoted_for_display(std::string(start.substr(0, 16))),
-                                  readable});
+    return tl::unexpected(Refusal{
+        Refusal::Code::wrong_format, name, "",
+        Words::tell("a file that starts with {1}", {quoted_for_display(std::string(start.substr(0, 16)))}), readable});
 }
 
 }  // namespace plugside

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/words/words.h"
 #include "geo/read/field_extent.h"
 #include "geo/read/note_corrections.h"
 
@@ -86,9 +87,9 @@ void KeptAnswers::add_rule(GeographicRule rule, const std::string& file, const R
     if (const auto found = marks.find(rule.rule.mark); found != marks.end()) rule.rule.mark = found->second;
     const auto walk = walks.find(rule.rule.walk);
     if (!rule.rule.walk.empty() && walk == walks.end()) {
-        findings_of_file(file).add(rule.place, "the correction of " + quoted_for_display(rule.rule.words) +
-                                                   " is of the walk " + quoted_for_display(rule.rule.walk) +
-                                                   ", which is not there; it is not used");
+        findings_of_file(file).add(
+            rule.place, Words::tell("the correction of {1} is of the walk {2}, which is not there; it is not used",
+                                    {quoted_for_display(rule.rule.words), quoted_for_display(rule.rule.walk)}));
         return;
     }
     if (!rule.rule.walk.empty()) rule.rule.walk = walk->second;
@@ -134,15 +135,20 @@ bool KeptAnswers::take_answers(FieldSurvey& field, const IndexByName& by_name) {
                                       [&](GeographicPoint place) { return is_about(field.frame.centre(), place); });
         const bool accepted = answer.answer == Answer::accepted;
         if (!near)
-            findings_of_file(file).add(told.place, "the mend of " + quoted_for_display(answer.finding) +
-                                                       " moves a mark away from the field; the finding " +
-                                                       (accepted ? "is open again" : "stays refused"));
+            findings_of_file(file).add(
+                told.place, accepted ? Words::tell("the mend of {1} moves a mark away from the field; the finding is open "
+                                                   "again",
+                                                   {quoted_for_display(answer.finding)})
+                                     : Words::tell("the mend of {1} moves a mark away from the field; the finding stays "
+                                                   "refused",
+                                                   {quoted_for_display(answer.finding)}));
         if (!near && accepted) continue;
         for (const std::string& mark : answer.mend.marks)
             if (!by_name.contains(mark))
-                findings_of_file(file).add(told.place, "the answer to " + quoted_for_display(answer.finding) +
-                                                           " names the mark " + quoted_for_display(mark) +
-                                                           ", which is not there; it is kept for the others");
+                findings_of_file(file).add(
+                    told.place,
+                    Words::tell("the answer to {1} names the mark {2}, which is not there; it is kept for the others",
+                                {quoted_for_display(answer.finding), quoted_for_display(mark)}));
         for (std::size_t place = 0; near && place < told.to.size(); ++place)
             answer.mend.to.push_back(field.frame.to_local(told.to[place]));
         if (told.fan_degrees) {
@@ -177,8 +183,9 @@ bool KeptAnswers::take_findings(FieldSurvey& field, const IndexByName& by_name) 
         const bool all_there = std::all_of(found.finding.marks.begin(), found.finding.marks.end(),
                                            [&](const std::string& mark) { return by_name.contains(mark); });
         if (!all_there || !is_about(field.frame.centre(), found.at)) {
-            findings_of_file(file).add(found.place, "the finding " + quoted_for_display(found.finding.id) +
-                                                        " is of marks or a place that are not there; it is not used");
+            findings_of_file(file).add(
+                found.place, Words::tell("the finding {1} is of marks or a place that are not there; it is not used",
+                                         {quoted_for_display(found.finding.id)}));
             continue;
         }
         if (!told.insert(found.finding.id).second) continue;
@@ -197,9 +204,10 @@ void KeptAnswers::take_records(FieldSurvey& field) {
             mound.recorded->plug = field.frame.to_local(record.at);
         } else {
             mound.recorded->plug = mound.plug;
-            findings_of_file(file).add(place,
-                                       "the recorded place of the mark lies away from the field; it counts as recorded "
-                                       "where it stands");
+            findings_of_file(file).add(
+                place,
+                Words::later(
+                    "the recorded place of the mark lies away from the field; it counts as recorded where it stands"));
         }
         if (record.fan_degrees)
             mound.recorded->fan = field.frame.plane_bearing(Bearing::degrees(*record.fan_degrees), mound.recorded->plug);
@@ -214,8 +222,9 @@ bool KeptAnswers::keep_rows(Survey& survey, const std::vector<Mound>& as_in_rows
         if (!mends.empty())
             findings_of_file(records_[i].file)
                 .add(records_[i].place,
-                     "the mark's row says something else than what was recorded and answered; the row counts, as "
-                     "a mend of your own that can be taken back");
+                     Words::later(
+                         "the mark's row says something else than what was recorded and answered; the row counts, as "
+                         "a mend of your own that can be taken back"));
         for (const Mend& mend : mends) {
             own.push_back({own_mend_id(mend.kind, mend.marks.front()), Answer::accepted, mend});
             replaced.insert(own.back().finding);

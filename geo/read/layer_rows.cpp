@@ -6,6 +6,7 @@
 #include <memory>
 #include <optional>
 
+#include "core/words/words.h"
 #include "geo/frame/transverse_mercator.h"
 #include "geo/frame/vector_library.h"
 #include "geo/read/coordinate_place.h"
@@ -40,11 +41,12 @@ private:
 
     GeographicPoint checked(double x, double y) const {
         if (!std::isfinite(x) || !std::isfinite(y))
-            refuse(Refusal::Code::malformed, "a place that is no number", "longitude and latitude in degrees");
+            refuse(Refusal::Code::malformed, Words::later("a place that is no number"),
+                   Words::later("longitude and latitude in degrees"));
         // Rounding in a transformation may pass the edge of the range by a hair.
         if (std::abs(x) > 180.0 + 1e-9 || std::abs(y) > 90.0 + 1e-9)
-            refuse(Refusal::Code::out_of_range, "a place at " + std::to_string(x) + ", " + std::to_string(y),
-                   "a longitude from -180 to 180 and a latitude from -90 to 90");
+            refuse(Refusal::Code::out_of_range, Words::tell("a place at {1}, {2}", {std::to_string(x), std::to_string(y)}),
+                   Words::later("a longitude from -180 to 180 and a latitude from -90 to 90"));
         return {normalised_longitude(x), std::clamp(y, -90.0, 90.0)};
     }
 
@@ -59,7 +61,8 @@ private:
         GeographicLine line = places(curve);
         if (line.size() > 1 && line.front() == line.back()) line.pop_back();
         if (line.size() < 3)
-            refuse(Refusal::Code::malformed, "a ring of " + std::to_string(line.size()) + " places", "at least three");
+            refuse(Refusal::Code::malformed, Words::tell("a ring of {1} places", {std::to_string(line.size())}),
+                   Words::later("at least three"));
         return line;
     }
 
@@ -75,8 +78,8 @@ private:
         } else if (OGR_GT_IsSubClassOf(kind, wkbGeometryCollection)) {
             for (const OGRGeometry* part : *geometry.toGeometryCollection()) add(*part);
         } else {
-            refuse(Refusal::Code::wrong_format, std::string("a shape of kind ") + geometry.getGeometryName(),
-                   "points, lines or polygons");
+            refuse(Refusal::Code::wrong_format, Words::tell("a shape of kind {1}", {geometry.getGeometryName()}),
+                   Words::later("points, lines or polygons"));
         }
     }
 
@@ -99,8 +102,9 @@ private:
         const std::size_t before = shape_.polygons.size();
         if (repaired && repaired->IsValid()) add_polygons_of(*repaired);
         if (shape_.polygons.size() == before)
-            refuse(Refusal::Code::malformed, "a polygon that crosses itself and cannot be repaired", "a simple polygon");
-        findings_.add(place_, "the polygon crosses or touches itself; it was repaired, look at it on the map");
+            refuse(Refusal::Code::malformed, Words::later("a polygon that crosses itself and cannot be repaired"),
+                   Words::later("a simple polygon"));
+        findings_.add(place_, Words::later("the polygon crosses or touches itself; it was repaired, look at it on the map"));
     }
 
     // Across the 180th meridian longitudes jump by 360 degrees; validity is asked of the polygon without the jump.
@@ -174,21 +178,21 @@ public:
         for (int i = 0; i < definition.GetFieldCount(); ++i)
             layer.columns.emplace_back(definition.GetFieldDefn(i)->GetNameRef());
         if (!wanted) return layer;
-        const std::string place = "layer " + layer.name;
+        const std::string place = Words::tell("layer {1}", {layer.name});
         const auto to_earth = transformation(source, place);
         const LibraryMessages messages;
         source.ResetReading();
         while (const std::unique_ptr<OGRFeature> feature{source.GetNextFeature()}) {
-            if (progress_.stopped()) throw Stop{{Refusal::Code::stopped, file_, "", "a request to stop", ""}};
+            if (progress_.stopped()) throw Stop{{Refusal::Code::stopped, file_, "", Words::later("a request to stop"), ""}};
             layer.rows.push_back(row(*feature, place, to_earth.get()));
             if (layer.rows.size() > most_rows)
-                throw Stop{
-                    {Refusal::Code::too_large, file_, place, "more than 2,000,000 features", "the layers of one field"}};
+                throw Stop{{Refusal::Code::too_large, file_, place, Words::later("more than 2,000,000 features"),
+                            Words::later("the layers of one field")}};
         }
         if (!messages.failure().empty())
             throw Stop{{Refusal::Code::malformed, file_, place,
-                        "something that cannot be read (" + quoted_for_display(messages.failure(), 160) + ")",
-                        "an undamaged layer"}};
+                        Words::tell("something that cannot be read ({1})", {quoted_for_display(messages.failure(), 160)}),
+                        Words::later("an undamaged layer")}};
         return layer;
     }
 
@@ -209,8 +213,9 @@ private:
         OGRSpatialReference system;
         if (!is_reference_system(chosen) || system.importFromEPSG(std::stoi(chosen.substr(5))) != OGRERR_NONE)
             throw Stop{{Refusal::Code::needs_reference_system, file_, place,
-                        chosen.empty() ? "no reference system" : "the reference system " + quoted_for_display(chosen),
-                        "one that says where on the earth the coordinates lie, such as WGS 84"}};
+                        chosen.empty() ? Words::later("no reference system")
+                                       : Words::tell("the reference system {1}", {quoted_for_display(chosen)}),
+                        Words::later("one that says where on the earth the coordinates lie, such as WGS 84")}};
         return system;
     }
 
@@ -224,13 +229,14 @@ private:
         const LibraryMessages quiet;
         std::unique_ptr<OGRCoordinateTransformation> to_earth(OGRCreateCoordinateTransformation(&own, &earth_));
         if (!to_earth)
-            throw Stop{{Refusal::Code::wrong_format, file_, place, "the reference system " + quoted_for_display(name),
-                        "one that can be turned into longitude and latitude"}};
+            throw Stop{{Refusal::Code::wrong_format, file_, place,
+                        Words::tell("the reference system {1}", {quoted_for_display(name)}),
+                        Words::later("one that can be turned into longitude and latitude")}};
         return to_earth;
     }
 
     ReadRow row(const OGRFeature& feature, const std::string& layer_place, OGRCoordinateTransformation* to_earth) {
-        ReadRow result{layer_place + ", feature " + std::to_string(feature.GetFID()), {}, {}, false};
+        ReadRow result{Words::tell("{1}, feature {2}", {layer_place, std::to_string(feature.GetFID())}), {}, {}, false};
         for (int i = 0; i < feature.GetFieldCount(); ++i) result.values.push_back(value_of(feature, i));
         const OGRGeometry* geometry = feature.GetGeometryRef();
         if (geometry == nullptr) return result;
@@ -239,7 +245,8 @@ private:
             const LibraryMessages quiet;
             if (linear->transform(to_earth) != OGRERR_NONE)
                 throw Stop{{Refusal::Code::out_of_range, file_, result.place,
-                            "coordinates that their reference system has no place for", "coordinates of a field"}};
+                            Words::later("coordinates that their reference system has no place for"),
+                            Words::later("coordinates of a field")}};
         }
         ShapeReader reader(file_, result.place, findings_);
         result.shape = reader.read(*linear);
@@ -263,17 +270,17 @@ std::vector<ReadLayer> read_all(const std::filesystem::path& file, FileKind kind
     if (!data || !messages.failure().empty())
         throw Stop{{Refusal::Code::malformed, file.string(), "",
                     messages.failure().empty()
-                        ? "a file of another kind inside"
-                        : "something that cannot be read (" + quoted_for_display(messages.failure(), 160) + ")",
+                        ? Words::later("a file of another kind inside")
+                        : Words::tell("something that cannot be read ({1})", {quoted_for_display(messages.failure(), 160)}),
                     expected}};
     for (const std::string& warning : messages.warnings())
-        findings.add("", "the library that reads the file says: " + quoted_for_display(warning, 200));
+        findings.add("", Words::tell("the library that reads the file says: {1}", {quoted_for_display(warning, 200)}));
     LayerReader reader(file.string(), findings, progress, assumed);
     std::vector<ReadLayer> layers;
     for (int i = 0; i < data->GetLayerCount(); ++i) {
         OGRLayer& layer = *data->GetLayer(i);
         layers.push_back(reader.read(layer, wanted(layer.GetName())));
-        progress.say(static_cast<double>(i + 1) / data->GetLayerCount(), "reading the layers");
+        progress.say(static_cast<double>(i + 1) / data->GetLayerCount(), Words::later("reading the layers"));
     }
     return layers;
 }

@@ -5,6 +5,7 @@
 #include <memory>
 #include <optional>
 
+#include "core/words/words.h"
 #include "geo/frame/vector_library.h"
 #include "geo/read/layer_source.h"
 
@@ -77,9 +78,10 @@ tl::expected<std::vector<LayerSample>, Refusal> sample_layers(const std::filesys
     const LibraryMessages messages;
     const LayerSource data = open_layers(file, *kind);
     if (!data)
-        return tl::unexpected(Refusal{Refusal::Code::malformed, file.string(), "",
-                                      "something that cannot be read (" + quoted_for_display(messages.failure(), 160) + ")",
-                                      expected_of_layers(*kind)});
+        return tl::unexpected(
+            Refusal{Refusal::Code::malformed, file.string(), "",
+                    Words::tell("something that cannot be read ({1})", {quoted_for_display(messages.failure(), 160)}),
+                    expected_of_layers(*kind)});
     std::vector<LayerSample> samples;
     for (int i = 0; i < data->GetLayerCount(); ++i)
         if (OGRLayer& layer = *data->GetLayer(i); layer.GetGeomType() != wkbNone)

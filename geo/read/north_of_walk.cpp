@@ -3,11 +3,34 @@
 #include <algorithm>
 #include <cassert>
 
+#include "core/words/words.h"
 #include "geo/frame/declination.h"
 #include "geo/read/notes_grammar.h"
 #include "geo/read/true_fan.h"
 
 namespace plugside {
+
+namespace {
+
+std::string sentence_of_turn(const NorthTurn& turn, bool timed) {
+    const std::string marks = std::to_string(turn.mend.marks.size());
+    const std::string declination = spoken_declination(turn.declination_degrees);
+    if (turn.mend.marks.size() == 1)
+        return timed ? Words::tell("The fan of one mark is turned by {1}, the declination at the walk's place and time.",
+                                   {declination})
+                     : Words::tell(
+                           "The fan of one mark is turned by {1}, the declination at the walk's place in the middle of "
+                           "2027, since its marks have no times.",
+                           {declination});
+    return timed ? Words::tell("The fans of {1} marks are turned by {2}, the declination at the walk's place and time.",
+                               {marks, declination})
+                 : Words::tell(
+                       "The fans of {1} marks are turned by {2}, the declination at the walk's place in the middle of "
+                       "2027, since its marks have no times.",
+                       {marks, declination});
+}
+
+}  // namespace
 
 namespace {
 
@@ -56,10 +79,7 @@ tl::expected<std::optional<NorthTurn>, Refusal> turn_of_magnetic_walk(const Surv
     }
     turn.declination_degrees = field->declination_degrees;
     turn.mend.turn_degrees = field->declination_degrees;
-    turn.sentence = "The fans of " + std::to_string(turn.mend.marks.size()) + (marks > 1.0 ? " marks are" : " mark is") +
-                    " turned by " + spoken_declination(field->declination_degrees) +
-                    ", the declination at the walk's place and " +
-                    (timed > 0 ? "time." : "in the middle of 2027, since its marks have no times.");
+    turn.sentence = sentence_of_turn(turn, timed > 0);
     return std::optional<NorthTurn>(std::move(turn));
 }
 

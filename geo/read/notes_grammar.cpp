@@ -4,6 +4,7 @@
 #include <array>
 #include <cstdio>
 
+#include "core/words/words.h"
 #include "geo/read/notes_grammar_draft.h"
 
 namespace plugside {
@@ -109,7 +110,7 @@ void gather_rest(Draft& d) {
         if (!reading.rest.empty()) reading.rest += ' ';
         reading.rest += d.note.substr(span.begin, span.end - span.begin);
     }
-    if (doubted && understood) reading.problems.emplace_back("the note doubts itself; it is taken as it stands");
+    if (doubted && understood) reading.problems.push_back(Words::tell("the note doubts itself; it is taken as it stands"));
     std::stable_sort(reading.parts.begin(), reading.parts.end(),
                      [](const NotePart& a, const NotePart& b) { return a.span.begin < b.span.begin; });
 }
@@ -162,8 +163,8 @@ std::string to_text(NotePartKind kind) {
 }
 
 std::string to_text(NotedProbe result) {
-    if (result == NotedProbe::hit) return "hit";
-    return result == NotedProbe::nothing ? "nothing" : "untold";
+    if (result == NotedProbe::hit) return Words::later("hit");
+    return result == NotedProbe::nothing ? Words::later("nothing") : Words::later("untold");
 }
 
 bool is_time_stamp(std::string_view text) {

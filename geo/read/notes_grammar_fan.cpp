@@ -4,6 +4,7 @@
 #include <string_view>
 
 #include "core/units/bearing.h"
+#include "core/words/words.h"
 #include "geo/read/notes_grammar_draft.h"
 
 namespace plugside::note_words {
@@ -19,7 +20,7 @@ std::string spoken_hour(double hour) {
     const int minutes = static_cast<int>(std::lround((hour - whole) * 60.0));
     std::string text = std::to_string(whole == 0 ? 12 : whole);
     if (minutes > 0) text.append(minutes < 10 ? ":0" : ":").append(std::to_string(minutes));
-    return text + " o'clock";
+    return Words::tell("{1} o'clock", {text});
 }
 
 class FanReader {
@@ -190,17 +191,19 @@ private:
         if (found.hour) return use_hour(from, to, *found.hour, with_word, reversed, plug);
         const double written = *found.degrees;
         if (!(written >= 0.0 && written <= 360.0)) {
-            d_.reading.problems.push_back("the bearing " + shown(written) +
-                                          " is not within 0 to 360; no fan is taken from it");
-            return d_.take(from, to, NotePartKind::fan, "no bearing: " + shown(written));
+            d_.reading.problems.push_back(
+                Words::tell("the bearing {1} is not within 0 to 360; no fan is taken from it", {shown(written)}));
+            return d_.take(from, to, NotePartKind::fan, Words::tell("no bearing: {1}", {shown(written)}));
         }
         const double degrees = std::fmod(written + (reversed ? 180.0 : 0.0), 360.0);
-        const char* const north = found.reference == 1 ? " magnetic" : found.reference == 2 ? " true" : "";
-        std::string value = "fan " + shown(degrees) + north;
-        if (plug) value += ", from the plug at " + shown(written == 360.0 ? 0.0 : written);
+        std::string value = found.reference == 1   ? Words::tell("fan {1} magnetic", {shown(degrees)})
+                            : found.reference == 2 ? Words::tell("fan {1} true", {shown(degrees)})
+                                                   : Words::tell("fan {1}", {shown(degrees)});
+        if (plug) value = Words::tell("{1}, from the plug at {2}", {value, shown(written == 360.0 ? 0.0 : written)});
         d_.take(from, to, NotePartKind::fan, value);
         if (found.range)
-            d_.reading.problems.push_back("the fan is noted as a range; its middle, " + shown(degrees) + ", is used");
+            d_.reading.problems.push_back(
+                Words::tell("the fan is noted as a range; its middle, {1}, is used", {shown(degrees)}));
         keep(degrees, found.reference, with_word, plug);
     }
 
@@ -214,9 +217,9 @@ private:
             if (plug || reading.from_plug) {
                 if (apart > agrees_within_degrees)
                     reading.problems.push_back(
-                        "the fan and the plug do not lie opposite each other; the first noted is used");
+                        Words::tell("the fan and the plug do not lie opposite each other; the first noted is used"));
             } else if (apart > (same_north ? 0.0 : most_declination_degrees)) {
-                reading.problems.push_back("a second fan, " + shown(degrees) + ", is noted; the first is used");
+                reading.problems.push_back(Words::tell("a second fan, {1}, is noted; the first is used", {shown(degrees)}));
             }
             return;
         }
@@ -229,10 +232,13 @@ private:
 
     void use_hour(std::size_t from, std::size_t to, double hour, bool with_word, bool reversed, bool plug) {
         hour = std::fmod(hour + (reversed ? 6.0 : 0.0), 12.0);
-        d_.take(from, to, NotePartKind::fan, "fan at " + spoken_hour(hour) + (plug ? ", from the plug" : ""));
+        d_.take(from, to, NotePartKind::fan,
+                plug ? Words::tell("fan at {1}, from the plug", {spoken_hour(hour)})
+                     : Words::tell("fan at {1}", {spoken_hour(hour)}));
         NoteReading& reading = d_.reading;
         if (reading.clock_hour && std::abs(std::remainder(*reading.clock_hour - hour, 12.0)) > (plug ? 1.5 : 0.0))
-            reading.problems.push_back("a second fan, at " + spoken_hour(hour) + ", is noted; the first is used");
+            reading.problems.push_back(
+                Words::tell("a second fan, at {1}, is noted; the first is used", {spoken_hour(hour)}));
         if (d_.says_fan()) return;  // a bearing goes before the clock
         reading.clock_hour = hour;
         reading.fan_word = with_word;
@@ -321,7 +327,7 @@ void read_no_fan(Draft& d) {
             to = next + 1;
         }
         if (!none) continue;
-        d.take(from, to, NotePartKind::no_fan, "no fan");
+        d.take(from, to, NotePartKind::no_fan, Words::tell("no fan"));
         d.reading.no_fan = true;
     }
 }

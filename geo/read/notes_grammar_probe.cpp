@@ -3,6 +3,7 @@
 #include <cstdio>
 #include <string_view>
 
+#include "core/words/words.h"
 #include "geo/read/notes_grammar_draft.h"
 
 namespace plugside::note_words {
@@ -130,7 +131,7 @@ private:
         probe.distance = told.distance;
         d_.take(from, end, NotePartKind::probe, words_of(probe));
         if (told.positive && told.negative)
-            d_.reading.problems.emplace_back("the note tells of a hit and of none; it is taken as a hit");
+            d_.reading.problems.push_back(Words::tell("the note tells of a hit and of none; it is taken as a hit"));
         if (!d_.reading.probe) {
             d_.reading.probe = probe;
         } else if (d_.reading.probe->result == NotedProbe::untold) {
@@ -138,7 +139,7 @@ private:
             if (probe.depth) d_.reading.probe->depth = probe.depth;
             if (probe.distance) d_.reading.probe->distance = probe.distance;
         } else if (probe.result != d_.reading.probe->result && probe.result != NotedProbe::untold) {
-            d_.reading.problems.emplace_back("the note tells of a hit and of none; it is taken as a hit");
+            d_.reading.problems.push_back(Words::tell("the note tells of a hit and of none; it is taken as a hit"));
             d_.reading.probe = probe.result == NotedProbe::hit ? probe : *d_.reading.probe;
         }
     }
@@ -264,9 +265,9 @@ private:
     }
 
     [[nodiscard]] static std::string words_of(const ProbeNote& probe) {
-        std::string words = probe.result == NotedProbe::untold ? "probed" : to_text(probe.result);
-        if (probe.depth) words += ", " + in_centimetres(*probe.depth) + " deep";
-        if (probe.distance) words += ", " + in_centimetres(*probe.distance) + " from the plug";
+        std::string words = probe.result == NotedProbe::untold ? Words::tell("probed") : Words::shown(to_text(probe.result));
+        if (probe.depth) words = Words::tell("{1}, {2} deep", {words, in_centimetres(*probe.depth)});
+        if (probe.distance) words = Words::tell("{1}, {2} from the plug", {words, in_centimetres(*probe.distance)});
         return words;
     }
 

@@ -1,5 +1,6 @@
 #include <cmath>
 
+#include "core/words/words.h"
 #include "geo/read/notes_grammar_draft.h"
 
 namespace plugside::note_words {
@@ -13,9 +14,12 @@ bool is_count(const Item& item) {
 
 void use_count(Draft& d, std::size_t from, std::size_t to, double value) {
     const int count = static_cast<int>(value);
-    d.take(from, to, NotePartKind::count, std::to_string(count) + (count == 1 ? " mound" : " mounds"));
+    d.take(
+        from, to, NotePartKind::count,
+        count == 1 ? Words::tell("{1} mound", {std::to_string(count)}) : Words::tell("{1} mounds", {std::to_string(count)}));
     if (d.reading.count && *d.reading.count != count)
-        d.reading.problems.push_back("a second count, " + std::to_string(count) + ", is noted; the first is used");
+        d.reading.problems.push_back(
+            Words::tell("a second count, {1}, is noted; the first is used", {std::to_string(count)}));
     else
         d.reading.count = count;
     d.plural = d.plural || count > 1;
@@ -89,8 +93,8 @@ void use_kind(Draft& d, SignKind kind, bool by_denial = false) {
     } else if (by_denial && reading.kind) {
         return;
     } else if (reading.kind && *reading.kind != kind)
-        reading.problems.push_back("both " + to_text(*reading.kind) + " and " + to_text(kind) +
-                                   " are noted; the first is taken");
+        reading.problems.push_back(Words::tell("both {1} and {2} are noted; the first is taken",
+                                               {Words::shown(to_text(*reading.kind)), Words::shown(to_text(kind))}));
     else
         reading.kind = kind;
     d.denied_kind = d.denied_kind || by_denial;
@@ -98,7 +102,7 @@ void use_kind(Draft& d, SignKind kind, bool by_denial = false) {
 
 void take_sign(Draft& d, std::size_t from, std::size_t to, SignKind kind) {
     for (std::size_t i = from; i < to; ++i) d.sign[i] = true;
-    d.take(from, to, NotePartKind::sign, to_text(kind));
+    d.take(from, to, NotePartKind::sign, Words::shown(to_text(kind)));
 }
 
 void read_animal(Draft& d, std::size_t i) {
@@ -195,7 +199,7 @@ void read_mentions(Draft& d) {
         if (none) words = d.text(from, to);
         denied_to = to;
         d.reading.mentions.push_back({category, words});
-        d.take(from, to, NotePartKind::mention, to_text(category) + ": " + words);
+        d.take(from, to, NotePartKind::mention, Words::shown(to_text(category)) + ": " + words);
         if (category != MentionCategory::wildlife && category != MentionCategory::pets) continue;
         // "fox den", "madriguera de zorro": the digging is theirs
         std::size_t digging = d.size();

@@ -1,6 +1,7 @@
 // How fresh a mound is, by its soil, its growth, its age, or what went over it.
 #include <cmath>
 
+#include "core/words/words.h"
 #include "geo/read/notes_grammar_draft.h"
 
 namespace plugside::note_words {
@@ -55,7 +56,7 @@ void read_ages(Draft& d) {
         const double days = d.items[i].value * (article ? 1.0 : some ? 3.0 : number.value);
         const Freshness freshness = days <= 1.0 ? Freshness::fresh : Freshness::older;
         for (std::size_t k = from; k < to; ++k) d.freshness[k] = true;
-        d.take(from, to, NotePartKind::freshness, to_text(freshness));
+        d.take(from, to, NotePartKind::freshness, Words::shown(to_text(freshness)));
         if (!d.reading.freshness) d.reading.freshness = freshness;
     }
 }
@@ -71,15 +72,16 @@ void use_freshness(NoteReading& reading, Freshness freshness) {
         return;
     }
     const bool crushed = freshness == Freshness::crushed;  // it outweighs an age: nothing can be read from the fan
-    reading.problems.push_back("both " + to_text(*reading.freshness) + " and " + to_text(freshness) +
-                               " are noted; taken as " + to_text(crushed ? freshness : *reading.freshness));
+    reading.problems.push_back(Words::tell("both {1} and {2} are noted; taken as {3}",
+                                           {Words::shown(to_text(*reading.freshness)), Words::shown(to_text(freshness)),
+                                            Words::shown(to_text(crushed ? freshness : *reading.freshness))}));
     if (crushed) reading.freshness = freshness;
 }
 
 void use_state(Draft& d, std::size_t from, std::size_t to, Freshness freshness) {
     for (std::size_t k = from; k < to; ++k) d.freshness[k] = true;
     use_freshness(d.reading, freshness);
-    d.take(from, to, NotePartKind::freshness, to_text(freshness));
+    d.take(from, to, NotePartKind::freshness, Words::shown(to_text(freshness)));
 }
 
 bool may_stand_between(const Draft& d, std::size_t i) {

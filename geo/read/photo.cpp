@@ -6,6 +6,7 @@
 #include <cmath>
 #include <vector>
 
+#include "core/words/words.h"
 #include "geo/frame/vector_library.h"
 #include "geo/read/coordinate_place.h"
 #include "geo/read/gpx_marks.h"
@@ -41,7 +42,7 @@ public:
         result.file = file_.string();
         GeographicWalk walk{photographs_source, {}, {}};
         if (fact("GPSLatitude").empty() && fact("GPSLongitude").empty()) {
-            findings_.add("", "the photograph does not say where it was taken; it is not used");
+            findings_.add("", Words::later("the photograph does not say where it was taken; it is not used"));
         } else {
             auto mark = this->mark();
             if (!mark) return tl::unexpected(mark.error());
@@ -71,7 +72,7 @@ private:
         const auto refuse = [&] {
             return tl::unexpected(Refusal{Refusal::Code::malformed, file_.string(), name,
                                           quoted_for_display(text + (side.empty() ? "" : " " + side)),
-                                          std::string("degrees, minutes and seconds, ") + positive + " or " + negative});
+                                          Words::tell("degrees, minutes and seconds, {1} or {2}", {positive, negative})});
         };
         const auto numbers = numbers_in(text);
         if (!numbers || (side != positive && side != negative)) return refuse();
@@ -92,14 +93,15 @@ private:
         if (!longitude) return tl::unexpected(longitude.error());
         const auto place = place_on_earth(*longitude, *latitude);
         if (!place)
-            return tl::unexpected(Refusal{Refusal::Code::out_of_range, file_.string(), "GPSLatitude and GPSLongitude",
-                                          "a place at " + std::to_string(*longitude) + ", " + std::to_string(*latitude),
-                                          "a longitude from -180 to 180 and a latitude from -90 to 90"});
+            return tl::unexpected(
+                Refusal{Refusal::Code::out_of_range, file_.string(), Words::later("GPSLatitude and GPSLongitude"),
+                        Words::tell("a place at {1}, {2}", {std::to_string(*longitude), std::to_string(*latitude)}),
+                        Words::later("a longitude from -180 to 180 and a latitude from -90 to 90")});
         GpxFile as_file;
         GpxWaypoint& waypoint = as_file.waypoints.emplace_back();
         waypoint.at = place->at;
         waypoint.exchanged = place->exchanged;
-        waypoint.called = "the photograph";
+        waypoint.called = Words::tell("the photograph");
         waypoint.time = time();
         waypoint.comment = note();
         waypoint.link = file_.filename().string();
@@ -134,13 +136,15 @@ private:
         const std::string offset = fact("OffsetTimeOriginal");
         if (taken.empty()) return std::nullopt;
         if (offset.empty()) {
-            findings_.add("", "the photograph's clock names no zone; its time is not used");
+            findings_.add("", Words::later("the photograph's clock names no zone; its time is not used"));
             return std::nullopt;
         }
         if (const auto blank = taken.find(' '); blank != std::string::npos) taken[blank] = 'T';
         const auto time = parse_utc_time(with_hyphens(taken.substr(0, 10)) +
                                          taken.substr(std::min<std::size_t>(10, taken.size())) + offset);
-        if (!time) findings_.add("", "the photograph's time " + quoted_for_display(taken + offset) + " was not understood");
+        if (!time)
+            findings_.add("",
+                          Words::tell("the photograph's time {1} was not understood", {quoted_for_display(taken + offset)}));
         return time;
     }
 
@@ -160,9 +164,10 @@ private:
         note += std::to_string(std::lround(*direction) % 360) + " degrees";
         if (reference == "M") {
             note += " magnetic";
-            findings_.add("", "the photograph's direction is from magnetic north; it is kept in the note as it is");
+            findings_.add(
+                "", Words::later("the photograph's direction is from magnetic north; it is kept in the note as it is"));
         } else if (reference != "T") {
-            findings_.add("", "the photograph does not say from which north its direction is");
+            findings_.add("", Words::later("the photograph does not say from which north its direction is"));
         }
     }
 
@@ -196,8 +201,8 @@ tl::expected<GeographicFile, Refusal> photograph_from(const PictureFacts& facts,
 tl::expected<GeographicFile, Refusal> read_photograph(const std::filesystem::path& file) {
     const auto facts = picture_facts(std::filesystem::absolute(file).lexically_normal().string());
     if (!facts)
-        return tl::unexpected(
-            Refusal{Refusal::Code::malformed, file.string(), "", "a picture that cannot be read", "a JPEG photograph"});
+        return tl::unexpected(Refusal{Refusal::Code::malformed, file.string(), "",
+                                      Words::later("a picture that cannot be read"), Words::later("a JPEG photograph")});
     return photograph_from(*facts, file);
 }
 

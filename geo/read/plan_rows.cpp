@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "core/survey/survey.h"
+#include "core/words/words.h"
 #include "geo/read/answer_rows.h"
 #include "geo/read/numbers.h"
 
@@ -51,7 +52,7 @@ std::vector<GeographicTrackPoint> segment_of(const GeographicLine& line, const s
     const bool doubled = times && times->size() == 1 && line.size() == 2 && line[0] == line[1];
     if (doubled) segment.pop_back();
     if (!times || times->size() != segment.size()) {
-        findings.add(row.place, "the times do not fit the track's points; the track is read without times");
+        findings.add(row.place, Words::later("the times do not fit the track's points; the track is read without times"));
         return segment;
     }
     for (std::size_t i = 0; i < segment.size(); ++i) segment[i].time = (*times)[i];
@@ -68,12 +69,13 @@ void read_words(const ReadLayer& layer, const ReadRow& row, Mound& mound, Findin
     if (const auto known = sign_kind_from_text(kind))
         mound.kind = *known;
     else if (!kind.empty())
-        findings.add(row.place, "the kind " + quoted_for_display(kind) + " is not known; taken as a gopher mound");
+        findings.add(row.place,
+                     Words::tell("the kind {1} is not known; taken as a gopher mound", {quoted_for_display(kind)}));
     const std::string freshness = text_of(layer.value(row, "freshness"));
     if (const auto known = freshness_from_text(freshness))
         mound.freshness = *known;
     else if (!freshness.empty())
-        findings.add(row.place, "the freshness " + quoted_for_display(freshness) + " is not known");
+        findings.add(row.place, Words::tell("the freshness {1} is not known", {quoted_for_display(freshness)}));
 }
 
 // Facts that are none are passed over: they only help to judge a place.
@@ -103,7 +105,8 @@ std::optional<std::string> set_aside_in(const ReadLayer& layer, const ReadRow& r
 tl::expected<GeographicMark, Refusal> mark_of(const ReadLayer& layer, const ReadRow& row, const std::string& file,
                                               FindingList& findings) {
     if (row.shape.points.size() != 1)
-        return tl::unexpected(refused(file, row, Refusal::Code::malformed, "a mound that is not one point", "one point"));
+        return tl::unexpected(refused(file, row, Refusal::Code::malformed, Words::later("a mound that is not one point"),
+                                      Words::later("one point")));
     GeographicMark mark;
     mark.at = row.shape.points.front();
     mark.file = file;
@@ -114,20 +117,23 @@ tl::expected<GeographicMark, Refusal> mark_of(const ReadLayer& layer, const Read
     if (const auto* time = std::get_if<UtcTime>(&layer.value(row, "time"))) mark.mound.time = *time;
     if (const auto fan = number_of(layer.value(row, "fan_bearing"))) {
         if (!(*fan >= 0.0 && *fan <= 360.0))
-            return tl::unexpected(refused(file, row, Refusal::Code::out_of_range, "fan_bearing " + std::to_string(*fan),
-                                          "degrees from 0 to 360"));
+            return tl::unexpected(refused(file, row, Refusal::Code::out_of_range,
+                                          Words::tell("fan_bearing {1}", {std::to_string(*fan)}),
+                                          Words::later("degrees from 0 to 360")));
         mark.fan_degrees = *fan;
     }
     if (const auto sd = number_of(layer.value(row, "position_sd_m"))) {
         if (!(*sd > 0.0) || !std::isfinite(*sd))
-            return tl::unexpected(
-                refused(file, row, Refusal::Code::out_of_range, "position_sd_m " + std::to_string(*sd), "metres above 0"));
+            return tl::unexpected(refused(file, row, Refusal::Code::out_of_range,
+                                          Words::tell("position_sd_m {1}", {std::to_string(*sd)}),
+                                          Words::later("metres above 0")));
         mark.mound.position_sd = Metres::of(*sd);
     }
     if (const auto sd = number_of(layer.value(row, "shared_sd_m"))) {
         if (!(*sd > 0.0) || !std::isfinite(*sd))
-            return tl::unexpected(
-                refused(file, row, Refusal::Code::out_of_range, "shared_sd_m " + std::to_string(*sd), "metres above 0"));
+            return tl::unexpected(refused(file, row, Refusal::Code::out_of_range,
+                                          Words::tell("shared_sd_m {1}", {std::to_string(*sd)}),
+                                          Words::later("metres above 0")));
         mark.mound.shared_sd = Metres::of(*sd);
     }
     if (const std::string picture = text_of(layer.value(row, "picture")); !picture.empty())
@@ -144,7 +150,8 @@ void read_north(const ReadLayer& layer, const ReadRow& row, GeographicWalk& walk
     if (const auto north = north_from_text(told))
         walk.bearings_from = *north;
     else
-        findings.add(row.place, "the north " + quoted_for_display(told) + " is not known; the bearings are taken as true");
+        findings.add(row.place,
+                     Words::tell("the north {1} is not known; the bearings are taken as true", {quoted_for_display(told)}));
 }
 
 std::optional<ProbeKey> probe_key(const ReadLayer& layer, const ReadRow& row) {
@@ -167,7 +174,7 @@ std::optional<SetDecision> decision_in(const ReadLayer& layer, const ReadRow& ro
     const auto key = probe_key(layer, row);
     const auto choice = set_choice_from_text(text_of(layer.value(row, "decision")));
     if (!key || !choice) {
-        findings.add(row.place, "a decision was not understood; the site counts as proposed");
+        findings.add(row.place, Words::later("a decision was not understood; the site counts as proposed"));
         return std::nullopt;
     }
     SetDecision decision{*key, *choice, std::nullopt};

@@ -6,6 +6,7 @@
 #include <utility>
 #include <vector>
 
+#include "core/words/words.h"
 #include "geo/read/numbers.h"
 
 namespace plugside {
@@ -271,7 +272,7 @@ GpxWaypoint waypoint_of(const MarkTexts& texts, char decimal, const std::string&
         if (trimmed(text).empty()) return std::nullopt;
         const auto value = parse_number(pointed(text));
         if (value && *value >= 0.0) return value;
-        findings.add(where, "the " + std::string(what) + " " + quoted_for_display(text) + " was not understood");
+        findings.add(where, Words::tell("the {1} {2} was not understood", {Words::shown(what), quoted_for_display(text)}));
         return std::nullopt;
     };
     GpxWaypoint waypoint;
@@ -284,9 +285,9 @@ GpxWaypoint waypoint_of(const MarkTexts& texts, char decimal, const std::string&
         if (const std::string_view part = trimmed(*text); !part.empty())
             note.append(note.empty() ? "" : text == &texts.note ? "; " : " ").append(part);
     waypoint.hdop = number(texts.hdop, "hdop");
-    if (const auto count = number(texts.satellites, "number of satellites"); count && *count <= 1000.0)
+    if (const auto count = number(texts.satellites, Words::later("number of satellites")); count && *count <= 1000.0)
         waypoint.satellites = static_cast<int>(*count);
-    waypoint.accuracy_m = number(texts.accuracy, "accuracy");
+    waypoint.accuracy_m = number(texts.accuracy, Words::later("accuracy"));
     waypoint.link = texts.picture;
     return waypoint;
 }

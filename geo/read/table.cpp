@@ -6,6 +6,7 @@
 #include <map>
 #include <optional>
 
+#include "core/words/words.h"
 #include "geo/read/coordinate_place.h"
 #include "geo/read/degrees_text.h"
 #include "geo/read/delimited_text.h"
@@ -27,15 +28,18 @@ tl::expected<std::string, Refusal> bytes_of(const std::filesystem::path& file) {
     const auto refuse = [&](Refusal::Code code, const char* found, const char* expected) {
         return tl::unexpected(Refusal{code, name, "", found, expected});
     };
-    if (*kind != FileKind::table) return refuse(Refusal::Code::wrong_format, "a file of another kind", "a table of marks");
+    if (*kind != FileKind::table)
+        return refuse(Refusal::Code::wrong_format, Words::later("a file of another kind"), Words::later("a table of marks"));
     std::error_code error;
     const auto size = std::filesystem::file_size(file, error);
     if (error || size > largest_table)
-        return refuse(Refusal::Code::too_large, "a table over 128 MiB", "the marks of one field");
+        return refuse(Refusal::Code::too_large, Words::later("a table over 128 MiB"),
+                      Words::later("the marks of one field"));
     std::string bytes(size, '\0');
     std::ifstream stream(file, std::ios::binary);
     stream.read(bytes.data(), static_cast<std::streamsize>(bytes.size()));
-    if (stream.bad()) return refuse(Refusal::Code::unreadable, "an error while reading", "a readable file");
+    if (stream.bad())
+        return refuse(Refusal::Code::unreadable, Words::later("an error while reading"), Words::later("a readable file"));
     bytes.resize(static_cast<std::size_t>(stream.gcount()));
     return bytes;
 }
@@ -72,17 +76,18 @@ public:
         const bool geographic = columns_.has(ColumnRole::longitude) && columns_.has(ColumnRole::latitude);
         plane_ = !geographic && columns_.has(ColumnRole::easting) && columns_.has(ColumnRole::northing);
         if (!geographic && !plane_)
-            return Refusal{Refusal::Code::malformed, name_, "", "a table without columns of longitude and latitude",
-                           "two columns that say where each mark is"};
+            return Refusal{Refusal::Code::malformed, name_, "",
+                           Words::later("a table without columns of longitude and latitude"),
+                           Words::later("two columns that say where each mark is")};
         if (!plane_) return std::nullopt;
-        const char* expected = "the reference system of easting and northing, such as EPSG:32610";
+        const char* expected = Words::later("the reference system of easting and northing, such as EPSG:32610");
         if (guess_.reference_system.empty())
             return Refusal{Refusal::Code::needs_reference_system, name_, "",
-                           "eastings and northings without a reference system", expected};
+                           Words::later("eastings and northings without a reference system"), expected};
         system_ = ToGeographic::from(guess_.reference_system);
         if (!system_)
             return Refusal{Refusal::Code::needs_reference_system, name_, "",
-                           "the reference system " + quoted_for_display(guess_.reference_system), expected};
+                           Words::tell("the reference system {1}", {quoted_for_display(guess_.reference_system)}), expected};
         return std::nullopt;
     }
 
@@ -93,8 +98,8 @@ public:
         for (std::size_t i = guess_.header_row ? 1 : 0; i < rows.size(); ++i) {
             if (i % 4096 == 0) {
                 if (progress.stopped())
-                    return tl::unexpected(Refusal{Refusal::Code::stopped, name_, "", "a request to stop", ""});
-                progress.say(static_cast<double>(i) / static_cast<double>(rows.size()), "reading the table");
+                    return tl::unexpected(Refusal{Refusal::Code::stopped, name_, "", Words::later("a request to stop"), ""});
+                progress.say(static_cast<double>(i) / static_cast<double>(rows.size()), Words::later("reading the table"));
             }
             if (auto refusal = take(rows[i])) return tl::unexpected(*refusal);
         }
@@ -103,7 +108,7 @@ public:
             as_file.waypoints = std::move(marks);
             file.walks.push_back({source, {}, marks_of(as_file, name_, findings_)});
         }
-        if (walks_.empty()) findings_.add("", "the table has no row with a place, so no mounds");
+        if (walks_.empty()) findings_.add("", Words::later("the table has no row with a place, so no mounds"));
         file.findings = findings_.listed();
         return file;
     }
@@ -111,7 +116,7 @@ public:
 private:
     std::optional<Refusal> take(const TextRow& row) {
         const std::string mark_name = columns_.text(row, ColumnRole::name);
-        std::string where = "line " + std::to_string(row.line);
+        std::string where = Words::tell("line {1}", {std::to_string(row.line)});
         const std::string called = where;
         if (!mark_name.empty()) {
             const std::string quoted = quoted_for_display(mark_name);
@@ -120,11 +125,12 @@ private:
         const std::string first = columns_.text(row, plane_ ? ColumnRole::easting : ColumnRole::longitude);
         const std::string second = columns_.text(row, plane_ ? ColumnRole::northing : ColumnRole::latitude);
         if (first.empty() && second.empty()) {
-            findings_.add(where, "the row says no place; it is not used");
+            findings_.add(where, Words::later("the row says no place; it is not used"));
             return std::nullopt;
         }
         if (row.cells.size() > guess_.roles.size())
-            findings_.add(where, "the row has more cells than the table has columns; those beyond are not used");
+            findings_.add(where,
+                          Words::later("the row has more cells than the table has columns; those beyond are not used"));
         auto place = plane_ ? plane_place(first, second, where) : degrees_place(first, second, where);
         if (!place) return place.error();
         MarkTexts texts{mark_name,
@@ -162,8 +168,8 @@ private:
         if (!time) time = parse_time(day + " " + clock, guess_.times);
         if (!time && clock.empty()) time = parse_time(day, guess_.times);
         if (!time)
-            findings_.add(where, "the time " + quoted_for_display(day + (day.empty() || clock.empty() ? "" : " ") + clock) +
-                                     " was not understood");
+            findings_.add(where, Words::tell("the time {1} was not understood",
+                                             {quoted_for_display(day + (day.empty() || clock.empty() ? "" : " ") + clock)}));
         return time;
     }
 
@@ -179,15 +185,19 @@ private:
             return tl::unexpected(Refusal{code, name_, where, found, expected});
         };
         const auto east = number(easting);
-        if (!east) return refuse(Refusal::Code::malformed, "easting " + quoted_for_display(easting), "a number of metres");
+        if (!east)
+            return refuse(Refusal::Code::malformed, Words::tell("easting {1}", {quoted_for_display(easting)}),
+                          Words::later("a number of metres"));
         const auto north = number(northing);
         if (!north)
-            return refuse(Refusal::Code::malformed, "northing " + quoted_for_display(northing), "a number of metres");
+            return refuse(Refusal::Code::malformed, Words::tell("northing {1}", {quoted_for_display(northing)}),
+                          Words::later("a number of metres"));
         const auto at = system_->place(*east, *north);
         if (!at)
-            return refuse(Refusal::Code::out_of_range,
-                          "easting " + quoted_for_display(easting) + ", northing " + quoted_for_display(northing),
-                          "a place that " + guess_.reference_system + " can tell");
+            return refuse(
+                Refusal::Code::out_of_range,
+                Words::tell("easting {1}, northing {2}", {quoted_for_display(easting), quoted_for_display(northing)}),
+                Words::tell("a place that {1} can tell", {guess_.reference_system}));
         return PlaceOnEarth{*at, false};
     }
 
@@ -203,18 +213,19 @@ private:
     tl::expected<PlaceOnEarth, Refusal> degrees_place(const std::string& longitude, const std::string& latitude,
                                                       const std::string& where) const {
         const auto refuse = [&](Refusal::Code code, const char* what, const std::string& text, const char* range) {
-            return tl::unexpected(Refusal{code, name_, where, std::string(what) + " " + quoted_for_display(text),
-                                          std::string("degrees from ") + range});
+            return tl::unexpected(Refusal{code, name_, where, Words::shown(what) + " " + quoted_for_display(text),
+                                          Words::tell("degrees from {1}", {range})});
         };
         const auto lon = angle(longitude);
         if (!lon || lon->axis == Axis::latitude)
-            return refuse(Refusal::Code::malformed, "longitude", longitude, "-180 to 180");
+            return refuse(Refusal::Code::malformed, Words::later("longitude"), longitude, Words::later("-180 to 180"));
         const auto lat = angle(latitude);
-        if (!lat || lat->axis == Axis::longitude) return refuse(Refusal::Code::malformed, "latitude", latitude, "-90 to 90");
+        if (!lat || lat->axis == Axis::longitude)
+            return refuse(Refusal::Code::malformed, Words::later("latitude"), latitude, Words::later("-90 to 90"));
         if (const auto place = place_on_earth(lon->degrees, lat->degrees)) return *place;
         if (std::abs(lon->degrees) > 180.0)
-            return refuse(Refusal::Code::out_of_range, "longitude", longitude, "-180 to 180");
-        return refuse(Refusal::Code::out_of_range, "latitude", latitude, "-90 to 90");
+            return refuse(Refusal::Code::out_of_range, Words::later("longitude"), longitude, Words::later("-180 to 180"));
+        return refuse(Refusal::Code::out_of_range, Words::later("latitude"), latitude, Words::later("-90 to 90"));
     }
 
     const std::string& name_;

@@ -2,6 +2,7 @@
 #include <array>
 #include <cmath>
 
+#include "core/words/words.h"
 #include "geo/read/degrees_text.h"
 #include "geo/read/delimited_text.h"
 #include "geo/read/notes_grammar.h"
@@ -165,7 +166,7 @@ private:
         // "S 38 15" in a first row is a place and no heading; "E" and "N" alone are headings.
         guess_.header_row = named >= 2 || (named > 0 && places == 0) || places == 0;
         if (!guess_.header_row)
-            return guess_.assumed.emplace_back("the first row is taken as a mark, not as headings"), void();
+            return guess_.assumed.emplace_back(Words::later("the first row is taken as a mark, not as headings")), void();
         for (std::size_t i = 0; i < guess_.roles.size() && i < first.size(); ++i) {
             const ColumnRole role = role_named(first[i]);
             // a second column of the same meaning is left for the person, but for notes, which may be several
@@ -205,16 +206,20 @@ private:
         if (looks_[first].largest() > 360.0 && looks_[second].largest() > 360.0) {
             guess_.roles[first] = ColumnRole::easting;
             guess_.roles[second] = ColumnRole::northing;
-            guess_.assumed.push_back("columns " + std::to_string(first + 1) + " and " + std::to_string(second + 1) +
-                                     " are taken as easting and northing, by their size and order");
+            guess_.assumed.push_back(
+                Words::tell("columns {1} and {2} are taken as easting and northing, by their size and order",
+                            {std::to_string(first + 1), std::to_string(second + 1)}));
             return;
         }
         const bool longitude_first = looks_[first].largest() > 90.0 && looks_[second].largest() <= 90.0;
         guess_.roles[first] = longitude_first ? ColumnRole::longitude : ColumnRole::latitude;
         guess_.roles[second] = longitude_first ? ColumnRole::latitude : ColumnRole::longitude;
-        guess_.assumed.push_back("columns " + std::to_string(first + 1) + " and " + std::to_string(second + 1) +
-                                 " are taken as " + (longitude_first ? "longitude and latitude" : "latitude and longitude") +
-                                 ", by their size and order");
+        const std::string one = std::to_string(first + 1), other = std::to_string(second + 1);
+        guess_.assumed.push_back(
+            longitude_first ? Words::tell("columns {1} and {2} are taken as longitude and latitude, by their size and order",
+                                          {one, other})
+                            : Words::tell("columns {1} and {2} are taken as latitude and longitude, by their size and order",
+                                          {one, other}));
     }
 
     void find_packed() {
@@ -224,8 +229,8 @@ private:
                 packed = packed || looks_[i].packed();
         guess_.packed_minutes = packed;
         if (packed)
-            guess_.assumed.emplace_back(
-                "the coordinates are taken as degrees and minutes in one number (3815.5 is 38 degrees 15.5 minutes)");
+            guess_.assumed.emplace_back(Words::later(
+                "the coordinates are taken as degrees and minutes in one number (3815.5 is 38 degrees 15.5 minutes)"));
     }
 
     void find_times() {
@@ -240,7 +245,7 @@ private:
                 guess_.times.order = order;
                 // both orders may fit: then the day is taken to come first only where nothing is said otherwise
                 if (order == DateOrder::day_first && dated(looks_[i], DateOrder::month_first, clock))
-                    guess_.assumed.emplace_back("dates such as 1/3/2026 are taken with the day first");
+                    guess_.assumed.emplace_back(Words::later("dates such as 1/3/2026 are taken with the day first"));
                 return;
             }
         }
@@ -288,11 +293,11 @@ tl::expected<TableGuess, Refusal> guess_table_text(std::string_view bytes, const
     if (!parted) return tl::unexpected(parted.error());
     if (!*parted) {
         const auto first = trimmed(std::string_view(text).substr(0, 200));
-        return tl::unexpected(Refusal{Refusal::Code::wrong_format, name, "",
-                                      "a text that no separator parts into columns (" +
-                                          quoted_for_display(std::string(first.substr(0, first.find_first_of("\r\n")))) +
-                                          ")",
-                                      "a table of marks, or a GPX, GeoPackage or GeoJSON file"});
+        return tl::unexpected(
+            Refusal{Refusal::Code::wrong_format, name, "",
+                    Words::tell("a text that no separator parts into columns ({1})",
+                                {quoted_for_display(std::string(first.substr(0, first.find_first_of("\r\n"))))}),
+                    Words::later("a table of marks, or a GPX, GeoPackage or GeoJSON file")});
     }
     return Guesser(std::move(**parted), encoding).guess();
 }

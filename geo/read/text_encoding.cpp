@@ -4,6 +4,8 @@
 #include <array>
 #include <cstdint>
 
+#include "core/words/words.h"
+
 namespace plugside {
 
 namespace {
@@ -115,12 +117,12 @@ std::string from_latin_1(std::string_view bytes) {
 
 std::string to_text(TextEncoding encoding) {
     switch (encoding) {
-        case TextEncoding::utf_8: return "UTF-8";
-        case TextEncoding::utf_16_little: return "UTF-16 (little end first)";
-        case TextEncoding::utf_16_big: return "UTF-16 (big end first)";
-        case TextEncoding::latin_1: return "Latin-1";
+        case TextEncoding::utf_8: return Words::later("UTF-8");
+        case TextEncoding::utf_16_little: return Words::later("UTF-16 (little end first)");
+        case TextEncoding::utf_16_big: return Words::later("UTF-16 (big end first)");
+        case TextEncoding::latin_1: return Words::later("Latin-1");
     }
-    return "UTF-8";
+    return Words::later("UTF-8");
 }
 
 TextEncoding guess_encoding(std::string_view bytes) {

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <array>
 
+#include "core/words/words.h"
 #include "geo/read/answer_rows.h"
 #include "geo/read/plan_rows.h"
 
@@ -62,15 +63,16 @@ private:
     }
 
     [[nodiscard]] Refusal wrong_shape(const ReadRow& row, const std::string& expected) const {
-        std::string found = "a feature without a shape";
-        if (!row.shape.points.empty()) found = "a point";
-        if (!row.shape.lines.empty()) found = "a line";
-        if (!row.shape.polygons.empty()) found = "a polygon";
+        std::string found = Words::later("a feature without a shape");
+        if (!row.shape.points.empty()) found = Words::later("a point");
+        if (!row.shape.lines.empty()) found = Words::later("a line");
+        if (!row.shape.polygons.empty()) found = Words::later("a polygon");
         return {Refusal::Code::wrong_format, file_, row.place, found, expected};
     }
 
     tl::expected<void, Refusal> read_named() {
-        if (unknown_names() != "\"\"") findings_.add("", "layers that are not known here are not used: " + unknown_names());
+        if (unknown_names() != "\"\"")
+            findings_.add("", Words::tell("layers that are not known here are not used: {1}", {unknown_names()}));
         if (auto ground = read_ground(); !ground) return ground;
         NamedWalks walks = walks_from(layer("walk_tracks"), file_name_, findings_);
         if (auto marks = add_marks(layer("mounds"), file_, walks, findings_); !marks) return marks;
@@ -91,19 +93,19 @@ private:
     tl::expected<void, Refusal> read_ground() {
         for (const ReadRow& row : layer("field_boundaries").rows) {
             if (row.shape.polygons.empty() || !row.shape.lines.empty() || !row.shape.points.empty())
-                return tl::unexpected(wrong_shape(row, "a polygon"));
+                return tl::unexpected(wrong_shape(row, Words::later("a polygon")));
             for (const GeographicPolygon& part : row.shape.polygons) result_.ground.boundary.push_back(part);
         }
         const ReadLayer& barriers = layer("barriers");
         for (const ReadRow& row : barriers.rows) {
             if (row.shape.lines.empty() || !row.shape.polygons.empty() || !row.shape.points.empty())
-                return tl::unexpected(wrong_shape(row, "a line"));
+                return tl::unexpected(wrong_shape(row, Words::later("a line")));
             for (const GeographicLine& line : row.shape.lines)
                 result_.ground.barriers.push_back({text_of(barriers.value(row, "name")), line});
         }
         for (const ReadRow& row : layer("untreated_areas").rows) {
             if (row.shape.polygons.empty() || !row.shape.lines.empty() || !row.shape.points.empty())
-                return tl::unexpected(wrong_shape(row, "a polygon"));
+                return tl::unexpected(wrong_shape(row, Words::later("a polygon")));
             for (const GeographicPolygon& part : row.shape.polygons) result_.ground.untreated.push_back(part);
         }
         if (auto gaps = read_gaps("crossings", result_.ground.crossings); !gaps) return gaps;
@@ -115,10 +117,11 @@ private:
         const ReadLayer& from = layer(name);
         for (const ReadRow& row : from.rows) {
             if (row.shape.points.empty() || !row.shape.lines.empty() || !row.shape.polygons.empty())
-                return tl::unexpected(wrong_shape(row, "a point"));
+                return tl::unexpected(wrong_shape(row, Words::later("a point")));
             const auto width = number_of(from.value(row, "width_m"));
             const bool usable = width && *width > 0.0 && *width < 10000.0;
-            if (!usable) findings_.add(row.place, "the width of this gap is no length above 0; a metre is taken");
+            if (!usable)
+                findings_.add(row.place, Words::later("the width of this gap is no length above 0; a metre is taken"));
             for (const GeographicPoint at : row.shape.points)
                 gaps.push_back({text_of(from.value(row, "name")), at, usable ? *width : 1.0});
         }
@@ -129,12 +132,13 @@ private:
         const ReadLayer& areas = layer("keep_clear_areas");
         for (const ReadRow& row : areas.rows) {
             if (row.shape.polygons.empty() || !row.shape.lines.empty() || !row.shape.points.empty())
-                return tl::unexpected(wrong_shape(row, "a polygon"));
+                return tl::unexpected(wrong_shape(row, Words::later("a polygon")));
             const std::string kind = text_of(areas.value(row, "kind"));
             const auto known = keep_clear_kind_from_text(kind);
             if (!known && !kind.empty())
-                findings_.add(row.place, "the kind of keep-clear area " + quoted_for_display(kind) +
-                                             " is not known; it is kept clear as \"other\"");
+                findings_.add(row.place,
+                              Words::tell("the kind of keep-clear area {1} is not known; it is kept clear as \"other\"",
+                                          {quoted_for_display(kind)}));
             for (const GeographicPolygon& part : row.shape.polygons)
                 result_.ground.keep_clear.push_back({text_of(areas.value(row, "name")), text_of(areas.value(row, "reason")),
                                                      known.value_or(KeepClearKind::other), part});
@@ -176,8 +180,8 @@ tl::expected<GeographicFile, Refusal> read_vector_layers(const std::filesystem::
         std::string names;
         for (const ReadLayer& layer : *listed) names.append(names.empty() ? "" : ", ").append(layer.name);
         return tl::unexpected(Refusal{Refusal::Code::wrong_format, file.string(), "",
-                                      "the layers " + quoted_for_display(names, 200),
-                                      "one of field_boundaries, barriers, keep_clear_areas, mounds"});
+                                      Words::tell("the layers {1}", {quoted_for_display(names, 200)}),
+                                      Words::later("one of field_boundaries, barriers, keep_clear_areas, mounds")});
     }
     // Of KML, Shapefile and FlatGeobuf no program of ours writes any: a layer's name there is the farm's own.
     const bool may_be_ours = kind == FileKind::geopackage || kind == FileKind::geojson;

@@ -2,6 +2,7 @@
 
 #include <cassert>
 
+#include "core/words/words.h"
 #include "geo/write/answer_layers.h"
 #include "geo/write/layer_file.h"
 #include "geo/write/plan_layers.h"
@@ -15,7 +16,8 @@ tl::expected<void, Refusal> write_geopackage(const FieldSurvey& field, const Pla
     assert(plan.revision == survey.revision && plan.mounds.size() == survey.mounds.size());
     const Progress judging{progress.stop, {}};
     const auto findings = answered_findings(survey, field.of_reading, judging);
-    if (!findings) return tl::unexpected(Refusal{Refusal::Code::stopped, file.string(), "", "a request to stop", ""});
+    if (!findings)
+        return tl::unexpected(Refusal{Refusal::Code::stopped, file.string(), "", Words::later("a request to stop"), ""});
     std::vector<LayerContent> layers;
     layers.push_back(mound_layer(survey, &plan, field.frame));
     layers.push_back(system_layer(plan, field.frame));

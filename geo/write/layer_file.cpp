@@ -7,6 +7,7 @@
 #include <cmath>
 #include <memory>
 
+#include "core/words/words.h"
 #include "geo/frame/vector_library.h"
 #include "geo/read/numbers.h"
 #include "geo/write/safe_file.h"
@@ -118,7 +119,8 @@ public:
             if (progress_.stopped()) return false;
             if (!write_row(*layer, row)) return false;
             if (++written_ % 1000 == 0)
-                progress_.say(static_cast<double>(written_) / static_cast<double>(rows_), "writing the layers");
+                progress_.say(static_cast<double>(written_) / static_cast<double>(rows_),
+                              Words::later("writing the layers"));
         }
         return true;
     }
@@ -193,7 +195,7 @@ tl::expected<void, Refusal> write_layer_file(const std::filesystem::path& file, 
     // The unfinished file is worth nothing: it is synced once, when it is whole.
     const CPLConfigOptionSetter unsynced("OGR_SQLITE_SYNCHRONOUS", "OFF", false);
     GDALDriver* driver = GetGDALDriverManager()->GetDriverByName("GPKG");
-    if (driver == nullptr) return tl::unexpected(safe->cannot_write("a vector library without GeoPackage"));
+    if (driver == nullptr) return tl::unexpected(safe->cannot_write(Words::later("a vector library without GeoPackage")));
     char** options = CSLSetNameValue(nullptr, "VERSION", "1.3");
     options = CSLSetNameValue(options, "ADD_GPKG_OGR_CONTENTS", "NO");
     GDALDataset* data = driver->Create(safe->temporary().c_str(), 0, 0, 0, GDT_Unknown, options);
@@ -201,9 +203,9 @@ tl::expected<void, Refusal> write_layer_file(const std::filesystem::path& file, 
     const bool written = data != nullptr && write_all(*data, layers, progress);
     if (data != nullptr) GDALClose(data);
     if (progress.stopped())
-        return tl::unexpected(Refusal{Refusal::Code::stopped, file.string(), "", "a request to stop", ""});
+        return tl::unexpected(Refusal{Refusal::Code::stopped, file.string(), "", Words::later("a request to stop"), ""});
     if (!written || !messages.failure().empty())
-        return tl::unexpected(safe->cannot_write("an error while writing (" + messages.failure() + ")"));
+        return tl::unexpected(safe->cannot_write(Words::tell("an error while writing ({1})", {messages.failure()})));
     return safe->commit();
 }
 

@@ -9,6 +9,7 @@
 #include <memory>
 #include <string>
 
+#include "core/words/words.h"
 #include "geo/imagery/imagery_opening.h"
 #include "geo/imagery/picture_library.h"
 #include "geo/write/safe_file.h"
@@ -51,13 +52,14 @@ tl::expected<void, Refusal> write_picture(const FieldPicture& picture, const Loc
     prepare_picture_library();
     auto safe = SafeFile::beside(file);
     if (!safe) return tl::unexpected(safe.error());
-    if (picture.width < 1 || picture.height < 1) return tl::unexpected(safe->cannot_write("a picture without a pixel"));
+    if (picture.width < 1 || picture.height < 1)
+        return tl::unexpected(safe->cannot_write(Words::later("a picture without a pixel")));
     CPLErrorHandlerPusher quiet(CPLQuietErrorHandler);
     {
         const OpenDataset dataset = created(safe->temporary(), picture, quality);
         if (!dataset || !fill(*dataset, picture, frame))
             return tl::unexpected(
-                safe->cannot_write(std::string("a picture that could not be written (") + CPLGetLastErrorMsg() + ")"));
+                safe->cannot_write(Words::tell("a picture that could not be written ({1})", {CPLGetLastErrorMsg()})));
     }
     return safe->commit();
 }

@@ -4,6 +4,7 @@
 
 #include "core/plan/alternative_words.h"
 #include "core/probing/instruction.h"
+#include "core/words/words.h"
 
 namespace plugside {
 
@@ -122,7 +123,7 @@ LayerContent set_layer(const Plan& plan, const LocalFrame& frame) {
         const ProbeSite& site = plan.probes[set.probe];
         layer.rows.push_back(
             {frame.to_geographic(site.middle),
-             {id_of(i), id_of(set.probe), id_of(site.system), set.method, std::int64_t{set.rank},
+             {id_of(i), id_of(set.probe), id_of(site.system), Words::shown(set.method), std::int64_t{set.rank},
               std::int64_t{set.visit_order}, to_text(set.choice), joined(set.cautions, ", "), to_text(site.key.kind),
               site.key.from_mound, site.key.to_mound.empty() ? Value() : Value(site.key.to_mound), site.ladder.along.value(),
               site.ladder.across.value()}});

@@ -9,12 +9,14 @@
 #include <fstream>
 #include <utility>
 
+#include "core/words/words.h"
+
 namespace plugside {
 
 namespace {
 
 Refusal refused(const std::filesystem::path& file, const std::string& reason) {
-    return {Refusal::Code::cannot_write, file.string(), "", reason, "a file that can be written"};
+    return {Refusal::Code::cannot_write, file.string(), "", reason, Words::later("a file that can be written")};
 }
 
 // False with errno set when it fails.
@@ -28,7 +30,7 @@ bool sync_to_disk(const std::filesystem::path& path, int flags) {
     return synced;
 }
 
-std::string system_reason(const std::string& doing) { return doing + " (" + std::strerror(errno) + ")"; }
+std::string system_reason(const std::string& doing) { return Words::shown(doing) + " (" + std::strerror(errno) + ")"; }
 
 }  // namespace
 
@@ -48,20 +50,20 @@ SafeFile::~SafeFile() {
 tl::expected<SafeFile, Refusal> SafeFile::beside(const std::filesystem::path& shown) {
     std::error_code error;
     if (shown.filename().empty() || std::filesystem::is_directory(shown, error))
-        return tl::unexpected(refused(shown, "the name of a folder"));
+        return tl::unexpected(refused(shown, Words::later("the name of a folder")));
     std::filesystem::path final_name = std::filesystem::absolute(shown);
     if (std::filesystem::is_symlink(final_name, error)) {
         final_name = std::filesystem::canonical(final_name, error);
-        if (error) return tl::unexpected(refused(shown, "a link that leads nowhere (" + error.message() + ")"));
+        if (error) return tl::unexpected(refused(shown, Words::tell("a link that leads nowhere ({1})", {error.message()})));
     }
     if (std::filesystem::exists(final_name, error) && !std::filesystem::is_regular_file(final_name, error))
-        return tl::unexpected(refused(shown, "a device or pipe under that name"));
+        return tl::unexpected(refused(shown, Words::later("a device or pipe under that name")));
     if (std::filesystem::exists(final_name, error) && ::access(final_name.c_str(), W_OK) != 0)
-        return tl::unexpected(refused(shown, "an earlier file that may not be written over"));
+        return tl::unexpected(refused(shown, Words::later("an earlier file that may not be written over")));
     std::string pattern = (final_name.parent_path() / ".").string();
     pattern.append(final_name.filename().string()).append(".XXXXXX");
     if (::mkdtemp(pattern.data()) == nullptr)
-        return tl::unexpected(refused(shown, system_reason("a folder in which nothing can be written")));
+        return tl::unexpected(refused(shown, system_reason(Words::later("a folder in which nothing can be written"))));
     return SafeFile(shown, final_name, pattern);
 }
 
@@ -69,9 +71,9 @@ Refusal SafeFile::cannot_write(const std::string& reason) const { return refused
 
 tl::expected<void, Refusal> SafeFile::commit() {
     if (!sync_to_disk(temporary(), O_RDONLY))
-        return tl::unexpected(cannot_write(system_reason("a disk that does not keep it")));
+        return tl::unexpected(cannot_write(system_reason(Words::later("a disk that does not keep it"))));
     if (::rename(temporary().c_str(), final_name_.c_str()) != 0)
-        return tl::unexpected(cannot_write(system_reason("a name that cannot be taken")));
+        return tl::unexpected(cannot_write(system_reason(Words::later("a name that cannot be taken"))));
     // The file is in place whatever happens now; a folder that cannot be synced (some network disks) is no failure.
     static_cast<void>(sync_to_disk(final_name_.parent_path(), O_RDONLY | O_DIRECTORY));
     std::error_code ignored;
@@ -85,7 +87,7 @@ tl::expected<void, Refusal> write_text_file(const std::filesystem::path& file, s
     std::ofstream stream(safe->temporary(), std::ios::binary);
     stream.write(text.data(), static_cast<std::streamsize>(text.size()));
     stream.close();
-    if (!stream) return tl::unexpected(safe->cannot_write("a disk that took only a part of it"));
+    if (!stream) return tl::unexpected(safe->cannot_write(Words::later("a disk that took only a part of it")));
     return safe->commit();
 }
 

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/words/words.h"
 #include "geo/write/gpx_text.h"
 #include "geo/write/safe_file.h"
 
@@ -33,8 +34,10 @@ std::string route_text(const WalkRoute& route, const LocalFrame& frame, std::siz
 }  // namespace
 
 std::string route_in_words(const WalkRoute& route, LengthUnits units) {
-    return std::to_string(route.lines) + (route.lines == 1 ? " line, " : " lines, ") + ground_distance(route.length, units) +
-           ", about " + std::to_string(std::max(1L, std::lround(route.seconds / 60.0))) + " min at a searching pace";
+    const std::string lines = std::to_string(route.lines), length = ground_distance(route.length, units);
+    const std::string minutes = std::to_string(std::max(1L, std::lround(route.seconds / 60.0)));
+    return route.lines == 1 ? Words::tell("{1} line, {2}, about {3} min at a searching pace", {lines, length, minutes})
+                            : Words::tell("{1} lines, {2}, about {3} min at a searching pace", {lines, length, minutes});
 }
 
 tl::expected<void, Refusal> write_walk_route(const WalkLines& lines, const LocalFrame& frame, const std::string& title,

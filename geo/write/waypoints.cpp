@@ -5,6 +5,7 @@
 
 #include "core/probing/instruction.h"
 #include "core/sets/cautions.h"
+#include "core/words/words.h"
 #include "geo/write/gpx_text.h"
 #include "geo/write/safe_file.h"
 
@@ -22,7 +23,8 @@ std::string warnings_of(const SetPoint& set) {
     std::string text;
     for (const std::string& id : set.cautions) {
         const Caution* caution = find_caution(id);
-        if (caution != nullptr && caution->weight == CautionWeight::stop) text.append(" STOP: ").append(caution->sentence);
+        if (caution != nullptr && caution->weight == CautionWeight::stop)
+            text += " " + Words::tell("STOP: {1}", {caution->sentence});
     }
     return text;
 }
@@ -32,7 +34,7 @@ std::string waypoint(const FieldSurvey& field, const Plan& plan, const SetPoint&
     const ProbeSite& site = plan.probes[set.probe];
     std::string text = "  <wpt" + coordinates(field.frame.to_geographic(site.middle)) + ">\n";
     text += element(4, "name", name_of(set, plan.systems[site.system]));
-    text += element(4, "cmt", "chance of a hit " + std::to_string(site.hit.in_100()) + " in 100");
+    text += element(4, "cmt", Words::tell("chance of a hit {1} in 100", {std::to_string(site.hit.in_100())}));
     text += element(4, "desc", instruction(site, field.survey, units) + warnings_of(set));
     return text + "  </wpt>\n";
 }

@@ -23,7 +23,7 @@ FieldSurvey noted_field() {
 }
 
 int meaning_of(const std::string& means) {
-    const auto& all = note_meanings();
+    const auto all = note_meanings();
     for (std::size_t i = 0; i < all.size(); ++i)
         if (all[i].means == means) return static_cast<int>(i);
     ADD_FAILURE() << means;

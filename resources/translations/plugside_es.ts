@@ -1,0 +1,6196 @@
+<?xml version="1.0" encoding="utf-8"?>
+<!DOCTYPE TS>
+<TS version="2.1" language="es_MX" sourcelanguage="en_US">
+<context>
+    <name>Call</name>
+    <message>
+        <source>Plan pocket gopher control from a scouting walk.</source>
+        <translation>Planear el control de tuzas a partir de un recorrido de exploración.</translation>
+    </message>
+    <message>
+        <source>walks, the ground&apos;s layers, or a plan handed out before</source>
+        <translation>recorridos, las capas del terreno o un plan entregado antes</translation>
+    </message>
+    <message>
+        <source>en or es; else as chosen before, else the system&apos;s</source>
+        <translation>en o es; si no, el elegido antes; si no, el del sistema</translation>
+    </message>
+</context>
+<context>
+    <name>Caution</name>
+    <message>
+        <source>Common practice.</source>
+        <translation>Práctica común.</translation>
+    </message>
+    <message>
+        <source>Our own rule.</source>
+        <translation>Regla nuestra.</translation>
+    </message>
+    <message>
+        <source>%1, quoted from memory.</source>
+        <translation>%1, citado de memoria.</translation>
+    </message>
+    <message>
+        <source>%1.</source>
+        <translation>%1.</translation>
+    </message>
+    <message>
+        <source>stop</source>
+        <translation>alto</translation>
+    </message>
+    <message>
+        <source>hold back</source>
+        <translation>espere</translation>
+    </message>
+    <message>
+        <source>mind</source>
+        <translation>ojo</translation>
+    </message>
+</context>
+<context>
+    <name>History</name>
+    <message>
+        <source>keep %1</source>
+        <translation>conservar %1</translation>
+    </message>
+    <message>
+        <source>drop %1</source>
+        <translation>quitar %1</translation>
+    </message>
+    <message>
+        <source>move %1</source>
+        <translation>mover %1</translation>
+    </message>
+    <message>
+        <source>%1 undecided</source>
+        <translation>%1 sin decidir</translation>
+    </message>
+</context>
+<context>
+    <name>Map</name>
+    <message>
+        <source>cm</source>
+        <translation>cm</translation>
+    </message>
+    <message>
+        <source>m</source>
+        <translation>m</translation>
+    </message>
+    <message>
+        <source>in</source>
+        <translation>pulg</translation>
+    </message>
+    <message>
+        <source>ft</source>
+        <translation>pies</translation>
+    </message>
+    <message>
+        <source>N</source>
+        <translation>N</translation>
+    </message>
+    <message>
+        <source>%1° true</source>
+        <translation>%1° verd.</translation>
+    </message>
+</context>
+<context>
+    <name>Mound</name>
+    <message>
+        <source>M</source>
+        <translation>T</translation>
+    </message>
+    <message>
+        <source>S</source>
+        <translation>A</translation>
+    </message>
+    <message>
+        <source>V</source>
+        <translation>R</translation>
+    </message>
+    <message>
+        <source>fresh</source>
+        <translation>fresco</translation>
+    </message>
+    <message>
+        <source>older</source>
+        <translation>más viejo</translation>
+    </message>
+    <message>
+        <source>crushed</source>
+        <translation>aplastado</translation>
+    </message>
+    <message>
+        <source>age not noted</source>
+        <translation>edad no anotada</translation>
+    </message>
+    <message>
+        <source>gopher mound</source>
+        <translation>montículo de tuza</translation>
+    </message>
+    <message>
+        <source>surface plug</source>
+        <translation>tapón en la superficie</translation>
+    </message>
+    <message>
+        <source>a mole&apos;s sign</source>
+        <translation>señal de topo</translation>
+    </message>
+    <message>
+        <source>a ground squirrel&apos;s sign</source>
+        <translation>señal de ardilla de tierra</translation>
+    </message>
+    <message>
+        <source>a vole&apos;s sign</source>
+        <translation>señal de ratón de pradera</translation>
+    </message>
+    <message>
+        <source>another sign</source>
+        <translation>otra señal</translation>
+    </message>
+</context>
+<context>
+    <name>MoundFacts</name>
+    <message>
+        <source>marked %1</source>
+        <translation>marcado el %1</translation>
+    </message>
+    <message>
+        <source>not used: %1</source>
+        <translation>no se usa: %1</translation>
+    </message>
+    <message>
+        <source>belongs to no system</source>
+        <translation>no pertenece a ningún sistema</translation>
+    </message>
+    <message>
+        <source>animal %1, the only mound of its system</source>
+        <translation>animal %1, el único montículo de su sistema</translation>
+    </message>
+    <message>
+        <source>animal %1; %2 in 100 that it is one animal&apos;s with the others</source>
+        <translation>animal %1; %2 de cada 100 de que sea de un mismo animal con los otros</translation>
+    </message>
+    <message>
+        <source>fan towards %1°</source>
+        <translation>abanico hacia %1°</translation>
+    </message>
+    <message>
+        <source>no fan</source>
+        <translation>sin abanico</translation>
+    </message>
+    <message>
+        <source>put right; recorded: %1</source>
+        <translation>corregido; anotado: %1</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>fan towards %1° %2, true</source>
+        <translation>abanico hacia %1° %2, verdadero</translation>
+    </message>
+    <message>
+        <source>no fan was read</source>
+        <translation>no se leyó abanico</translation>
+    </message>
+    <message>
+        <source>note: %1</source>
+        <translation>nota: %1</translation>
+    </message>
+</context>
+<context>
+    <name>NoteMeanings</name>
+    <message>
+        <source>nothing</source>
+        <translation>nada</translation>
+    </message>
+    <message>
+        <source>a fan towards…</source>
+        <translation>un abanico hacia…</translation>
+    </message>
+    <message>
+        <source>no fan to be read</source>
+        <translation>ningún abanico que leer</translation>
+    </message>
+    <message>
+        <source>fresh</source>
+        <translation>fresco</translation>
+    </message>
+    <message>
+        <source>older</source>
+        <translation>más viejo</translation>
+    </message>
+    <message>
+        <source>crushed</source>
+        <translation>aplastado</translation>
+    </message>
+    <message>
+        <source>a gopher&apos;s mound</source>
+        <translation>un montículo de tuza</translation>
+    </message>
+    <message>
+        <source>a gopher&apos;s surface plug</source>
+        <translation>un tapón de tuza en la superficie</translation>
+    </message>
+    <message>
+        <source>a mole&apos;s</source>
+        <translation>de topo</translation>
+    </message>
+    <message>
+        <source>a ground squirrel&apos;s</source>
+        <translation>de ardilla de tierra</translation>
+    </message>
+    <message>
+        <source>a vole&apos;s</source>
+        <translation>de ratón de pradera</translation>
+    </message>
+    <message>
+        <source>something else</source>
+        <translation>otra cosa</translation>
+    </message>
+    <message>
+        <source>fan %1</source>
+        <translation>abanico %1</translation>
+    </message>
+    <message>
+        <source>mark %1</source>
+        <translation>marca %1</translation>
+    </message>
+    <message>
+        <source>every walk</source>
+        <translation>todos los recorridos</translation>
+    </message>
+    <message>
+        <source>“%1” says nothing: %2</source>
+        <translation>“%1” no dice nada: %2</translation>
+    </message>
+    <message>
+        <source>“%1” means %2: %3</source>
+        <translation>“%1” quiere decir %2: %3</translation>
+    </message>
+</context>
+<context>
+    <name>PlaceWords</name>
+    <message>
+        <source>N</source>
+        <translation>N</translation>
+    </message>
+    <message>
+        <source>S</source>
+        <translation>S</translation>
+    </message>
+    <message>
+        <source>E</source>
+        <translation>E</translation>
+    </message>
+    <message>
+        <source>W</source>
+        <translation>O</translation>
+    </message>
+    <message>
+        <source>%1 km</source>
+        <translation>%1 km</translation>
+    </message>
+    <message>
+        <source>%1 miles</source>
+        <translation>%1 millas</translation>
+    </message>
+    <message>
+        <source>%1 from %2</source>
+        <translation>a %1 de %2</translation>
+    </message>
+    <message>
+        <source>%1 from %2: hardly the same field</source>
+        <translation>a %1 de %2: ¿no es otro campo?</translation>
+    </message>
+</context>
+<context>
+    <name>ReadingWords</name>
+    <message>
+        <source>a receiver&apos;s walk</source>
+        <translation>el recorrido de un receptor</translation>
+    </message>
+    <message>
+        <source>a table</source>
+        <translation>una tabla</translation>
+    </message>
+    <message>
+        <source>photographs</source>
+        <translation>fotografías</translation>
+    </message>
+    <message>
+        <source>a layer</source>
+        <translation>una capa</translation>
+    </message>
+    <message>
+        <source>layers</source>
+        <translation>capas</translation>
+    </message>
+    <message>
+        <source>ground, or a plan handed out</source>
+        <translation>terreno, o un plan entregado</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation>no se sabe</translation>
+    </message>
+    <message>
+        <source>not used</source>
+        <translation>no se usa</translation>
+    </message>
+    <message>
+        <source>name</source>
+        <translation>nombre</translation>
+    </message>
+    <message>
+        <source>longitude</source>
+        <translation>longitud</translation>
+    </message>
+    <message>
+        <source>latitude</source>
+        <translation>latitud</translation>
+    </message>
+    <message>
+        <source>easting, metres</source>
+        <translation>este, en metros</translation>
+    </message>
+    <message>
+        <source>northing, metres</source>
+        <translation>norte, en metros</translation>
+    </message>
+    <message>
+        <source>fan bearing</source>
+        <translation>rumbo del abanico</translation>
+    </message>
+    <message>
+        <source>freshness</source>
+        <translation>qué tan fresco</translation>
+    </message>
+    <message>
+        <source>kind of digger</source>
+        <translation>quién excavó</translation>
+    </message>
+    <message>
+        <source>note</source>
+        <translation>nota</translation>
+    </message>
+    <message>
+        <source>date</source>
+        <translation>fecha</translation>
+    </message>
+    <message>
+        <source>time</source>
+        <translation>hora</translation>
+    </message>
+    <message>
+        <source>HDOP</source>
+        <translation>HDOP</translation>
+    </message>
+    <message>
+        <source>satellites</source>
+        <translation>satélites</translation>
+    </message>
+    <message>
+        <source>accuracy, metres</source>
+        <translation>precisión, en metros</translation>
+    </message>
+    <message>
+        <source>walker</source>
+        <translation>quién caminó</translation>
+    </message>
+    <message>
+        <source>photograph&apos;s name</source>
+        <translation>nombre de la fotografía</translation>
+    </message>
+    <message>
+        <source>%1 photographs</source>
+        <translation>%1 fotografías</translation>
+    </message>
+    <message>
+        <source>%1 mark</source>
+        <translation>%1 marca</translation>
+    </message>
+    <message>
+        <source>%1 marks</source>
+        <translation>%1 marcas</translation>
+    </message>
+    <message>
+        <source>%1 fan</source>
+        <translation>%1 abanico</translation>
+    </message>
+    <message>
+        <source>%1 fans</source>
+        <translation>%1 abanicos</translation>
+    </message>
+    <message>
+        <source>no fans: does a column tell them?</source>
+        <translation>sin abanicos: ¿los dice alguna columna?</translation>
+    </message>
+    <message>
+        <source>%1 other sign</source>
+        <translation>%1 señal más</translation>
+    </message>
+    <message>
+        <source>%1 other signs</source>
+        <translation>%1 señales más</translation>
+    </message>
+    <message>
+        <source>%1 track</source>
+        <translation>%1 traza</translation>
+    </message>
+    <message>
+        <source>%1 tracks</source>
+        <translation>%1 trazas</translation>
+    </message>
+    <message>
+        <source>a boundary</source>
+        <translation>un límite</translation>
+    </message>
+    <message>
+        <source>a boundary of %1 parts</source>
+        <translation>un límite de %1 partes</translation>
+    </message>
+    <message>
+        <source>%1 barrier</source>
+        <translation>%1 barrera</translation>
+    </message>
+    <message>
+        <source>%1 barriers</source>
+        <translation>%1 barreras</translation>
+    </message>
+    <message>
+        <source>%1 area kept clear</source>
+        <translation>%1 área vedada</translation>
+    </message>
+    <message>
+        <source>%1 areas kept clear</source>
+        <translation>%1 áreas vedadas</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>cannot be read</source>
+        <translation>no se puede leer</translation>
+    </message>
+    <message>
+        <source>which reference system?</source>
+        <translation>¿qué sistema de referencia?</translation>
+    </message>
+    <message>
+        <source>holds no place</source>
+        <translation>no tiene ningún lugar</translation>
+    </message>
+    <message>
+        <source>cannot be read like this</source>
+        <translation>así no se puede leer</translation>
+    </message>
+    <message>
+        <source>not known (true north is taken)</source>
+        <translation>no se sabe (se toma el norte verdadero)</translation>
+    </message>
+    <message>
+        <source>true north</source>
+        <translation>norte verdadero</translation>
+    </message>
+    <message>
+        <source>magnetic north</source>
+        <translation>norte magnético</translation>
+    </message>
+</context>
+<context>
+    <name>Words</name>
+    <message>
+        <source>The hole lies in no area: draw it inside the boundary, a keep-clear area or an untreated piece.</source>
+        <translation>El hueco no está en ningún área: dibújelo dentro del límite, de un área vedada o de una parcela sin tratar.</translation>
+    </message>
+    <message>
+        <source>The line crosses no barrier, and no area from edge to edge.</source>
+        <translation>La línea no cruza ninguna barrera, ni ningún área de lado a lado.</translation>
+    </message>
+    <message>
+        <source>No pen is in hand.</source>
+        <translation>No hay pluma en la mano.</translation>
+    </message>
+    <message>
+        <source>in a corner that was set aside</source>
+        <translation>en una esquina que se apartó</translation>
+    </message>
+    <message>
+        <source>a part of a Shapefile</source>
+        <translation>una parte de un Shapefile</translation>
+    </message>
+    <message>
+        <source>its main file {1}</source>
+        <translation>su archivo principal {1}</translation>
+    </message>
+    <message>
+        <source>looking into the files</source>
+        <translation>mirando los archivos</translation>
+    </message>
+    <message>
+        <source>no file</source>
+        <translation>ningún archivo</translation>
+    </message>
+    <message>
+        <source>a walk&apos;s file at least</source>
+        <translation>al menos el archivo de un recorrido</translation>
+    </message>
+    <message>
+        <source>the outline crosses itself</source>
+        <translation>el contorno se cruza a sí mismo</translation>
+    </message>
+    <message>
+        <source>a hole lies outside the area</source>
+        <translation>un hueco está fuera del área</translation>
+    </message>
+    <message>
+        <source>a hole lies in another hole</source>
+        <translation>un hueco está dentro de otro</translation>
+    </message>
+    <message>
+        <source>holes cut the area apart</source>
+        <translation>los huecos parten el área</translation>
+    </message>
+    <message>
+        <source>a part is there twice</source>
+        <translation>una parte está dos veces</translation>
+    </message>
+    <message>
+        <source>the outline has too few corners to enclose anything</source>
+        <translation>el contorno tiene muy pocas esquinas para encerrar algo</translation>
+    </message>
+    <message>
+        <source>the outline touches itself</source>
+        <translation>el contorno se toca a sí mismo</translation>
+    </message>
+    <message>
+        <source>{1} pair given; at least {2} are needed.</source>
+        <translation>Se dio {1} par; hacen falta al menos {2}.</translation>
+    </message>
+    <message>
+        <source>{1} pairs given; at least {2} are needed.</source>
+        <translation>Se dieron {1} pares; hacen falta al menos {2}.</translation>
+    </message>
+    <message>
+        <source>A pair&apos;s place is not a number.</source>
+        <translation>El lugar de un par no es un número.</translation>
+    </message>
+    <message>
+        <source>Pairs lie on the same spot of the picture; choose spots far apart.</source>
+        <translation>Hay pares en el mismo punto de la imagen; elija puntos muy separados.</translation>
+    </message>
+    <message>
+        <source>Pairs lie on the same spot of the ground; choose spots far apart.</source>
+        <translation>Hay pares en el mismo punto del terreno; elija puntos muy separados.</translation>
+    </message>
+    <message>
+        <source>All pairs lie nearly on one line of the picture; choose one well to the side of it.</source>
+        <translation>Todos los pares están casi en una línea de la imagen; elija uno bien a un lado de ella.</translation>
+    </message>
+    <message>
+        <source>All pairs lie nearly on one line on the ground; choose one well to the side of it.</source>
+        <translation>Todos los pares están casi en una línea del terreno; elija uno bien a un lado de ella.</translation>
+    </message>
+    <message>
+        <source>extension slides</source>
+        <translation>láminas de extensión agrícola</translation>
+    </message>
+    <message>
+        <source>common practice</source>
+        <translation>práctica común</translation>
+    </message>
+    <message>
+        <source>Yes, a heap of loose soil</source>
+        <translation>Sí, un montón de tierra suelta</translation>
+    </message>
+    <message>
+        <source>Gophers and moles throw up soil.</source>
+        <translation>Las tuzas y los topos echan tierra afuera.</translation>
+    </message>
+    <message>
+        <source>No heap, or hardly any: a hole</source>
+        <translation>No hay montón, o casi nada: un hoyo</translation>
+    </message>
+    <message>
+        <source>A hole without a heap is not a gopher&apos;s mound.</source>
+        <translation>Un hoyo sin montón no es un montículo de tuza.</translation>
+    </message>
+    <message>
+        <source>No hole and no heap: a raised ridge in the turf</source>
+        <translation>Ni hoyo ni montón: un lomo levantado en el pasto</translation>
+    </message>
+    <message>
+        <source>A mole lifts the ground along its shallow way.</source>
+        <translation>El topo levanta el suelo por donde va a poca hondura.</translation>
+    </message>
+    <message>
+        <source>Several open holes joined by narrow worn trails in the grass</source>
+        <translation>Varios hoyos abiertos unidos por veredas angostas y gastadas en el pasto</translation>
+    </message>
+    <message>
+        <source>Voles keep open holes and runways on the surface.</source>
+        <translation>Los ratones de pradera tienen hoyos abiertos y veredas en la superficie.</translation>
+    </message>
+    <message>
+        <source>An open hole, a hand wide, no trails</source>
+        <translation>Un hoyo abierto, del ancho de una mano, sin veredas</translation>
+    </message>
+    <message>
+        <source>A ground squirrel&apos;s holes stay open.</source>
+        <translation>Los hoyos de la ardilla de tierra quedan abiertos.</translation>
+    </message>
+    <message>
+        <source>A small round patch of fresh soil, closed</source>
+        <translation>Un pequeño parche redondo de tierra fresca, cerrado</translation>
+    </message>
+    <message>
+        <source>A gopher closes a small opening with a round plug and leaves no fan.</source>
+        <translation>La tuza cierra una abertura pequeña con un tapón redondo y no deja abanico.</translation>
+    </message>
+    <message>
+        <source>Like a fan, a crescent or a kidney: soil thrown to one side</source>
+        <translation>Como abanico, media luna o riñón: la tierra echada hacia un lado</translation>
+    </message>
+    <message>
+        <source>A gopher pushes soil out to one side.</source>
+        <translation>La tuza empuja la tierra hacia un lado.</translation>
+    </message>
+    <message>
+        <source>Round, the same on all sides</source>
+        <translation>Redondo, igual por todos lados</translation>
+    </message>
+    <message>
+        <source>A mole&apos;s hill is round, like a volcano.</source>
+        <translation>El montón del topo es redondo, como un volcán.</translation>
+    </message>
+    <message>
+        <source>Crushed, mown or washed out: no shape is left</source>
+        <translation>Aplastado, segado o deslavado: ya no tiene forma</translation>
+    </message>
+    <message>
+        <source>A crushed mound has lost its fan.</source>
+        <translation>Un montículo aplastado perdió su abanico.</translation>
+    </message>
+    <message>
+        <source>Others like it stand about a stride apart, in a line or along a ridge</source>
+        <translation>Hay otros iguales a un paso uno de otro, en línea o a lo largo de un lomo</translation>
+    </message>
+    <message>
+        <source>A mole&apos;s hills stand about a stride apart along a raised ridge.</source>
+        <translation>Los montones del topo están a un paso uno de otro, a lo largo de un lomo levantado.</translation>
+    </message>
+    <message>
+        <source>The hole, open or filled, is in the very middle</source>
+        <translation>El hoyo, abierto o tapado, está justo en el centro</translation>
+    </message>
+    <message>
+        <source>A mole&apos;s hill is pushed up from its middle.</source>
+        <translation>El montón del topo sube desde su centro.</translation>
+    </message>
+    <message>
+        <source>Small, about a hand across, flat, closed, on its own</source>
+        <translation>Pequeño, de una mano de ancho, plano, cerrado, solo</translation>
+    </message>
+    <message>
+        <source>A gopher&apos;s surface plug is round, some 15 cm across, without a fan.</source>
+        <translation>El tapón de tuza en la superficie es redondo, de unos 15 cm, sin abanico.</translation>
+    </message>
+    <message>
+        <source>Closed with soil, at the narrow side</source>
+        <translation>Cerrado con tierra, del lado angosto</translation>
+    </message>
+    <message>
+        <source>A gopher closes its hole; the plug is opposite the pile.</source>
+        <translation>La tuza cierra su hoyo; el tapón queda enfrente del montón.</translation>
+    </message>
+    <message>
+        <source>Open, with a worn or bare entrance</source>
+        <translation>Abierto, con la entrada gastada o pelona</translation>
+    </message>
+    <message>
+        <source>Ground squirrels throw soil before a hole that stays open.</source>
+        <translation>La ardilla de tierra echa tierra delante de un hoyo que queda abierto.</translation>
+    </message>
+    <message>
+        <source>Open, but the soil is fresh and damp</source>
+        <translation>Abierto, pero la tierra está fresca y húmeda</translation>
+    </message>
+    <message>
+        <source>A gopher at work has not closed it yet: come back in an hour, a gopher&apos;s hole is closed by then.</source>
+        <translation>Una tuza trabajando aún no lo ha cerrado: vuelva en una hora; para entonces el hoyo de una tuza ya está cerrado.</translation>
+    </message>
+    <message>
+        <source>Other mounds near it have a fan and a closed plug</source>
+        <translation>Otros montículos de cerca tienen abanico y tapón cerrado</translation>
+    </message>
+    <message>
+        <source>Its neighbours are a gopher&apos;s; it counts without a fan.</source>
+        <translation>Los vecinos son de tuza; cuenta sin abanico.</translation>
+    </message>
+    <message>
+        <source>Nothing near it tells</source>
+        <translation>Nada de lo que hay cerca lo dice</translation>
+    </message>
+    <message>
+        <source>It cannot be told: level it and look again in two days.</source>
+        <translation>No se puede saber: aplánelo y mire otra vez en dos días.</translation>
+    </message>
+    <message>
+        <source>Is there a heap of soil?</source>
+        <translation>¿Hay un montón de tierra?</translation>
+    </message>
+    <message>
+        <source>What is at the hole?</source>
+        <translation>¿Qué hay en el hoyo?</translation>
+    </message>
+    <message>
+        <source>What shape is the heap?</source>
+        <translation>¿Qué forma tiene el montón?</translation>
+    </message>
+    <message>
+        <source>What else is to be seen at the round heap?</source>
+        <translation>¿Qué más se ve en el montón redondo?</translation>
+    </message>
+    <message>
+        <source>How is the hole of the fan?</source>
+        <translation>¿Cómo está el hoyo del abanico?</translation>
+    </message>
+    <message>
+        <source>What stands near the crushed heap?</source>
+        <translation>¿Qué hay cerca del montón aplastado?</translation>
+    </message>
+    <message>
+        <source>That speaks for a mole, although a fan was read.</source>
+        <translation>Eso habla de un topo, aunque se leyó un abanico.</translation>
+    </message>
+    <message>
+        <source>That speaks for a mole.</source>
+        <translation>Eso habla de un topo.</translation>
+    </message>
+    <message>
+        <source>That speaks for a vole, although a fan was read.</source>
+        <translation>Eso habla de un ratón de pradera, aunque se leyó un abanico.</translation>
+    </message>
+    <message>
+        <source>That speaks for a vole.</source>
+        <translation>Eso habla de un ratón de pradera.</translation>
+    </message>
+    <message>
+        <source>That speaks for a ground squirrel, although a fan was read.</source>
+        <translation>Eso habla de una ardilla de tierra, aunque se leyó un abanico.</translation>
+    </message>
+    <message>
+        <source>That speaks for a ground squirrel.</source>
+        <translation>Eso habla de una ardilla de tierra.</translation>
+    </message>
+    <message>
+        <source>Look with the key of questions; take it as a mole&apos;s.</source>
+        <translation>Mire con la clave de preguntas; tómelo como de topo.</translation>
+    </message>
+    <message>
+        <source>Look with the key of questions; take them as a mole&apos;s.</source>
+        <translation>Mire con la clave de preguntas; tómelos como de topo.</translation>
+    </message>
+    <message>
+        <source>Look with the key of questions; take it as a vole&apos;s.</source>
+        <translation>Mire con la clave de preguntas; tómelo como de ratón de pradera.</translation>
+    </message>
+    <message>
+        <source>Look with the key of questions; take them as a vole&apos;s.</source>
+        <translation>Mire con la clave de preguntas; tómelos como de ratón de pradera.</translation>
+    </message>
+    <message>
+        <source>Look with the key of questions; take it as a ground squirrel&apos;s.</source>
+        <translation>Mire con la clave de preguntas; tómelo como de ardilla de tierra.</translation>
+    </message>
+    <message>
+        <source>Look with the key of questions; take them as a ground squirrel&apos;s.</source>
+        <translation>Mire con la clave de preguntas; tómelos como de ardilla de tierra.</translation>
+    </message>
+    <message>
+        <source>Neither has a fan that could be read.</source>
+        <translation>Ninguno de los dos tiene un abanico que se pudiera leer.</translation>
+    </message>
+    <message>
+        <source>None has a fan that could be read.</source>
+        <translation>Ninguno tiene un abanico que se pudiera leer.</translation>
+    </message>
+    <message>
+        <source>Not all of them have a fan.</source>
+        <translation>No todos tienen abanico.</translation>
+    </message>
+    <message>
+        <source>Both fans point {1}.</source>
+        <translation>Los dos abanicos apuntan al {1}.</translation>
+    </message>
+    <message>
+        <source>All fans point {1}.</source>
+        <translation>Todos los abanicos apuntan al {1}.</translation>
+    </message>
+    <message>
+        <source>Their fans differ by {1}.</source>
+        <translation>Sus abanicos difieren en {1}.</translation>
+    </message>
+    <message>
+        <source>{1} lies {2} from {3}.</source>
+        <translation>{1} está a {2} de {3}.</translation>
+    </message>
+    <message>
+        <source>{1} lies {2} from {3}, marked {4} later.</source>
+        <translation>{1} está a {2} de {3}, marcado {4} después.</translation>
+    </message>
+    <message>
+        <source>{1} lies {2} from {3}, marked {4} before.</source>
+        <translation>{1} está a {2} de {3}, marcado {4} antes.</translation>
+    </message>
+    <message>
+        <source>{1} lie within {2} of one another.</source>
+        <translation>{1} están a menos de {2} uno de otro.</translation>
+    </message>
+    <message>
+        <source>Two marks of one mound, made so, often lie up to {1} apart.</source>
+        <translation>Dos marcas de un mismo montículo, hechas así, suelen quedar hasta a {1} una de otra.</translation>
+    </message>
+    <message>
+        <source>Take both as one mound, between the places, under the name {1}.</source>
+        <translation>Tome las dos como un solo montículo, entre los dos lugares, con el nombre {1}.</translation>
+    </message>
+    <message>
+        <source>Take them all as one mound, between the places, under the name {1}.</source>
+        <translation>Tome todas como un solo montículo, entre los lugares, con el nombre {1}.</translation>
+    </message>
+    <message>
+        <source>{1} lies {2} from {3} of {4}.</source>
+        <translation>{1} está a {2} de {3}, de {4}.</translation>
+    </message>
+    <message>
+        <source>Hereabouts the marks of the two walks lie {1} apart alike, and these two rest on one another when that is taken off.</source>
+        <translation>Por aquí las marcas de los dos recorridos están corridas {1} de la misma manera, y estas dos quedan una sobre otra al quitarlo.</translation>
+    </message>
+    <message>
+        <source>Take both as one mound, under the name {1}.</source>
+        <translation>Tome las dos como un solo montículo, con el nombre {1}.</translation>
+    </message>
+    <message>
+        <source>The fan of {1} points {2}, which puts its run {3} off the line of its neighbours&apos; runs.</source>
+        <translation>El abanico de {1} apunta al {2}, lo que pone su túnel a {3} de la línea de los túneles de sus vecinos.</translation>
+    </message>
+    <message>
+        <source>Read from the other end, the run would lie {1} off the line between {2} and {3}.</source>
+        <translation>Leído desde el otro extremo, el túnel quedaría a {1} de la línea entre {2} y {3}.</translation>
+    </message>
+    <message>
+        <source>Turn the fan round, to {1}.</source>
+        <translation>Voltee el abanico, hacia el {1}.</translation>
+    </message>
+    <message>
+        <source>All {1} fans of {2} look as if they were read from the wrong end, towards the plug.</source>
+        <translation>Los {1} abanicos de {2} parecen leídos desde el extremo equivocado, hacia el tapón.</translation>
+    </message>
+    <message>
+        <source>Turned round, the runs that neighbouring mounds point back to lie in line with one another far better.</source>
+        <translation>Volteados, los túneles hacia los que apuntan los montículos vecinos quedan mucho mejor en línea.</translation>
+    </message>
+    <message>
+        <source>Ask the walker which end was read; turn all fans of this walk round.</source>
+        <translation>Pregunte a quien caminó qué extremo se leyó; voltee todos los abanicos de este recorrido.</translation>
+    </message>
+    <message>
+        <source>The fans of {1} lie turned by about {2} clockwise, give or take {3}.</source>
+        <translation>Los abanicos de {1} están girados unos {2} a la derecha, con un margen de {3}.</translation>
+    </message>
+    <message>
+        <source>The fans of {1} lie turned by about {2} anticlockwise, give or take {3}.</source>
+        <translation>Los abanicos de {1} están girados unos {2} a la izquierda, con un margen de {3}.</translation>
+    </message>
+    <message>
+        <source>Fans stand across the runs, and the {1} fans of this walk that have neighbours stand across best when turned back. A compass beside iron does this, or magnetic bearings taken for true ones.</source>
+        <translation>Los abanicos quedan atravesados a los túneles, y los {1} abanicos de este recorrido que tienen vecinos quedan mejor atravesados al girarlos de vuelta. Eso lo hace una brújula junto a fierro, o rumbos magnéticos tomados por verdaderos.</translation>
+    </message>
+    <message>
+        <source>Ask how the bearings were taken; turn all fans of this walk by {1} anticlockwise.</source>
+        <translation>Pregunte cómo se tomaron los rumbos; gire todos los abanicos de este recorrido {1} a la izquierda.</translation>
+    </message>
+    <message>
+        <source>Ask how the bearings were taken; turn all fans of this walk by {1} clockwise.</source>
+        <translation>Pregunte cómo se tomaron los rumbos; gire todos los abanicos de este recorrido {1} a la derecha.</translation>
+    </message>
+    <message>
+        <source>point {1}</source>
+        <translation>el punto {1}</translation>
+    </message>
+    <message>
+        <source>The track of {1} springs {2} away and back at {3}.</source>
+        <translation>La traza de {1} salta {2} y regresa, en {3}.</translation>
+    </message>
+    <message>
+        <source>Nobody walks so fast; the receiver lost itself for a moment.</source>
+        <translation>Nadie camina tan rápido; el receptor se perdió un momento.</translation>
+    </message>
+    <message>
+        <source>Nothing is to be done: no mark hangs on it.</source>
+        <translation>No hay nada que hacer: ninguna marca depende de eso.</translation>
+    </message>
+    <message>
+        <source>{1} lies {2} from where the track was when it was made.</source>
+        <translation>{1} está a {2} de donde iba la traza cuando se marcó.</translation>
+    </message>
+    <message>
+        <source>Nine in ten marks of this walk lie within {1} of the track.</source>
+        <translation>Nueve de cada diez marcas de este recorrido están a menos de {1} de la traza.</translation>
+    </message>
+    <message>
+        <source>Put it where the track was at that time.</source>
+        <translation>Póngalo donde iba la traza a esa hora.</translation>
+    </message>
+    <message>
+        <source>{1} lies {2} or more from the marks made before and after it.</source>
+        <translation>{1} está a {2} o más de las marcas hechas antes y después.</translation>
+    </message>
+    <message>
+        <source>No walker gets there and back in that time.</source>
+        <translation>Nadie que camina va y vuelve en ese tiempo.</translation>
+    </message>
+    <message>
+        <source>Set it aside; where it stood is not known.</source>
+        <translation>Apártelo; no se sabe dónde estaba.</translation>
+    </message>
+    <message>
+        <source>the receiver jumped when it was marked</source>
+        <translation>el receptor saltó cuando se marcó</translation>
+    </message>
+    <message>
+        <source>{1} lies {2} from the nearest part of the track of {3}.</source>
+        <translation>{1} está a {2} de la parte más cercana de la traza de {3}.</translation>
+    </message>
+    <message>
+        <source>A mark is made where the walker stands, and the walker was not there.</source>
+        <translation>Una marca se hace donde uno está parado, y quien caminaba no estaba ahí.</translation>
+    </message>
+    <message>
+        <source>Set it aside, unless it was marked from afar.</source>
+        <translation>Apártelo, a menos que se haya marcado de lejos.</translation>
+    </message>
+    <message>
+        <source>far from where the walker was</source>
+        <translation>lejos de donde estaba quien caminaba</translation>
+    </message>
+    <message>
+        <source>{1} are all marked at one place, over {2}.</source>
+        <translation>{1} están marcados en un mismo lugar, a lo largo de {2}.</translation>
+    </message>
+    <message>
+        <source>The track went on in the meantime; the receiver gave the marks an old place.</source>
+        <translation>La traza siguió entretanto; el receptor les dio a las marcas un lugar viejo.</translation>
+    </message>
+    <message>
+        <source>Put each where the track was at its time.</source>
+        <translation>Ponga cada uno donde iba la traza a su hora.</translation>
+    </message>
+    <message>
+        <source>The clock went on and the place did not: the receiver stood still.</source>
+        <translation>El reloj siguió y el lugar no: el receptor se quedó parado.</translation>
+    </message>
+    <message>
+        <source>Keep {1} and set the others aside; where they stood is not known.</source>
+        <translation>Deje {1} y aparte los demás; no se sabe dónde estaban.</translation>
+    </message>
+    <message>
+        <source>the receiver stood still when it was marked</source>
+        <translation>el receptor estaba parado cuando se marcó</translation>
+    </message>
+    <message>
+        <source>{1} lies {2} outside the field.</source>
+        <translation>{1} está {2} fuera del campo.</translation>
+    </message>
+    <message>
+        <source>{1} lies far outside the field.</source>
+        <translation>{1} está muy fuera del campo.</translation>
+    </message>
+    <message>
+        <source>The receiver is often out by {1}, so it may stand inside.</source>
+        <translation>El receptor falla a menudo por {1}, así que puede estar adentro.</translation>
+    </message>
+    <message>
+        <source>Put it at the edge, just inside, so that it takes part.</source>
+        <translation>Póngalo en el borde, apenas adentro, para que cuente.</translation>
+    </message>
+    <message>
+        <source>That is more than the receiver&apos;s error makes likely.</source>
+        <translation>Eso es más de lo que el error del receptor hace probable.</translation>
+    </message>
+    <message>
+        <source>Set it aside, unless the field&apos;s boundary is drawn too narrow.</source>
+        <translation>Apártelo, a menos que el límite del campo esté dibujado muy angosto.</translation>
+    </message>
+    <message>
+        <source>{1} stand in a line, {2} from one to the next, none with a fan.</source>
+        <translation>{1} están en línea, a {2} uno de otro, ninguno con abanico.</translation>
+    </message>
+    <message>
+        <source>A mole&apos;s round hills stand about a stride apart along its ridge; a gopher&apos;s mounds seldom do.</source>
+        <translation>Los montones redondos del topo están a un paso uno de otro a lo largo de su lomo; los montículos de tuza rara vez.</translation>
+    </message>
+    <message>
+        <source>The note of {1} says &quot;{2}&quot;.</source>
+        <translation>La nota de {1} dice &quot;{2}&quot;.</translation>
+    </message>
+    <message>
+        <source>following the track</source>
+        <translation>siguiendo la traza</translation>
+    </message>
+    <message>
+        <source>looking for other diggers and marks outside</source>
+        <translation>buscando otros excavadores y marcas de afuera</translation>
+    </message>
+    <message>
+        <source>looking for double marks</source>
+        <translation>buscando marcas dobles</translation>
+    </message>
+    <message>
+        <source>laying later walks over earlier ones</source>
+        <translation>poniendo los recorridos nuevos sobre los anteriores</translation>
+    </message>
+    <message>
+        <source>holding fans against the runs</source>
+        <translation>comparando los abanicos con los túneles</translation>
+    </message>
+    <message>
+        <source>done</source>
+        <translation>listo</translation>
+    </message>
+    <message>
+        <source>{1} hour</source>
+        <translation>{1} hora</translation>
+    </message>
+    <message>
+        <source>{1} hours</source>
+        <translation>{1} horas</translation>
+    </message>
+    <message>
+        <source>{1} day</source>
+        <translation>{1} día</translation>
+    </message>
+    <message>
+        <source>{1} days</source>
+        <translation>{1} días</translation>
+    </message>
+    <message>
+        <source>{1} degree</source>
+        <translation>{1} grado</translation>
+    </message>
+    <message>
+        <source>{1} degrees</source>
+        <translation>{1} grados</translation>
+    </message>
+    <message>
+        <source>{1} and {2}</source>
+        <translation>{1} y {2}</translation>
+    </message>
+    <message>
+        <source>{1} and {2} more</source>
+        <translation>{1} y {2} más</translation>
+    </message>
+    <message>
+        <source>north</source>
+        <translation>norte</translation>
+    </message>
+    <message>
+        <source>north-east</source>
+        <translation>noreste</translation>
+    </message>
+    <message>
+        <source>east</source>
+        <translation>este</translation>
+    </message>
+    <message>
+        <source>south-east</source>
+        <translation>sureste</translation>
+    </message>
+    <message>
+        <source>south</source>
+        <translation>sur</translation>
+    </message>
+    <message>
+        <source>south-west</source>
+        <translation>suroeste</translation>
+    </message>
+    <message>
+        <source>west</source>
+        <translation>oeste</translation>
+    </message>
+    <message>
+        <source>north-west</source>
+        <translation>noroeste</translation>
+    </message>
+    <message>
+        <source>walk {1}</source>
+        <translation>recorrido {1}</translation>
+    </message>
+    <message>
+        <source>{1} and {2} are one animal&apos;s in {3} of 100</source>
+        <translation>{1} y {2} son de un mismo animal en {3} de cada 100</translation>
+    </message>
+    <message>
+        <source>{1} is two animals&apos; in {2} of 100</source>
+        <translation>{1} es de dos animales en {2} de cada 100</translation>
+    </message>
+    <message>
+        <source>{1} is two animals&apos; in {2} of 100: {3} apart</source>
+        <translation>{1} es de dos animales en {2} de cada 100: {3} aparte</translation>
+    </message>
+    <message>
+        <source>{1} hangs together with {2} in {3} of 100, with no other system more than now and then</source>
+        <translation>{1} va con {2} en {3} de cada 100; con ningún otro sistema más que de vez en cuando</translation>
+    </message>
+    <message>
+        <source>{1} hangs together with {2} in {3} of 100, with {4} in {5}</source>
+        <translation>{1} va con {2} en {3} de cada 100, y con {4} en {5}</translation>
+    </message>
+    <message>
+        <source>This survey is planned in a coarse form, because it is very large: mounds are grouped by a plain rule. It tells no runs, no places between mounds and no chance that holds for one system more than for another. Plan a part of the field alone to see these.</source>
+        <translation>Este levantamiento se planea en forma gruesa porque es muy grande: los montículos se agrupan con una regla sencilla. No dice túneles, ni lugares entre montículos, ni una probabilidad que valga más para un sistema que para otro. Planee aparte una parte del campo para verlos.</translation>
+    </message>
+    <message>
+        <source>What was told of systems and runs is not heeded in the coarse form.</source>
+        <translation>Lo que se dijo de sistemas y túneles no se toma en cuenta en la forma gruesa.</translation>
+    </message>
+    <message>
+        <source>ordering the marks</source>
+        <translation>ordenando las marcas</translation>
+    </message>
+    <message>
+        <source>outlining systems</source>
+        <translation>trazando los sistemas</translation>
+    </message>
+    <message>
+        <source>placing ladders</source>
+        <translation>poniendo filas de sondeo</translation>
+    </message>
+    <message>
+        <source>choosing sets</source>
+        <translation>eligiendo puntos</translation>
+    </message>
+    <message>
+        <source>finding the way past the sets</source>
+        <translation>buscando el camino por los puntos</translation>
+    </message>
+    <message>
+        <source>There is no mound in this survey, so there is nothing to plan.</source>
+        <translation>No hay ningún montículo en este levantamiento, así que no hay nada que planear.</translation>
+    </message>
+    <message>
+        <source>No mark of this survey is a gopher&apos;s mound inside the field, so there is nothing to plan.</source>
+        <translation>Ninguna marca de este levantamiento es un montículo de tuza dentro del campo, así que no hay nada que planear.</translation>
+    </message>
+    <message>
+        <source>No mark has a fan bearing: runs and probe points rest on the mounds&apos; places alone.</source>
+        <translation>Ninguna marca tiene rumbo del abanico: los túneles y los puntos de sondeo se apoyan solo en los lugares de los montículos.</translation>
+    </message>
+    <message>
+        <source>Fewer than half of the mounds have a fan bearing: the runs are less sure than they could be.</source>
+        <translation>Menos de la mitad de los montículos tiene rumbo del abanico: los túneles son menos seguros de lo que podrían ser.</translation>
+    </message>
+    <message>
+        <source>All mounds are marked at one place: check the receiver, the systems mean nothing.</source>
+        <translation>Todos los montículos están marcados en un mismo lugar: revise el receptor, los sistemas no significan nada.</translation>
+    </message>
+    <message>
+        <source>The chains that obey what was told have not settled: take the chances of this plan as rough.</source>
+        <translation>Las cadenas que obedecen lo dicho no se han asentado: tome como aproximadas las probabilidades de este plan.</translation>
+    </message>
+    <message>
+        <source>With so few mounds the survey&apos;s own scales are mostly our assumption.</source>
+        <translation>Con tan pocos montículos, las escalas propias del levantamiento son más que nada suposición nuestra.</translation>
+    </message>
+    <message>
+        <source>laying out runs</source>
+        <translation>trazando túneles</translation>
+    </message>
+    <message>
+        <source>The walk has no track, so what was not looked at is not known.</source>
+        <translation>El recorrido no tiene traza, así que no se sabe qué no se miró.</translation>
+    </message>
+    <message>
+        <source>The area walked could not be computed from this track and boundary.</source>
+        <translation>El área caminada no se pudo calcular con esta traza y este límite.</translation>
+    </message>
+    <message>
+        <source>A first look: the systems, their number and all chances are still being worked out.</source>
+        <translation>Una primera mirada: los sistemas, su número y todas las probabilidades todavía se están calculando.</translation>
+    </message>
+    <message>
+        <source>measuring what was walked</source>
+        <translation>midiendo lo caminado</translation>
+    </message>
+    <message>
+        <source>The track is too long for the area walked to be measured in the coarse form.</source>
+        <translation>La traza es demasiado larga para medir el área caminada en la forma gruesa.</translation>
+    </message>
+    <message>
+        <source>{1} in</source>
+        <translation>{1} pulg</translation>
+    </message>
+    <message>
+        <source>Probe there.</source>
+        <translation>Sondee ahí.</translation>
+    </message>
+    <message>
+        <source>Probe there first, then {1} nearer the plug, {1} farther out and so on, up to {2} either way.</source>
+        <translation>Sondee ahí primero, luego {1} más cerca del tapón, {1} más lejos y así, hasta {2} a cada lado.</translation>
+    </message>
+    <message>
+        <source>Probe there first, then {1} to the left, {1} to the right and so on, up to {2} either way.</source>
+        <translation>Sondee ahí primero, luego {1} a la izquierda, {1} a la derecha y así, hasta {2} a cada lado.</translation>
+    </message>
+    <message>
+        <source>From the plug of {1} tape {2} straight away from the fan, towards {3}.</source>
+        <translation>Desde el tapón de {1} mida {2} derecho, alejándose del abanico, hacia {3}.</translation>
+    </message>
+    <message>
+        <source>From the plug of {1} tape {2} straight away from the fan, towards {3}, then {4} to the left.</source>
+        <translation>Desde el tapón de {1} mida {2} derecho, alejándose del abanico, hacia {3}, luego {4} a la izquierda.</translation>
+    </message>
+    <message>
+        <source>From the plug of {1} tape {2} straight away from the fan, towards {3}, then {4} to the right.</source>
+        <translation>Desde el tapón de {1} mida {2} derecho, alejándose del abanico, hacia {3}, luego {4} a la derecha.</translation>
+    </message>
+    <message>
+        <source>At {1} on the tape is the middle.</source>
+        <translation>A {1} en la cinta está el centro.</translation>
+    </message>
+    <message>
+        <source>At {1} step {2} to the left of the tape.</source>
+        <translation>A {1} dé {2} a la izquierda de la cinta.</translation>
+    </message>
+    <message>
+        <source>At {1} step {2} to the right of the tape.</source>
+        <translation>A {1} dé {2} a la derecha de la cinta.</translation>
+    </message>
+    <message>
+        <source>A sudden drop of about {1} is the run.</source>
+        <translation>Una caída repentina de unas {1} es el túnel.</translation>
+    </message>
+    <message>
+        <source>Tape from the plug of {1} to the plug of {2}, towards {3}.</source>
+        <translation>Tienda la cinta del tapón de {1} al tapón de {2}, hacia {3}.</translation>
+    </message>
+    <message>
+        <source>The row is wide because neither plug shows where the run leaves: it lies across the gap, square to the tape.</source>
+        <translation>La fila es ancha porque ningún tapón muestra de dónde sale el túnel: va atravesada al hueco, a escuadra con la cinta.</translation>
+    </message>
+    <message>
+        <source>The row lies across the tape.</source>
+        <translation>La fila va atravesada a la cinta.</translation>
+    </message>
+    <message>
+        <source>trap in the lateral, or in the run it leads to</source>
+        <translation>trampa en el túnel lateral, o en el túnel al que lleva</translation>
+    </message>
+    <message>
+        <source>two traps in the run, one facing each way</source>
+        <translation>dos trampas en el túnel, una hacia cada lado</translation>
+    </message>
+    <message>
+        <source>No set is proposed for {1}: no mound there shows a fan, no neighbour is near enough, or all lies in a keep-clear area. Look at these mounds again.</source>
+        <translation>No se propone punto para {1}: ningún montículo de ahí muestra abanico, ningún vecino está bastante cerca, o todo queda en un área vedada. Mire otra vez esos montículos.</translation>
+    </message>
+    <message>
+        <source>Nothing was drawn.</source>
+        <translation>No se dibujó nada.</translation>
+    </message>
+    <message>
+        <source>A barrier wants two corners or more; one was drawn.</source>
+        <translation>Una barrera pide dos esquinas o más; se dibujó una.</translation>
+    </message>
+    <message>
+        <source>An area wants three corners or more; one was drawn.</source>
+        <translation>Un área pide tres esquinas o más; se dibujó una.</translation>
+    </message>
+    <message>
+        <source>An area wants three corners or more; two were drawn.</source>
+        <translation>Un área pide tres esquinas o más; se dibujaron dos.</translation>
+    </message>
+    <message>
+        <source>A {1} is one place and has no corners.</source>
+        <translation>Esto ({1}) es un solo lugar y no tiene esquinas.</translation>
+    </message>
+    <message>
+        <source>This {1} has only {2} corners left: remove it whole instead.</source>
+        <translation>A esto ({1}) le quedan solo {2} esquinas: mejor quítelo entero.</translation>
+    </message>
+    <message>
+        <source>A {1} is one place and cannot be split.</source>
+        <translation>Esto ({1}) es un solo lugar y no se puede partir.</translation>
+    </message>
+    <message>
+        <source>The line does not cross the {1} from edge to edge.</source>
+        <translation>La línea no cruza esto ({1}) de lado a lado.</translation>
+    </message>
+    <message>
+        <source>The barrier has no length to be split.</source>
+        <translation>La barrera no tiene largo para partirla.</translation>
+    </message>
+    <message>
+        <source>The barrier ends there: there is nothing to split off.</source>
+        <translation>La barrera termina ahí: no hay nada que partir.</translation>
+    </message>
+    <message>
+        <source>Two areas, or two barriers, can be joined; this is a {1} and the same again.</source>
+        <translation>Se pueden unir dos áreas o dos barreras; aquí hay una cosa ({1}) y otra vez la misma.</translation>
+    </message>
+    <message>
+        <source>Two areas, or two barriers, can be joined; this is a {1} and a {2}.</source>
+        <translation>Se pueden unir dos áreas o dos barreras; aquí hay: {1}, y además: {2}.</translation>
+    </message>
+    <message>
+        <source>The two barriers do not end at one place: move an end to the other&apos;s first.</source>
+        <translation>Las dos barreras no terminan en un mismo lugar: mueva antes un extremo al de la otra.</translation>
+    </message>
+    <message>
+        <source>The two areas do not touch along an edge.</source>
+        <translation>Las dos áreas no se tocan a lo largo de un borde.</translation>
+    </message>
+    <message>
+        <source>Only an area can have a hole.</source>
+        <translation>Solo un área puede tener un hueco.</translation>
+    </message>
+    <message>
+        <source>A hole wants three corners or more.</source>
+        <translation>Un hueco pide tres esquinas o más.</translation>
+    </message>
+    <message>
+        <source>The hole takes the whole area away.</source>
+        <translation>El hueco se lleva toda el área.</translation>
+    </message>
+    <message>
+        <source>The hole lies outside the area.</source>
+        <translation>El hueco está fuera del área.</translation>
+    </message>
+    <message>
+        <source>A band about a line is an area: boundary, keep-clear or untreated.</source>
+        <translation>Una franja alrededor de una línea es un área: límite, área vedada o parcela sin tratar.</translation>
+    </message>
+    <message>
+        <source>A band wants a line of two corners or more and a width above 0.</source>
+        <translation>Una franja pide una línea de dos esquinas o más y un ancho mayor que 0.</translation>
+    </message>
+    <message>
+        <source>A gap wants a width above 0.</source>
+        <translation>Una abertura pide un ancho mayor que 0.</translation>
+    </message>
+    <message>
+        <source>A {1} has no name of its own.</source>
+        <translation>Esto ({1}) no tiene nombre propio.</translation>
+    </message>
+    <message>
+        <source>In this {1} {2}.</source>
+        <translation>En esto ({1}) {2}.</translation>
+    </message>
+    <message>
+        <source>Only an area can be mended.</source>
+        <translation>Solo un área se puede componer.</translation>
+    </message>
+    <message>
+        <source>The outline encloses nothing: remove it, or draw it anew.</source>
+        <translation>El contorno no encierra nada: quítelo o dibújelo de nuevo.</translation>
+    </message>
+    <message>
+        <source>boundary</source>
+        <translation>límite</translation>
+    </message>
+    <message>
+        <source>barrier</source>
+        <translation>barrera</translation>
+    </message>
+    <message>
+        <source>crossing</source>
+        <translation>paso</translation>
+    </message>
+    <message>
+        <source>gate</source>
+        <translation>puerta</translation>
+    </message>
+    <message>
+        <source>keep-clear area</source>
+        <translation>área vedada</translation>
+    </message>
+    <message>
+        <source>untreated piece</source>
+        <translation>parcela sin tratar</translation>
+    </message>
+    <message>
+        <source>{1} and {2} are one system</source>
+        <translation>{1} y {2} son un solo sistema</translation>
+    </message>
+    <message>
+        <source>{1} and {2} are different systems</source>
+        <translation>{1} y {2} son sistemas distintos</translation>
+    </message>
+    <message>
+        <source>a run lies along the drawn line</source>
+        <translation>un túnel va por la línea dibujada</translation>
+    </message>
+    <message>
+        <source>a run joins {1} and {2}</source>
+        <translation>un túnel une {1} y {2}</translation>
+    </message>
+    <message>
+        <source>no run crosses the drawn line</source>
+        <translation>ningún túnel cruza la línea dibujada</translation>
+    </message>
+    <message>
+        <source>{1} is not a gopher&apos;s</source>
+        <translation>{1} no es de tuza</translation>
+    </message>
+    <message>
+        <source>the probe found a run between {1} and {2}</source>
+        <translation>la sonda halló un túnel entre {1} y {2}</translation>
+    </message>
+    <message>
+        <source>the probe found nothing between {1} and {2}</source>
+        <translation>la sonda no halló nada entre {1} y {2}</translation>
+    </message>
+    <message>
+        <source>an animal was caught at {1}</source>
+        <translation>se atrapó un animal en {1}</translation>
+    </message>
+    <message>
+        <source>{1}, likely</source>
+        <translation>{1}, probable</translation>
+    </message>
+    <message>
+        <source>a line of at least two places is expected</source>
+        <translation>se espera una línea de al menos dos lugares</translation>
+    </message>
+    <message>
+        <source>one mark is expected</source>
+        <translation>se espera una marca</translation>
+    </message>
+    <message>
+        <source>two marks are expected</source>
+        <translation>se esperan dos marcas</translation>
+    </message>
+    <message>
+        <source>two different marks are expected</source>
+        <translation>se esperan dos marcas distintas</translation>
+    </message>
+    <message>
+        <source>a strength above 0 is expected</source>
+        <translation>se espera una fuerza mayor que 0</translation>
+    </message>
+    <message>
+        <source>people</source>
+        <translation>personas</translation>
+    </message>
+    <message>
+        <source>pets</source>
+        <translation>mascotas</translation>
+    </message>
+    <message>
+        <source>stock</source>
+        <translation>ganado</translation>
+    </message>
+    <message>
+        <source>wildlife</source>
+        <translation>fauna silvestre</translation>
+    </message>
+    <message>
+        <source>gopher mound</source>
+        <translation>montículo de tuza</translation>
+    </message>
+    <message>
+        <source>surface plug</source>
+        <translation>tapón en la superficie</translation>
+    </message>
+    <message>
+        <source>mole</source>
+        <translation>topo</translation>
+    </message>
+    <message>
+        <source>ground squirrel</source>
+        <translation>ardilla de tierra</translation>
+    </message>
+    <message>
+        <source>vole</source>
+        <translation>ratón de pradera</translation>
+    </message>
+    <message>
+        <source>other</source>
+        <translation>otro</translation>
+    </message>
+    <message>
+        <source>unknown</source>
+        <translation>no se sabe</translation>
+    </message>
+    <message>
+        <source>fresh</source>
+        <translation>fresco</translation>
+    </message>
+    <message>
+        <source>older</source>
+        <translation>más viejo</translation>
+    </message>
+    <message>
+        <source>crushed</source>
+        <translation>aplastado</translation>
+    </message>
+    <message>
+        <source>nothing</source>
+        <translation>nada</translation>
+    </message>
+    <message>
+        <source>found {1}.</source>
+        <translation>se encontró: {1}.</translation>
+    </message>
+    <message>
+        <source>found {1}, expected {2}.</source>
+        <translation>se encontró: {1}; se esperaba: {2}.</translation>
+    </message>
+    <message>
+        <source>a mole&apos;s sign</source>
+        <translation>señal de topo</translation>
+    </message>
+    <message>
+        <source>a ground squirrel&apos;s sign</source>
+        <translation>señal de ardilla de tierra</translation>
+    </message>
+    <message>
+        <source>a vole&apos;s sign</source>
+        <translation>señal de ratón de pradera</translation>
+    </message>
+    <message>
+        <source>marked as something other than a gopher&apos;s mound</source>
+        <translation>marcado como algo que no es montículo de tuza</translation>
+    </message>
+    <message>
+        <source>told not to be a gopher&apos;s</source>
+        <translation>se dijo que no es de tuza</translation>
+    </message>
+    <message>
+        <source>the same mound as {1}</source>
+        <translation>el mismo montículo que {1}</translation>
+    </message>
+    <message>
+        <source>outside the field boundary</source>
+        <translation>fuera del límite del campo</translation>
+    </message>
+    <message>
+        <source>looking for neighbours</source>
+        <translation>buscando vecinos</translation>
+    </message>
+    <message>
+        <source>weighing links</source>
+        <translation>pesando enlaces</translation>
+    </message>
+    <message>
+        <source>joining systems</source>
+        <translation>uniendo sistemas</translation>
+    </message>
+    <message>
+        <source>&quot;{1}&quot; is set aside: it contradicts {2}.</source>
+        <translation>&quot;{1}&quot; se aparta: contradice {2}.</translation>
+    </message>
+    <message>
+        <source>&quot;{1}&quot; is set aside: no run can join the two beside what else is known.</source>
+        <translation>&quot;{1}&quot; se aparta: ningún túnel puede unir los dos junto con lo demás que se sabe.</translation>
+    </message>
+    <message>
+        <source>&quot;{1}&quot; is set aside: no run can join the two beside what else is known: {2}.</source>
+        <translation>&quot;{1}&quot; se aparta: ningún túnel puede unir los dos junto con lo demás que se sabe: {2}.</translation>
+    </message>
+    <message>
+        <source>&quot;{1}&quot; is set aside: the marks cannot be kept apart beside {2}.</source>
+        <translation>&quot;{1}&quot; se aparta: las marcas no se pueden separar junto con {2}.</translation>
+    </message>
+    <message>
+        <source>&quot;{1}&quot; is set aside: a barrier lies between.</source>
+        <translation>&quot;{1}&quot; se aparta: hay una barrera de por medio.</translation>
+    </message>
+    <message>
+        <source>&quot;{1}&quot; is set aside: it would close a ring of runs with {2}.</source>
+        <translation>&quot;{1}&quot; se aparta: cerraría un anillo de túneles con {2}.</translation>
+    </message>
+    <message>
+        <source>&quot;{1}&quot; is set aside: it leaves no way for what else is known.</source>
+        <translation>&quot;{1}&quot; se aparta: no deja camino para lo demás que se sabe.</translation>
+    </message>
+    <message>
+        <source>&quot;{1}&quot; is set aside: it leaves no way for what else is known: {2}.</source>
+        <translation>&quot;{1}&quot; se aparta: no deja camino para lo demás que se sabe: {2}.</translation>
+    </message>
+    <message>
+        <source>drawing networks</source>
+        <translation>sorteando redes</translation>
+    </message>
+    <message>
+        <source>&quot;{1}&quot; is set aside: {2}.</source>
+        <translation>&quot;{1}&quot; se aparta: {2}.</translation>
+    </message>
+    <message>
+        <source>it contradicts &quot;{1}&quot;</source>
+        <translation>contradice &quot;{1}&quot;</translation>
+    </message>
+    <message>
+        <source>no mound that takes part is named {1}</source>
+        <translation>ningún montículo que cuente se llama {1}</translation>
+    </message>
+    <message>
+        <source>fewer than two marks lie beside it</source>
+        <translation>hay menos de dos marcas junto a ella</translation>
+    </message>
+    <message>
+        <source>Mounds stand {1} m from their nearest here, unlike the {2} to {3} m this was built for: take the systems as rough.</source>
+        <translation>Aquí los montículos están a {1} m del más cercano, a diferencia de los {2} a {3} m para los que esto se hizo: tome los sistemas como aproximados.</translation>
+    </message>
+    <message>
+        <source>Distances between neighbours vary by {1} in 100 of their mean here, unlike the {2} to {3} in 100 this was built for: take the systems as rough.</source>
+        <translation>Aquí las distancias entre vecinos varían en {1} de cada 100 de su media, a diferencia de los {2} a {3} de cada 100 para los que esto se hizo: tome los sistemas como aproximados.</translation>
+    </message>
+    <message>
+        <source>The second nearest mound stands {1} times as far as the nearest here, unlike the {2} to {3} times this was built for: take the systems as rough.</source>
+        <translation>Aquí el segundo montículo más cercano está {1} veces más lejos que el primero, a diferencia de las {2} a {3} veces para las que esto se hizo: tome los sistemas como aproximados.</translation>
+    </message>
+    <message>
+        <source>The eighth nearest mound stands {1} times as far as the second here, unlike the {2} to {3} times this was built for: take the systems as rough.</source>
+        <translation>Aquí el octavo montículo más cercano está {1} veces más lejos que el segundo, a diferencia de las {2} a {3} veces para las que esto se hizo: tome los sistemas como aproximados.</translation>
+    </message>
+    <message>
+        <source>A fan was read at {1} in 100 mounds here, unlike the {2} to {3} in 100 this was built for: take the runs and their probe points as rough.</source>
+        <translation>Aquí se leyó abanico en {1} de cada 100 montículos, a diferencia de los {2} a {3} de cada 100 para los que esto se hizo: tome los túneles y sus puntos de sondeo como aproximados.</translation>
+    </message>
+    <message>
+        <source>Of the nearest mounds {1} in 100 lie along a fan&apos;s axis here, unlike the {2} to {3} in 100 this was built for: take the runs and their probe points as rough.</source>
+        <translation>Aquí, de los montículos más cercanos, {1} de cada 100 están en el eje de un abanico, a diferencia de los {2} a {3} de cada 100 para los que esto se hizo: tome los túneles y sus puntos de sondeo como aproximados.</translation>
+    </message>
+    <message>
+        <source>The fans of neighbouring mounds lie along one line by {1} (1: all, 0: as at random) here, unlike the {2} to {3} this was built for: take the runs and their probe points as rough.</source>
+        <translation>Aquí los abanicos de montículos vecinos van en una línea por {1} (1: todos, 0: como al azar), a diferencia de los {2} a {3} para los que esto se hizo: tome los túneles y sus puntos de sondeo como aproximados.</translation>
+    </message>
+    <message>
+        <source>Strings of mounds go on straight by {1} (1: quite straight) here, unlike the {2} to {3} this was built for: take the systems as rough.</source>
+        <translation>Aquí las hileras de montículos siguen derecho por {1} (1: del todo derecho), a diferencia de los {2} a {3} para los que esto se hizo: tome los sistemas como aproximados.</translation>
+    </message>
+    <message>
+        <source>Of the mounds {1} in 100 have no likely neighbour here, unlike the {2} to {3} in 100 this was built for: take the systems as rough.</source>
+        <translation>Aquí, de los montículos, {1} de cada 100 no tienen vecino probable, a diferencia de los {2} a {3} de cada 100 para los que esto se hizo: tome los sistemas como aproximados.</translation>
+    </message>
+    <message>
+        <source>The best links of mounds differ by {1} in strength here, unlike the {2} to {3} this was built for: take the systems as rough.</source>
+        <translation>Aquí los mejores enlaces de los montículos difieren en {1} de fuerza, a diferencia de los {2} a {3} para los que esto se hizo: tome los sistemas como aproximados.</translation>
+    </message>
+    <message>
+        <source>Which mounds are joined is as open as {1} of a coin&apos;s toss here, unlike the {2} to {3} this was built for: take the systems as rough.</source>
+        <translation>Aquí qué montículos van unidos es tan incierto como {1} de un volado, a diferencia de los {2} a {3} para los que esto se hizo: tome los sistemas como aproximados.</translation>
+    </message>
+    <message>
+        <source>A mound has {1} likely neighbours here, unlike the {2} to {3} this was built for: take the systems as rough.</source>
+        <translation>Aquí un montículo tiene {1} vecinos probables, a diferencia de los {2} a {3} para los que esto se hizo: tome los sistemas como aproximados.</translation>
+    </message>
+    <message>
+        <source>The long links between neighbours are {1} times the middle one here, unlike the {2} to {3} times this was built for: take the systems as rough.</source>
+        <translation>Aquí los enlaces largos entre vecinos son {1} veces el de en medio, a diferencia de las {2} a {3} veces para las que esto se hizo: tome los sistemas como aproximados.</translation>
+    </message>
+    <message>
+        <source>Mounds and fans stand here as if strewn at random, unlike the fields this was built for: take the systems as rough.</source>
+        <translation>Aquí montículos y abanicos están como regados al azar, a diferencia de los campos para los que esto se hizo: tome los sistemas como aproximados.</translation>
+    </message>
+    <message>
+        <source>Fans say as little here about where the neighbouring mounds stand as fans at random would, unlike in the fields this was built for: take the runs and their probe points as rough.</source>
+        <translation>Aquí los abanicos dicen tan poco de dónde están los montículos vecinos como lo harían abanicos al azar, a diferencia de los campos para los que esto se hizo: tome los túneles y sus puntos de sondeo como aproximados.</translation>
+    </message>
+    <message>
+        <source>How mounds and fans stand to one another here is, all together, unlike the fields this was built for: take the systems as rough.</source>
+        <translation>La manera en que aquí están montículos y abanicos unos con otros es, en conjunto, distinta de los campos para los que esto se hizo: tome los sistemas como aproximados.</translation>
+    </message>
+    <message>
+        <source>drawing networks of runs</source>
+        <translation>sorteando redes de túneles</translation>
+    </message>
+    <message>
+        <source>finding the systems</source>
+        <translation>hallando los sistemas</translation>
+    </message>
+    <message>
+        <source>{1} ft</source>
+        <translation>{1} pies</translation>
+    </message>
+    <message>
+        <source>{1} ft {2} in</source>
+        <translation>{1} pies {2} pulg</translation>
+    </message>
+    <message>
+        <source>ft</source>
+        <translation>pies</translation>
+    </message>
+    <message>
+        <source>acres</source>
+        <translation>acres</translation>
+    </message>
+    <message>
+        <source>N</source>
+        <translation>N</translation>
+    </message>
+    <message>
+        <source>NNE</source>
+        <translation>NNE</translation>
+    </message>
+    <message>
+        <source>NE</source>
+        <translation>NE</translation>
+    </message>
+    <message>
+        <source>ENE</source>
+        <translation>ENE</translation>
+    </message>
+    <message>
+        <source>E</source>
+        <translation>E</translation>
+    </message>
+    <message>
+        <source>ESE</source>
+        <translation>ESE</translation>
+    </message>
+    <message>
+        <source>SE</source>
+        <translation>SE</translation>
+    </message>
+    <message>
+        <source>SSE</source>
+        <translation>SSE</translation>
+    </message>
+    <message>
+        <source>S</source>
+        <translation>S</translation>
+    </message>
+    <message>
+        <source>SSW</source>
+        <translation>SSO</translation>
+    </message>
+    <message>
+        <source>SW</source>
+        <translation>SO</translation>
+    </message>
+    <message>
+        <source>WSW</source>
+        <translation>OSO</translation>
+    </message>
+    <message>
+        <source>W</source>
+        <translation>O</translation>
+    </message>
+    <message>
+        <source>WNW</source>
+        <translation>ONO</translation>
+    </message>
+    <message>
+        <source>NW</source>
+        <translation>NO</translation>
+    </message>
+    <message>
+        <source>NNW</source>
+        <translation>NNO</translation>
+    </message>
+    <message>
+        <source>only {1} distances to learn from, {2} are needed</source>
+        <translation>solo {1} distancias para aprender; hacen falta {2}</translation>
+    </message>
+    <message>
+        <source>all marks lie on the line walked, which tells nothing of a curve</source>
+        <translation>todas las marcas están en la línea caminada, que no dice nada de una curva</translation>
+    </message>
+    <message>
+        <source>measuring what was seen</source>
+        <translation>midiendo lo que se vio</translation>
+    </message>
+    <message>
+        <source>counting what was not seen</source>
+        <translation>contando lo que no se vio</translation>
+    </message>
+    <message>
+        <source>{1} to {2}</source>
+        <translation>{1} a {2}</translation>
+    </message>
+    <message>
+        <source>{1} in 100</source>
+        <translation>{1} de cada 100</translation>
+    </message>
+    <message>
+        <source>How seeing falls off with distance is a default, about as if all mounds within {1} m of the walker were seen: {2}.</source>
+        <translation>Cómo se va viendo menos con la distancia es un valor supuesto, más o menos como si se vieran todos los montículos a menos de {1} m de quien camina: {2}.</translation>
+    </message>
+    <message>
+        <source>How seeing falls off with distance was learnt from {1} marks of this walk (half-normal curve): as if all mounds within {2} m of the line were seen and none beyond.</source>
+        <translation>Cómo se va viendo menos con la distancia se aprendió de {1} marcas de este recorrido (curva seminormal): como si se vieran todos los montículos a menos de {2} m de la línea y ninguno más allá.</translation>
+    </message>
+    <message>
+        <source>How seeing falls off with distance was learnt from {1} marks of this walk (hazard-rate curve): as if all mounds within {2} m of the line were seen and none beyond.</source>
+        <translation>Cómo se va viendo menos con la distancia se aprendió de {1} marcas de este recorrido (curva de tasa de riesgo): como si se vieran todos los montículos a menos de {2} m de la línea y ninguno más allá.</translation>
+    </message>
+    <message>
+        <source>The curve fits the distances poorly: take what follows as rough.</source>
+        <translation>La curva se ajusta mal a las distancias: tome lo que sigue como aproximado.</translation>
+    </message>
+    <message>
+        <source>{1} of the marks were reached from the mark before, so distances from the line tell little</source>
+        <translation>a {1} de las marcas se llegó desde la marca anterior, así que las distancias a la línea dicen poco</translation>
+    </message>
+    <message>
+        <source>The track has gaps of {1} m in all: they are taken as not walked.</source>
+        <translation>La traza tiene huecos de {1} m en total: se toman como no caminados.</translation>
+    </message>
+    <message>
+        <source>{1} m of the track were faster than a walk: they are taken as not searched.</source>
+        <translation>{1} m de la traza fueron más rápidos que a pie: se toman como no revisados.</translation>
+    </message>
+    <message>
+        <source>On the ground walked about {1} of the mounds were seen; not seen there: {2} mounds ({3}), expected {4}.</source>
+        <translation>En el terreno caminado se vieron cerca de {1} de los montículos; ahí no se vieron: {2} montículos ({3}), se esperan {4}.</translation>
+    </message>
+    <message>
+        <source>On the ground not walked: {1} mounds ({2}), expected {3}; animals: {4}, expected {5}, of which some may be counted already, where works reach across the edge.</source>
+        <translation>En el terreno no caminado: {1} montículos ({2}), se esperan {3}; animales: {4}, se esperan {5}; algunos pueden estar ya contados, donde los túneles pasan el borde.</translation>
+    </message>
+    <message>
+        <source>Of the mounds not seen, {1} are assumed alike with the ground walked, not seen from anywhere; of all mounds in the field {2} were seen.</source>
+        <translation>De los montículos no vistos, {1} se suponen iguales al terreno caminado, sin verse de ningún lado; de todos los montículos del campo se vieron {2}.</translation>
+    </message>
+    <message>
+        <source>Piece {1}, walker {2}</source>
+        <translation>Pieza {1}, persona {2}</translation>
+    </message>
+    <message>
+        <source>Piece {1}</source>
+        <translation>Pieza {1}</translation>
+    </message>
+    <message>
+        <source>Walker {1}</source>
+        <translation>Persona {1}</translation>
+    </message>
+    <message>
+        <source>Walk</source>
+        <translation>Recorrido</translation>
+    </message>
+    <message>
+        <source>The ground falls into {1} pieces between which no way is known: look for a gate or crossing on the spot.</source>
+        <translation>El terreno queda en {1} piezas entre las que no se conoce camino: busque ahí mismo una puerta o un paso.</translation>
+    </message>
+    <message>
+        <source>the year {1}</source>
+        <translation>el año {1}</translation>
+    </message>
+    <message>
+        <source>2025.0 to 2030.0, for which the magnetic model holds</source>
+        <translation>de 2025.0 a 2030.0, para los que vale el modelo magnético</translation>
+    </message>
+    <message>
+        <source>latitude {1}</source>
+        <translation>latitud {1}</translation>
+    </message>
+    <message>
+        <source>degrees from -90 to 90</source>
+        <translation>grados de -90 a 90</translation>
+    </message>
+    <message>
+        <source>longitude {1}</source>
+        <translation>longitud {1}</translation>
+    </message>
+    <message>
+        <source>degrees from -360 to 360</source>
+        <translation>grados de -360 a 360</translation>
+    </message>
+    <message>
+        <source>a height of {1} m</source>
+        <translation>una altura de {1} m</translation>
+    </message>
+    <message>
+        <source>-10,000 to 600,000 m</source>
+        <translation>de -10,000 a 600,000 m</translation>
+    </message>
+    <message>
+        <source>a picture: GeoTIFF, PNG, JPEG, JPEG 2000, GeoPackage or MBTiles</source>
+        <translation>una imagen: GeoTIFF, PNG, JPEG, JPEG 2000, GeoPackage o MBTiles</translation>
+    </message>
+    <message>
+        <source>none of these</source>
+        <translation>ninguna de estas</translation>
+    </message>
+    <message>
+        <source>the name of another file, {1}</source>
+        <translation>el nombre de otro archivo, {1}</translation>
+    </message>
+    <message>
+        <source>a picture that is whole in its own file</source>
+        <translation>una imagen completa en su propio archivo</translation>
+    </message>
+    <message>
+        <source>a picture with at least one band</source>
+        <translation>una imagen con al menos una banda</translation>
+    </message>
+    <message>
+        <source>{1} by {2} pixels</source>
+        <translation>{1} por {2} píxeles</translation>
+    </message>
+    <message>
+        <source>pieces of {1} by {2} pixels of {3} bands</source>
+        <translation>pedazos de {1} por {2} píxeles de {3} bandas</translation>
+    </message>
+    <message>
+        <source>pieces of at most 128 MiB, as tiles have them</source>
+        <translation>pedazos de 128 MiB cuando más, como los tienen las teselas</translation>
+    </message>
+    <message>
+        <source>at most 1.1e9 pixels a side</source>
+        <translation>cuando más 1.1e9 píxeles por lado</translation>
+    </message>
+    <message>
+        <source>at most 2 million pixels a side and 4e11 in all</source>
+        <translation>cuando más 2 millones de píxeles por lado y 4e11 en total</translation>
+    </message>
+    <message>
+        <source>at most 5e8 pixels of a {1}; a GeoTIFF holds more</source>
+        <translation>cuando más 5e8 píxeles de un {1}; un GeoTIFF aguanta más</translation>
+    </message>
+    <message>
+        <source>no band</source>
+        <translation>ninguna banda</translation>
+    </message>
+    <message>
+        <source>several pictures, {1}</source>
+        <translation>varias imágenes, {1}</translation>
+    </message>
+    <message>
+        <source>a picture without a position</source>
+        <translation>una imagen sin posición</translation>
+    </message>
+    <message>
+        <source>its position: a world file beside it, or pairs of places on picture and map</source>
+        <translation>su posición: un archivo de posición junto a ella, o pares de lugares en imagen y mapa</translation>
+    </message>
+    <message>
+        <source>a position with numbers that squeeze the picture into a line or are none</source>
+        <translation>una posición con números que aplastan la imagen en una línea o que no lo son</translation>
+    </message>
+    <message>
+        <source>the size of a pixel in two directions</source>
+        <translation>el tamaño de un píxel en dos direcciones</translation>
+    </message>
+    <message>
+        <source>a placement that squeezes the picture into a line</source>
+        <translation>una colocación que aplasta la imagen en una línea</translation>
+    </message>
+    <message>
+        <source>pairs spread over it</source>
+        <translation>pares repartidos por ella</translation>
+    </message>
+    <message>
+        <source>the code of a reference system of the register, as EPSG:25830</source>
+        <translation>la clave de un sistema de referencia del registro, como EPSG:25830</translation>
+    </message>
+    <message>
+        <source>a .prj beside it that is no definition</source>
+        <translation>un .prj junto a ella que no define nada</translation>
+    </message>
+    <message>
+        <source>the reference system of its position</source>
+        <translation>el sistema de referencia de su posición</translation>
+    </message>
+    <message>
+        <source>a position without a reference system</source>
+        <translation>una posición sin sistema de referencia</translation>
+    </message>
+    <message>
+        <source>a reference system that no way leads to from longitude and latitude</source>
+        <translation>un sistema de referencia al que no se llega desde longitud y latitud</translation>
+    </message>
+    <message>
+        <source>a picture that lies nowhere near the field</source>
+        <translation>una imagen que no está ni cerca del campo</translation>
+    </message>
+    <message>
+        <source>a picture of the field&apos;s ground</source>
+        <translation>una imagen del terreno del campo</translation>
+    </message>
+    <message>
+        <source>a picture with one band of colour or three, of whole numbers or fractions</source>
+        <translation>una imagen con una banda de color o tres, de números enteros o con fracciones</translation>
+    </message>
+    <message>
+        <source>a picture without a band of colour</source>
+        <translation>una imagen sin banda de color</translation>
+    </message>
+    <message>
+        <source>complex numbers</source>
+        <translation>números complejos</translation>
+    </message>
+    <message>
+        <source>a file that is gone or has changed</source>
+        <translation>un archivo que ya no está o que cambió</translation>
+    </message>
+    <message>
+        <source>the picture that was opened</source>
+        <translation>la imagen que se abrió</translation>
+    </message>
+    <message>
+        <source>reducing the picture</source>
+        <translation>reduciendo la imagen</translation>
+    </message>
+    <message>
+        <source>a request to stop</source>
+        <translation>una petición de parar</translation>
+    </message>
+    <message>
+        <source>a copy that could not be written</source>
+        <translation>una copia que no se pudo escribir</translation>
+    </message>
+    <message>
+        <source>a reference system that no way leads to</source>
+        <translation>un sistema de referencia al que no se llega</translation>
+    </message>
+    <message>
+        <source>a short text beside the picture</source>
+        <translation>un texto corto junto a la imagen</translation>
+    </message>
+    <message>
+        <source>something that is no plain file</source>
+        <translation>algo que no es un archivo común</translation>
+    </message>
+    <message>
+        <source>a file over 64 KiB</source>
+        <translation>un archivo de más de 64 KiB</translation>
+    </message>
+    <message>
+        <source>a file that cannot be read</source>
+        <translation>un archivo que no se puede leer</translation>
+    </message>
+    <message>
+        <source>line {1}</source>
+        <translation>línea {1}</translation>
+    </message>
+    <message>
+        <source>a number</source>
+        <translation>un número</translation>
+    </message>
+    <message>
+        <source>{1} numbers</source>
+        <translation>{1} números</translation>
+    </message>
+    <message>
+        <source>six numbers, one a line</source>
+        <translation>seis números, uno por línea</translation>
+    </message>
+    <message>
+        <source>numbers that squeeze the picture into a line</source>
+        <translation>números que aplastan la imagen en una línea</translation>
+    </message>
+    <message>
+        <source>an answer was not understood ({1} to {2}); the finding counts as open</source>
+        <translation>una respuesta no se entendió ({1} a {2}); la observación cuenta como abierta</translation>
+    </message>
+    <message>
+        <source>what was answered to {1} was not understood ({2}); the finding is open again</source>
+        <translation>lo que se contestó a {1} no se entendió ({2}); la observación queda abierta otra vez</translation>
+    </message>
+    <message>
+        <source>what was answered to {1} was not understood ({2}); the finding stays refused</source>
+        <translation>lo que se contestó a {1} no se entendió ({2}); la observación sigue rechazada</translation>
+    </message>
+    <message>
+        <source>what was recorded before the mark was mended was not understood ({1}); the mark counts as recorded as it stands</source>
+        <translation>lo anotado antes de corregir la marca no se entendió ({1}); la marca cuenta como anotada tal como está</translation>
+    </message>
+    <message>
+        <source>a second answer to {1}; it counts</source>
+        <translation>una segunda respuesta a {1}; es la que cuenta</translation>
+    </message>
+    <message>
+        <source>a correction of notes has no words that it is about; it is not used</source>
+        <translation>una corrección de notas no tiene las palabras de que trata; no se usa</translation>
+    </message>
+    <message>
+        <source>what was said of systems cannot be told from {1}; it is not used</source>
+        <translation>lo que se dijo de sistemas no se saca de {1}; no se usa</translation>
+    </message>
+    <message>
+        <source>what was said of systems is not whole: {1}; it is not used</source>
+        <translation>lo que se dijo de sistemas no está completo: {1}; no se usa</translation>
+    </message>
+    <message>
+        <source>a finding of coordinates was not understood ({1}); its marks stay as they are</source>
+        <translation>una observación de coordenadas no se entendió ({1}); sus marcas quedan como están</translation>
+    </message>
+    <message>
+        <source>it is not at one point</source>
+        <translation>no está en un solo punto</translation>
+    </message>
+    <message>
+        <source>its coordinates look wrong, see the finding</source>
+        <translation>sus coordenadas se ven mal, vea la observación</translation>
+    </message>
+    <message>
+        <source>No place on the earth has a latitude beyond 90 degrees.</source>
+        <translation>Ningún lugar de la tierra tiene latitud de más de 90 grados.</translation>
+    </message>
+    <message>
+        <source>Read as degrees and minutes the marks of the file, now {1} from end to end, come together, and no minute is 60 or more.</source>
+        <translation>Leídas como grados y minutos, las marcas del archivo, ahora de {1} de punta a punta, se juntan, y ningún minuto es 60 o más.</translation>
+    </message>
+    <message>
+        <source>As they stand the marks lie {1} from everything else that is known of the field; changed so, they lie on it.</source>
+        <translation>Como están, las marcas quedan a {1} de todo lo demás que se sabe del campo; cambiadas así, quedan en él.</translation>
+    </message>
+    <message>
+        <source>As they stand the marks lie {1} from what else was read; changed so, they lie on it, and no minute is 60 or more.</source>
+        <translation>Como están, las marcas quedan a {1} de lo demás que se leyó; cambiadas así, quedan ahí, y ningún minuto es 60 o más.</translation>
+    </message>
+    <message>
+        <source>Where the marks stand no pocket gophers live; changed so, they lie in North or Central America, where they do.</source>
+        <translation>Donde están las marcas no viven tuzas; cambiadas así, quedan en América del Norte o Central, donde sí viven.</translation>
+    </message>
+    <message>
+        <source>Its track is drawn with the same change.</source>
+        <translation>Su traza se dibuja con el mismo cambio.</translation>
+    </message>
+    <message>
+        <source>As it stands the mark lies {1} from the others; changed so, it lies among them.</source>
+        <translation>Como está, la marca queda a {1} de las demás; cambiada así, queda entre ellas.</translation>
+    </message>
+    <message>
+        <source>latitude and longitude look exchanged</source>
+        <translation>latitud y longitud parecen cambiadas una por otra</translation>
+    </message>
+    <message>
+        <source>the sign of the longitude (east or west) looks lost</source>
+        <translation>el signo de la longitud (este u oeste) parece perdido</translation>
+    </message>
+    <message>
+        <source>the sign of the latitude (north or south) looks lost</source>
+        <translation>el signo de la latitud (norte o sur) parece perdido</translation>
+    </message>
+    <message>
+        <source>the signs of latitude and longitude look lost</source>
+        <translation>los signos de latitud y longitud parecen perdidos</translation>
+    </message>
+    <message>
+        <source>latitude and longitude look exchanged, and the sign of the longitude (east or west) lost</source>
+        <translation>latitud y longitud parecen cambiadas una por otra, y perdido el signo de la longitud (este u oeste)</translation>
+    </message>
+    <message>
+        <source>degrees and minutes look read as decimal degrees</source>
+        <translation>grados y minutos parecen leídos como grados decimales</translation>
+    </message>
+    <message>
+        <source>with latitude and longitude exchanged</source>
+        <translation>con latitud y longitud cambiadas una por otra</translation>
+    </message>
+    <message>
+        <source>with the longitude&apos;s sign turned</source>
+        <translation>con el signo de la longitud al revés</translation>
+    </message>
+    <message>
+        <source>with the latitude&apos;s sign turned</source>
+        <translation>con el signo de la latitud al revés</translation>
+    </message>
+    <message>
+        <source>with both signs turned</source>
+        <translation>con los dos signos al revés</translation>
+    </message>
+    <message>
+        <source>with latitude and longitude exchanged and the longitude&apos;s sign turned</source>
+        <translation>con latitud y longitud cambiadas una por otra y el signo de la longitud al revés</translation>
+    </message>
+    <message>
+        <source>read as degrees and minutes</source>
+        <translation>leído como grados y minutos</translation>
+    </message>
+    <message>
+        <source>Of {1} marks of {2} {3}; the first was written as latitude {4}, longitude {5}.</source>
+        <translation>En {1} marcas de {2}: {3}; la primera estaba escrita con latitud {4}, longitud {5}.</translation>
+    </message>
+    <message>
+        <source>Of {1} of {2} {3}; it was written as latitude {4}, longitude {5}.</source>
+        <translation>En {1} de {2}: {3}; estaba escrita con latitud {4}, longitud {5}.</translation>
+    </message>
+    <message>
+        <source>Take them back at the place where they stand now, {1}; until then they take no part.</source>
+        <translation>Tómelas de vuelta en el lugar donde están ahora, {1}; hasta entonces no cuentan.</translation>
+    </message>
+    <message>
+        <source>Take it back at the place where it stands now, {1}; until then it takes no part.</source>
+        <translation>Tómela de vuelta en el lugar donde está ahora, {1}; hasta entonces no cuenta.</translation>
+    </message>
+    <message>
+        <source>more than 1,000 cells in a row</source>
+        <translation>más de 1,000 celdas en una fila</translation>
+    </message>
+    <message>
+        <source>a table of marks</source>
+        <translation>una tabla de marcas</translation>
+    </message>
+    <message>
+        <source>a quotation mark that is never closed</source>
+        <translation>unas comillas que nunca se cierran</translation>
+    </message>
+    <message>
+        <source>a cell with both of them</source>
+        <translation>una celda con las dos</translation>
+    </message>
+    <message>
+        <source>a cell longer than 64 KiB</source>
+        <translation>una celda de más de 64 KiB</translation>
+    </message>
+    <message>
+        <source>a mark&apos;s short note</source>
+        <translation>la nota corta de una marca</translation>
+    </message>
+    <message>
+        <source>more than 2,000,000 rows</source>
+        <translation>más de 2,000,000 de filas</translation>
+    </message>
+    <message>
+        <source>the marks of one field</source>
+        <translation>las marcas de un campo</translation>
+    </message>
+    <message>
+        <source>the mark has no name; such marks are called M001, M002 and so on, in order</source>
+        <translation>la marca no tiene nombre; esas marcas se llaman M001, M002 y así, en orden</translation>
+    </message>
+    <message>
+        <source>the name {1} is used before; the mark is called {2}</source>
+        <translation>el nombre {1} ya se usó; la marca se llama {2}</translation>
+    </message>
+    <message>
+        <source>{1} marks of the file are there already; they are not added again</source>
+        <translation>{1} marcas del archivo ya están; no se agregan otra vez</translation>
+    </message>
+    <message>
+        <source>{1}; set aside until answered</source>
+        <translation>{1}; apartado hasta que se conteste</translation>
+    </message>
+    <message>
+        <source>a field at least one degree from a pole</source>
+        <translation>un campo a un grado por lo menos de un polo</translation>
+    </message>
+    <message>
+        <source>a place at {1}, {2} km from the middle of the field</source>
+        <translation>un lugar en {1}, a {2} km del centro del campo</translation>
+    </message>
+    <message>
+        <source>one field, within 50 km of its middle at {1}</source>
+        <translation>un solo campo, a menos de 50 km de su centro en {1}</translation>
+    </message>
+    <message>
+        <source>the field boundary</source>
+        <translation>el límite del campo</translation>
+    </message>
+    <message>
+        <source>a barrier</source>
+        <translation>una barrera</translation>
+    </message>
+    <message>
+        <source>a keep-clear area</source>
+        <translation>un área vedada</translation>
+    </message>
+    <message>
+        <source>an untreated piece</source>
+        <translation>una parcela sin tratar</translation>
+    </message>
+    <message>
+        <source>a crossing or gate</source>
+        <translation>un paso o una puerta</translation>
+    </message>
+    <message>
+        <source>{1} stretches of track lead more than 50 km from the field; they are not used</source>
+        <translation>{1} tramos de traza van a más de 50 km del campo; no se usan</translation>
+    </message>
+    <message>
+        <source>{1} point</source>
+        <translation>{1} punto</translation>
+    </message>
+    <message>
+        <source>{1} points</source>
+        <translation>{1} puntos</translation>
+    </message>
+    <message>
+        <source>taken as marks, as they carry notes of mounds: {1} of a route</source>
+        <translation>tomados como marcas, porque llevan notas de montículos: {1} de una ruta</translation>
+    </message>
+    <message>
+        <source>not used, as they carry no note of a mound: {1} of a route</source>
+        <translation>no se usan, porque no llevan nota de un montículo: {1} de una ruta</translation>
+    </message>
+    <message>
+        <source>the file has no waypoints, so no mounds</source>
+        <translation>el archivo no tiene puntos marcados, así que no hay montículos</translation>
+    </message>
+    <message>
+        <source>the photograph belongs to a mark that names it; it is no mark of its own</source>
+        <translation>la fotografía es de una marca que la nombra; no es marca por sí misma</translation>
+    </message>
+    <message>
+        <source>and {1} more</source>
+        <translation>y {1} más</translation>
+    </message>
+    <message>
+        <source>{1} further findings are not listed</source>
+        <translation>{1} avisos más no se muestran</translation>
+    </message>
+    <message>
+        <source>layer {1}</source>
+        <translation>capa {1}</translation>
+    </message>
+    <message>
+        <source>the layer has no shapes; it is not used</source>
+        <translation>la capa no tiene formas; no se usa</translation>
+    </message>
+    <message>
+        <source>a feature without a shape</source>
+        <translation>un elemento sin forma</translation>
+    </message>
+    <message>
+        <source>a point, a line or a polygon</source>
+        <translation>un punto, una línea o un polígono</translation>
+    </message>
+    <message>
+        <source>the time {1} was not understood</source>
+        <translation>la hora {1} no se entendió</translation>
+    </message>
+    <message>
+        <source>its points are taken as mounds</source>
+        <translation>sus puntos se toman como montículos</translation>
+    </message>
+    <message>
+        <source>its points are not used</source>
+        <translation>sus puntos no se usan</translation>
+    </message>
+    <message>
+        <source>its lines are taken as walks</source>
+        <translation>sus líneas se toman como recorridos</translation>
+    </message>
+    <message>
+        <source>its lines are taken as barriers</source>
+        <translation>sus líneas se toman como barreras</translation>
+    </message>
+    <message>
+        <source>its lines are not used</source>
+        <translation>sus líneas no se usan</translation>
+    </message>
+    <message>
+        <source>its polygons are taken as the field boundary</source>
+        <translation>sus polígonos se toman como el límite del campo</translation>
+    </message>
+    <message>
+        <source>its polygons are taken as keep-clear areas</source>
+        <translation>sus polígonos se toman como áreas vedadas</translation>
+    </message>
+    <message>
+        <source>its polygons are not used</source>
+        <translation>sus polígonos no se usan</translation>
+    </message>
+    <message>
+        <source>the column {1} is not used</source>
+        <translation>la columna {1} no se usa</translation>
+    </message>
+    <message>
+        <source>a file of another kind</source>
+        <translation>un archivo de otro tipo</translation>
+    </message>
+    <message>
+        <source>a file of layers</source>
+        <translation>un archivo de capas</translation>
+    </message>
+    <message>
+        <source>a file without a layer of shapes</source>
+        <translation>un archivo sin capa de formas</translation>
+    </message>
+    <message>
+        <source>points, lines or polygons of a field</source>
+        <translation>puntos, líneas o polígonos de un campo</translation>
+    </message>
+    <message>
+        <source>an SQLite data base</source>
+        <translation>una base de datos SQLite</translation>
+    </message>
+    <message>
+        <source>a JSON text</source>
+        <translation>un texto JSON</translation>
+    </message>
+    <message>
+        <source>a GPX file</source>
+        <translation>un archivo GPX</translation>
+    </message>
+    <message>
+        <source>reading the walk</source>
+        <translation>leyendo el recorrido</translation>
+    </message>
+    <message>
+        <source>an error while reading</source>
+        <translation>un error al leer</translation>
+    </message>
+    <message>
+        <source>a readable file</source>
+        <translation>un archivo que se pueda leer</translation>
+    </message>
+    <message>
+        <source>a note that is only a date or time is not used</source>
+        <translation>una nota que es solo fecha u hora no se usa</translation>
+    </message>
+    <message>
+        <source>the receiver had no fix at this mark; its place is taken as good to 5 m only</source>
+        <translation>el receptor no tenía posición en esta marca; su lugar se toma como bueno solo a 5 m</translation>
+    </message>
+    <message>
+        <source>the note counts {1} mounds; the mark is taken as one, where it stands</source>
+        <translation>la nota cuenta {1} montículos; la marca se toma como uno, donde está</translation>
+    </message>
+    <message>
+        <source>note</source>
+        <translation>nota</translation>
+    </message>
+    <message>
+        <source>in the note, {1} was not understood</source>
+        <translation>en la nota, {1} no se entendió</translation>
+    </message>
+    <message>
+        <source>{1} The mound is used without a fan</source>
+        <translation>{1} El montículo se usa sin abanico</translation>
+    </message>
+    <message>
+        <source>the fan is told by the clock and the track does not tell the walking direction here; the mound is used without a fan</source>
+        <translation>el abanico se dice por el reloj y la traza no dice aquí hacia dónde se caminaba; el montículo se usa sin abanico</translation>
+    </message>
+    <message>
+        <source>fans told by the clock are turned into bearings by the walking direction at the mark</source>
+        <translation>los abanicos dichos por el reloj se pasan a rumbos con la dirección en que se caminaba en la marca</translation>
+    </message>
+    <message>
+        <source>the {1} says {2}, but the mark is taken as {3}</source>
+        <translation>{1}: dice {2}, pero la marca se toma como {3}</translation>
+    </message>
+    <message>
+        <source>the {1} {2} is that of a thing; it takes no part as a mound</source>
+        <translation>{1}: {2} es de una cosa; no cuenta como montículo</translation>
+    </message>
+    <message>
+        <source>type</source>
+        <translation>tipo</translation>
+    </message>
+    <message>
+        <source>the type {1} tells nothing of a mound; it is not used</source>
+        <translation>el tipo {1} no dice nada de un montículo; no se usa</translation>
+    </message>
+    <message>
+        <source>name</source>
+        <translation>nombre</translation>
+    </message>
+    <message>
+        <source>a name like this could mean a fan bearing; only a note, or a name with the word fan, is read as one</source>
+        <translation>un nombre así podría ser el rumbo de un abanico; solo se lee como tal una nota, o un nombre con la palabra abanico</translation>
+    </message>
+    <message>
+        <source>symbol</source>
+        <translation>símbolo</translation>
+    </message>
+    <message>
+        <source>the symbol {1} tells nothing of a mound; it is not used</source>
+        <translation>el símbolo {1} no dice nada de un montículo; no se usa</translation>
+    </message>
+    <message>
+        <source>waypoint {1}</source>
+        <translation>punto marcado {1}</translation>
+    </message>
+    <message>
+        <source>a document type declaration</source>
+        <translation>una declaración de tipo de documento</translation>
+    </message>
+    <message>
+        <source>a GPX file without one (declared entities are never read)</source>
+        <translation>un archivo GPX sin ella (las entidades declaradas nunca se leen)</translation>
+    </message>
+    <message>
+        <source>an empty file</source>
+        <translation>un archivo vacío</translation>
+    </message>
+    <message>
+        <source>XML that cannot be read ({1})</source>
+        <translation>XML que no se puede leer ({1})</translation>
+    </message>
+    <message>
+        <source>a well-formed GPX file</source>
+        <translation>un archivo GPX bien formado</translation>
+    </message>
+    <message>
+        <source>elements nested more than {1} deep</source>
+        <translation>elementos anidados a más de {1} de hondo</translation>
+    </message>
+    <message>
+        <source>a document of kind {1}</source>
+        <translation>un documento de tipo {1}</translation>
+    </message>
+    <message>
+        <source>a GPX file of version 1.0 or 1.1</source>
+        <translation>un archivo GPX de la versión 1.0 o 1.1</translation>
+    </message>
+    <message>
+        <source>the file does not say its GPX version; read as 1.1</source>
+        <translation>el archivo no dice su versión de GPX; se lee como 1.1</translation>
+    </message>
+    <message>
+        <source>GPX version {1}</source>
+        <translation>GPX versión {1}</translation>
+    </message>
+    <message>
+        <source>version 1.0 or 1.1</source>
+        <translation>la versión 1.0 o 1.1</translation>
+    </message>
+    <message>
+        <source>a text longer than 64 KiB</source>
+        <translation>un texto de más de 64 KiB</translation>
+    </message>
+    <message>
+        <source>a number of degrees from -{1} to {1}</source>
+        <translation>un número de grados de -{1} a {1}</translation>
+    </message>
+    <message>
+        <source>no {1}</source>
+        <translation>falta {1}</translation>
+    </message>
+    <message>
+        <source>more than 2,000,000 waypoints</source>
+        <translation>más de 2,000,000 de puntos marcados</translation>
+    </message>
+    <message>
+        <source>route point {1}</source>
+        <translation>punto de ruta {1}</translation>
+    </message>
+    <message>
+        <source>the {1} {2} was not understood</source>
+        <translation>{1}: {2} no se entendió</translation>
+    </message>
+    <message>
+        <source>elevation</source>
+        <translation>altura</translation>
+    </message>
+    <message>
+        <source>number of satellites</source>
+        <translation>número de satélites</translation>
+    </message>
+    <message>
+        <source>more than 20,000,000 track points</source>
+        <translation>más de 20,000,000 de puntos de traza</translation>
+    </message>
+    <message>
+        <source>the walks of one field</source>
+        <translation>los recorridos de un campo</translation>
+    </message>
+    <message>
+        <source>track point {1}</source>
+        <translation>punto de traza {1}</translation>
+    </message>
+    <message>
+        <source>a track point&apos;s latitude lies beyond 90 degrees; its latitude and longitude are taken as exchanged</source>
+        <translation>la latitud de un punto de la traza pasa de 90 grados; su latitud y longitud se toman cambiadas una por otra</translation>
+    </message>
+    <message>
+        <source>a track point&apos;s time was not understood; it has none</source>
+        <translation>la hora de un punto de la traza no se entendió; no tiene hora</translation>
+    </message>
+    <message>
+        <source>a walk, table, photograph or layer file</source>
+        <translation>un archivo de recorrido, tabla, fotografía o capa</translation>
+    </message>
+    <message>
+        <source>{1} on this computer</source>
+        <translation>{1} en esta computadora</translation>
+    </message>
+    <message>
+        <source>a name that leads to a network or into another file</source>
+        <translation>un nombre que lleva a una red o adentro de otro archivo</translation>
+    </message>
+    <message>
+        <source>no such file</source>
+        <translation>no existe el archivo</translation>
+    </message>
+    <message>
+        <source>a file that cannot be reached ({1})</source>
+        <translation>un archivo al que no se llega ({1})</translation>
+    </message>
+    <message>
+        <source>a folder</source>
+        <translation>una carpeta</translation>
+    </message>
+    <message>
+        <source>a device or pipe</source>
+        <translation>un dispositivo o una tubería</translation>
+    </message>
+    <message>
+        <source>a file over {1} MiB</source>
+        <translation>un archivo de más de {1} MiB</translation>
+    </message>
+    <message>
+        <source>the files of one field</source>
+        <translation>los archivos de un campo</translation>
+    </message>
+    <message>
+        <source>a file that may not be opened</source>
+        <translation>un archivo que no se deja abrir</translation>
+    </message>
+    <message>
+        <source>a file that starts with {1}</source>
+        <translation>un archivo que empieza con {1}</translation>
+    </message>
+    <message>
+        <source>the correction of {1} is of the walk {2}, which is not there; it is not used</source>
+        <translation>la corrección de {1} es del recorrido {2}, que no está; no se usa</translation>
+    </message>
+    <message>
+        <source>the mend of {1} moves a mark away from the field; the finding is open again</source>
+        <translation>el arreglo de {1} saca una marca del campo; la observación queda abierta otra vez</translation>
+    </message>
+    <message>
+        <source>the mend of {1} moves a mark away from the field; the finding stays refused</source>
+        <translation>el arreglo de {1} saca una marca del campo; la observación sigue rechazada</translation>
+    </message>
+    <message>
+        <source>the answer to {1} names the mark {2}, which is not there; it is kept for the others</source>
+        <translation>la respuesta a {1} nombra la marca {2}, que no está; se guarda para las demás</translation>
+    </message>
+    <message>
+        <source>the finding {1} is of marks or a place that are not there; it is not used</source>
+        <translation>la observación {1} es de marcas o de un lugar que no están; no se usa</translation>
+    </message>
+    <message>
+        <source>the recorded place of the mark lies away from the field; it counts as recorded where it stands</source>
+        <translation>el lugar anotado de la marca queda lejos del campo; cuenta como anotada donde está</translation>
+    </message>
+    <message>
+        <source>the mark&apos;s row says something else than what was recorded and answered; the row counts, as a mend of your own that can be taken back</source>
+        <translation>la fila de la marca dice otra cosa que lo anotado y contestado; cuenta la fila, como un arreglo de usted que se puede quitar</translation>
+    </message>
+    <message>
+        <source>a place that is no number</source>
+        <translation>un lugar que no es número</translation>
+    </message>
+    <message>
+        <source>longitude and latitude in degrees</source>
+        <translation>longitud y latitud en grados</translation>
+    </message>
+    <message>
+        <source>a place at {1}, {2}</source>
+        <translation>un lugar en {1}, {2}</translation>
+    </message>
+    <message>
+        <source>a longitude from -180 to 180 and a latitude from -90 to 90</source>
+        <translation>una longitud de -180 a 180 y una latitud de -90 a 90</translation>
+    </message>
+    <message>
+        <source>a ring of {1} places</source>
+        <translation>un anillo de {1} lugares</translation>
+    </message>
+    <message>
+        <source>at least three</source>
+        <translation>al menos tres</translation>
+    </message>
+    <message>
+        <source>a shape of kind {1}</source>
+        <translation>una forma de tipo {1}</translation>
+    </message>
+    <message>
+        <source>points, lines or polygons</source>
+        <translation>puntos, líneas o polígonos</translation>
+    </message>
+    <message>
+        <source>a polygon that crosses itself and cannot be repaired</source>
+        <translation>un polígono que se cruza a sí mismo y no se puede componer</translation>
+    </message>
+    <message>
+        <source>a simple polygon</source>
+        <translation>un polígono simple</translation>
+    </message>
+    <message>
+        <source>the polygon crosses or touches itself; it was repaired, look at it on the map</source>
+        <translation>el polígono se cruza o se toca a sí mismo; se compuso, mírelo en el mapa</translation>
+    </message>
+    <message>
+        <source>more than 2,000,000 features</source>
+        <translation>más de 2,000,000 de elementos</translation>
+    </message>
+    <message>
+        <source>the layers of one field</source>
+        <translation>las capas de un campo</translation>
+    </message>
+    <message>
+        <source>something that cannot be read ({1})</source>
+        <translation>algo que no se puede leer ({1})</translation>
+    </message>
+    <message>
+        <source>an undamaged layer</source>
+        <translation>una capa sin daño</translation>
+    </message>
+    <message>
+        <source>no reference system</source>
+        <translation>ningún sistema de referencia</translation>
+    </message>
+    <message>
+        <source>the reference system {1}</source>
+        <translation>el sistema de referencia {1}</translation>
+    </message>
+    <message>
+        <source>one that says where on the earth the coordinates lie, such as WGS 84</source>
+        <translation>uno que diga en qué parte de la tierra están las coordenadas, como WGS 84</translation>
+    </message>
+    <message>
+        <source>one that can be turned into longitude and latitude</source>
+        <translation>uno que se pueda pasar a longitud y latitud</translation>
+    </message>
+    <message>
+        <source>{1}, feature {2}</source>
+        <translation>{1}, elemento {2}</translation>
+    </message>
+    <message>
+        <source>coordinates that their reference system has no place for</source>
+        <translation>coordenadas para las que su sistema de referencia no tiene lugar</translation>
+    </message>
+    <message>
+        <source>coordinates of a field</source>
+        <translation>coordenadas de un campo</translation>
+    </message>
+    <message>
+        <source>a file of another kind inside</source>
+        <translation>adentro, un archivo de otro tipo</translation>
+    </message>
+    <message>
+        <source>the library that reads the file says: {1}</source>
+        <translation>la biblioteca que lee el archivo dice: {1}</translation>
+    </message>
+    <message>
+        <source>reading the layers</source>
+        <translation>leyendo las capas</translation>
+    </message>
+    <message>
+        <source>a GeoPackage with layers</source>
+        <translation>un GeoPackage con capas</translation>
+    </message>
+    <message>
+        <source>a KML file with placemarks</source>
+        <translation>un archivo KML con lugares</translation>
+    </message>
+    <message>
+        <source>a Shapefile</source>
+        <translation>un Shapefile</translation>
+    </message>
+    <message>
+        <source>a FlatGeobuf layer</source>
+        <translation>una capa FlatGeobuf</translation>
+    </message>
+    <message>
+        <source>GeoJSON features</source>
+        <translation>elementos GeoJSON</translation>
+    </message>
+    <message>
+        <source>a KML file over 64 MiB</source>
+        <translation>un archivo KML de más de 64 MiB</translation>
+    </message>
+    <message>
+        <source>a GeoJSON file over 64 MiB</source>
+        <translation>un archivo GeoJSON de más de 64 MiB</translation>
+    </message>
+    <message>
+        <source>the ground of one field</source>
+        <translation>el terreno de un campo</translation>
+    </message>
+    <message>
+        <source>a Shapefile without {1} beside it</source>
+        <translation>un Shapefile sin {1} a su lado</translation>
+    </message>
+    <message>
+        <source>all its parts: .shp, .shx, .dbf and .prj</source>
+        <translation>todas sus partes: .shp, .shx, .dbf y .prj</translation>
+    </message>
+    <message>
+        <source>a KML file without one (declared entities are never read)</source>
+        <translation>un archivo KML sin ella (las entidades declaradas nunca se leen)</translation>
+    </message>
+    <message>
+        <source>The fan of one mark is turned by {1}, the declination at the walk&apos;s place and time.</source>
+        <translation>El abanico de una marca se gira {1}, la declinación en el lugar y la hora del recorrido.</translation>
+    </message>
+    <message>
+        <source>The fan of one mark is turned by {1}, the declination at the walk&apos;s place in the middle of 2027, since its marks have no times.</source>
+        <translation>El abanico de una marca se gira {1}, la declinación en el lugar del recorrido a mediados de 2027, porque sus marcas no tienen hora.</translation>
+    </message>
+    <message>
+        <source>The fans of {1} marks are turned by {2}, the declination at the walk&apos;s place and time.</source>
+        <translation>Los abanicos de {1} marcas se giran {2}, la declinación en el lugar y la hora del recorrido.</translation>
+    </message>
+    <message>
+        <source>The fans of {1} marks are turned by {2}, the declination at the walk&apos;s place in the middle of 2027, since its marks have no times.</source>
+        <translation>Los abanicos de {1} marcas se giran {2}, la declinación en el lugar del recorrido a mediados de 2027, porque sus marcas no tienen hora.</translation>
+    </message>
+    <message>
+        <source>the note doubts itself; it is taken as it stands</source>
+        <translation>la nota duda de sí misma; se toma como está</translation>
+    </message>
+    <message>
+        <source>hit</source>
+        <translation>acierto</translation>
+    </message>
+    <message>
+        <source>untold</source>
+        <translation>sin decir</translation>
+    </message>
+    <message>
+        <source>{1} o&apos;clock</source>
+        <translation>las {1}</translation>
+    </message>
+    <message>
+        <source>the bearing {1} is not within 0 to 360; no fan is taken from it</source>
+        <translation>el rumbo {1} no está entre 0 y 360; no se toma abanico de él</translation>
+    </message>
+    <message>
+        <source>no bearing: {1}</source>
+        <translation>ningún rumbo: {1}</translation>
+    </message>
+    <message>
+        <source>fan {1} magnetic</source>
+        <translation>abanico {1} magnético</translation>
+    </message>
+    <message>
+        <source>fan {1} true</source>
+        <translation>abanico {1} verdadero</translation>
+    </message>
+    <message>
+        <source>fan {1}</source>
+        <translation>abanico {1}</translation>
+    </message>
+    <message>
+        <source>{1}, from the plug at {2}</source>
+        <translation>{1}, por el tapón en {2}</translation>
+    </message>
+    <message>
+        <source>the fan is noted as a range; its middle, {1}, is used</source>
+        <translation>el abanico está anotado como intervalo; se usa su medio, {1}</translation>
+    </message>
+    <message>
+        <source>the fan and the plug do not lie opposite each other; the first noted is used</source>
+        <translation>el abanico y el tapón no quedan uno frente al otro; se usa el primero anotado</translation>
+    </message>
+    <message>
+        <source>a second fan, {1}, is noted; the first is used</source>
+        <translation>hay anotado un segundo abanico, {1}; se usa el primero</translation>
+    </message>
+    <message>
+        <source>fan at {1}, from the plug</source>
+        <translation>abanico a {1}, por el tapón</translation>
+    </message>
+    <message>
+        <source>fan at {1}</source>
+        <translation>abanico a {1}</translation>
+    </message>
+    <message>
+        <source>a second fan, at {1}, is noted; the first is used</source>
+        <translation>hay anotado un segundo abanico, a {1}; se usa el primero</translation>
+    </message>
+    <message>
+        <source>no fan</source>
+        <translation>sin abanico</translation>
+    </message>
+    <message>
+        <source>the note tells of a hit and of none; it is taken as a hit</source>
+        <translation>la nota habla de acierto y de nada; se toma como acierto</translation>
+    </message>
+    <message>
+        <source>probed</source>
+        <translation>sondeado</translation>
+    </message>
+    <message>
+        <source>{1}, {2} deep</source>
+        <translation>{1}, a {2} de hondo</translation>
+    </message>
+    <message>
+        <source>{1}, {2} from the plug</source>
+        <translation>{1}, a {2} del tapón</translation>
+    </message>
+    <message>
+        <source>{1} mound</source>
+        <translation>{1} montículo</translation>
+    </message>
+    <message>
+        <source>{1} mounds</source>
+        <translation>{1} montículos</translation>
+    </message>
+    <message>
+        <source>a second count, {1}, is noted; the first is used</source>
+        <translation>hay anotada una segunda cuenta, {1}; se usa la primera</translation>
+    </message>
+    <message>
+        <source>both {1} and {2} are noted; the first is taken</source>
+        <translation>están anotados {1} y {2}; se toma lo primero</translation>
+    </message>
+    <message>
+        <source>both {1} and {2} are noted; taken as {3}</source>
+        <translation>están anotados {1} y {2}; se toma como {3}</translation>
+    </message>
+    <message>
+        <source>the photograph does not say where it was taken; it is not used</source>
+        <translation>la fotografía no dice dónde se tomó; no se usa</translation>
+    </message>
+    <message>
+        <source>degrees, minutes and seconds, {1} or {2}</source>
+        <translation>grados, minutos y segundos, {1} o {2}</translation>
+    </message>
+    <message>
+        <source>GPSLatitude and GPSLongitude</source>
+        <translation>GPSLatitude y GPSLongitude</translation>
+    </message>
+    <message>
+        <source>the photograph</source>
+        <translation>la fotografía</translation>
+    </message>
+    <message>
+        <source>the photograph&apos;s clock names no zone; its time is not used</source>
+        <translation>el reloj de la fotografía no dice zona; no se usa su hora</translation>
+    </message>
+    <message>
+        <source>the photograph&apos;s time {1} was not understood</source>
+        <translation>la hora de la fotografía, {1}, no se entendió</translation>
+    </message>
+    <message>
+        <source>the photograph&apos;s direction is from magnetic north; it is kept in the note as it is</source>
+        <translation>la dirección de la fotografía es desde el norte magnético; queda en la nota como está</translation>
+    </message>
+    <message>
+        <source>the photograph does not say from which north its direction is</source>
+        <translation>la fotografía no dice desde qué norte es su dirección</translation>
+    </message>
+    <message>
+        <source>a picture that cannot be read</source>
+        <translation>una imagen que no se puede leer</translation>
+    </message>
+    <message>
+        <source>a JPEG photograph</source>
+        <translation>una fotografía JPEG</translation>
+    </message>
+    <message>
+        <source>the times do not fit the track&apos;s points; the track is read without times</source>
+        <translation>las horas no cuadran con los puntos de la traza; la traza se lee sin horas</translation>
+    </message>
+    <message>
+        <source>the kind {1} is not known; taken as a gopher mound</source>
+        <translation>la clase {1} no se conoce; se toma como montículo de tuza</translation>
+    </message>
+    <message>
+        <source>the freshness {1} is not known</source>
+        <translation>no se conoce qué tan fresco es {1}</translation>
+    </message>
+    <message>
+        <source>a mound that is not one point</source>
+        <translation>un montículo que no es un solo punto</translation>
+    </message>
+    <message>
+        <source>one point</source>
+        <translation>un punto</translation>
+    </message>
+    <message>
+        <source>fan_bearing {1}</source>
+        <translation>fan_bearing {1}</translation>
+    </message>
+    <message>
+        <source>degrees from 0 to 360</source>
+        <translation>grados de 0 a 360</translation>
+    </message>
+    <message>
+        <source>position_sd_m {1}</source>
+        <translation>position_sd_m {1}</translation>
+    </message>
+    <message>
+        <source>metres above 0</source>
+        <translation>metros por encima de 0</translation>
+    </message>
+    <message>
+        <source>shared_sd_m {1}</source>
+        <translation>shared_sd_m {1}</translation>
+    </message>
+    <message>
+        <source>the north {1} is not known; the bearings are taken as true</source>
+        <translation>el norte {1} no se conoce; los rumbos se toman como verdaderos</translation>
+    </message>
+    <message>
+        <source>a decision was not understood; the site counts as proposed</source>
+        <translation>una decisión no se entendió; el lugar cuenta como propuesto</translation>
+    </message>
+    <message>
+        <source>accuracy</source>
+        <translation>precisión</translation>
+    </message>
+    <message>
+        <source>a table over 128 MiB</source>
+        <translation>una tabla de más de 128 MiB</translation>
+    </message>
+    <message>
+        <source>a table without columns of longitude and latitude</source>
+        <translation>una tabla sin columnas de longitud y latitud</translation>
+    </message>
+    <message>
+        <source>two columns that say where each mark is</source>
+        <translation>dos columnas que digan dónde está cada marca</translation>
+    </message>
+    <message>
+        <source>the reference system of easting and northing, such as EPSG:32610</source>
+        <translation>el sistema de referencia del este y el norte, como EPSG:32610</translation>
+    </message>
+    <message>
+        <source>eastings and northings without a reference system</source>
+        <translation>estes y nortes sin sistema de referencia</translation>
+    </message>
+    <message>
+        <source>reading the table</source>
+        <translation>leyendo la tabla</translation>
+    </message>
+    <message>
+        <source>the table has no row with a place, so no mounds</source>
+        <translation>la tabla no tiene ninguna fila con lugar, así que no hay montículos</translation>
+    </message>
+    <message>
+        <source>the row says no place; it is not used</source>
+        <translation>la fila no dice lugar; no se usa</translation>
+    </message>
+    <message>
+        <source>the row has more cells than the table has columns; those beyond are not used</source>
+        <translation>la fila tiene más celdas que columnas la tabla; las que sobran no se usan</translation>
+    </message>
+    <message>
+        <source>easting {1}</source>
+        <translation>este {1}</translation>
+    </message>
+    <message>
+        <source>a number of metres</source>
+        <translation>un número de metros</translation>
+    </message>
+    <message>
+        <source>northing {1}</source>
+        <translation>norte {1}</translation>
+    </message>
+    <message>
+        <source>easting {1}, northing {2}</source>
+        <translation>este {1}, norte {2}</translation>
+    </message>
+    <message>
+        <source>a place that {1} can tell</source>
+        <translation>un lugar que {1} pueda decir</translation>
+    </message>
+    <message>
+        <source>degrees from {1}</source>
+        <translation>grados de {1}</translation>
+    </message>
+    <message>
+        <source>longitude</source>
+        <translation>longitud</translation>
+    </message>
+    <message>
+        <source>-180 to 180</source>
+        <translation>-180 a 180</translation>
+    </message>
+    <message>
+        <source>latitude</source>
+        <translation>latitud</translation>
+    </message>
+    <message>
+        <source>-90 to 90</source>
+        <translation>-90 a 90</translation>
+    </message>
+    <message>
+        <source>the first row is taken as a mark, not as headings</source>
+        <translation>la primera fila se toma como marca, no como encabezado</translation>
+    </message>
+    <message>
+        <source>columns {1} and {2} are taken as easting and northing, by their size and order</source>
+        <translation>las columnas {1} y {2} se toman como este y norte, por su tamaño y orden</translation>
+    </message>
+    <message>
+        <source>columns {1} and {2} are taken as longitude and latitude, by their size and order</source>
+        <translation>las columnas {1} y {2} se toman como longitud y latitud, por su tamaño y orden</translation>
+    </message>
+    <message>
+        <source>columns {1} and {2} are taken as latitude and longitude, by their size and order</source>
+        <translation>las columnas {1} y {2} se toman como latitud y longitud, por su tamaño y orden</translation>
+    </message>
+    <message>
+        <source>the coordinates are taken as degrees and minutes in one number (3815.5 is 38 degrees 15.5 minutes)</source>
+        <translation>las coordenadas se toman como grados y minutos en un solo número (3815.5 son 38 grados 15.5 minutos)</translation>
+    </message>
+    <message>
+        <source>dates such as 1/3/2026 are taken with the day first</source>
+        <translation>las fechas como 1/3/2026 se toman con el día primero</translation>
+    </message>
+    <message>
+        <source>a text that no separator parts into columns ({1})</source>
+        <translation>un texto que ningún separador parte en columnas ({1})</translation>
+    </message>
+    <message>
+        <source>a table of marks, or a GPX, GeoPackage or GeoJSON file</source>
+        <translation>una tabla de marcas, o un archivo GPX, GeoPackage o GeoJSON</translation>
+    </message>
+    <message>
+        <source>UTF-16 (little end first)</source>
+        <translation>UTF-16 (extremo menor primero)</translation>
+    </message>
+    <message>
+        <source>UTF-16 (big end first)</source>
+        <translation>UTF-16 (extremo mayor primero)</translation>
+    </message>
+    <message>
+        <source>{1} degrees west</source>
+        <translation>{1} grados oeste</translation>
+    </message>
+    <message>
+        <source>{1} degrees east</source>
+        <translation>{1} grados este</translation>
+    </message>
+    <message>
+        <source>the fan bearing is magnetic and the declination cannot be told: {1}</source>
+        <translation>el rumbo del abanico es magnético y no se puede saber la declinación: {1}</translation>
+    </message>
+    <message>
+        <source>magnetic bearings are turned to true ones by the declination, {1}</source>
+        <translation>los rumbos magnéticos se pasan a verdaderos con la declinación, {1}</translation>
+    </message>
+    <message>
+        <source>magnetic bearings are turned to true ones by the declination, {1}, as in the middle of 2027 since the mark has no time</source>
+        <translation>los rumbos magnéticos se pasan a verdaderos con la declinación, {1}, la de mediados de 2027 porque la marca no tiene hora</translation>
+    </message>
+    <message>
+        <source>a point</source>
+        <translation>un punto</translation>
+    </message>
+    <message>
+        <source>a line</source>
+        <translation>una línea</translation>
+    </message>
+    <message>
+        <source>a polygon</source>
+        <translation>un polígono</translation>
+    </message>
+    <message>
+        <source>layers that are not known here are not used: {1}</source>
+        <translation>las capas que aquí no se conocen no se usan: {1}</translation>
+    </message>
+    <message>
+        <source>the width of this gap is no length above 0; a metre is taken</source>
+        <translation>el ancho de esta abertura no es un largo mayor que 0; se toma un metro</translation>
+    </message>
+    <message>
+        <source>the kind of keep-clear area {1} is not known; it is kept clear as &quot;other&quot;</source>
+        <translation>la clase de área vedada {1} no se conoce; queda vedada como &quot;otro&quot;</translation>
+    </message>
+    <message>
+        <source>the layers {1}</source>
+        <translation>las capas {1}</translation>
+    </message>
+    <message>
+        <source>one of field_boundaries, barriers, keep_clear_areas, mounds</source>
+        <translation>una de field_boundaries, barriers, keep_clear_areas, mounds</translation>
+    </message>
+    <message>
+        <source>writing the layers</source>
+        <translation>escribiendo las capas</translation>
+    </message>
+    <message>
+        <source>a vector library without GeoPackage</source>
+        <translation>una biblioteca de capas sin GeoPackage</translation>
+    </message>
+    <message>
+        <source>an error while writing ({1})</source>
+        <translation>un error al escribir ({1})</translation>
+    </message>
+    <message>
+        <source>a picture without a pixel</source>
+        <translation>una imagen sin un solo píxel</translation>
+    </message>
+    <message>
+        <source>a picture that could not be written ({1})</source>
+        <translation>una imagen que no se pudo escribir ({1})</translation>
+    </message>
+    <message>
+        <source>a file that can be written</source>
+        <translation>un archivo que se pueda escribir</translation>
+    </message>
+    <message>
+        <source>the name of a folder</source>
+        <translation>el nombre de una carpeta</translation>
+    </message>
+    <message>
+        <source>a link that leads nowhere ({1})</source>
+        <translation>un enlace que no lleva a nada ({1})</translation>
+    </message>
+    <message>
+        <source>a device or pipe under that name</source>
+        <translation>un dispositivo o una tubería con ese nombre</translation>
+    </message>
+    <message>
+        <source>an earlier file that may not be written over</source>
+        <translation>un archivo anterior que no se deja reemplazar</translation>
+    </message>
+    <message>
+        <source>a folder in which nothing can be written</source>
+        <translation>una carpeta en la que no se puede escribir</translation>
+    </message>
+    <message>
+        <source>a disk that does not keep it</source>
+        <translation>un disco que no lo guarda</translation>
+    </message>
+    <message>
+        <source>a name that cannot be taken</source>
+        <translation>un nombre que no se puede usar</translation>
+    </message>
+    <message>
+        <source>a disk that took only a part of it</source>
+        <translation>un disco que recibió solo una parte</translation>
+    </message>
+    <message>
+        <source>{1} line, {2}, about {3} min at a searching pace</source>
+        <translation>{1} línea, {2}, unos {3} min a paso de búsqueda</translation>
+    </message>
+    <message>
+        <source>{1} lines, {2}, about {3} min at a searching pace</source>
+        <translation>{1} líneas, {2}, unos {3} min a paso de búsqueda</translation>
+    </message>
+    <message>
+        <source>STOP: {1}</source>
+        <translation>ALTO: {1}</translation>
+    </message>
+    <message>
+        <source>chance of a hit {1} in 100</source>
+        <translation>probabilidad de dar con el túnel: {1} de cada 100</translation>
+    </message>
+    <message>
+        <source>UTF-8</source>
+        <translation>UTF-8</translation>
+    </message>
+    <message>
+        <source>Latin-1</source>
+        <translation>Latin-1</translation>
+    </message>
+    <message>
+        <source>UC IPM Pest Notes 7433</source>
+        <translation>UC IPM Pest Notes 7433</translation>
+    </message>
+    <message>
+        <source>Dalquest 1948</source>
+        <translation>Dalquest 1948</translation>
+    </message>
+    <message>
+        <source>Montana Dept of Agriculture</source>
+        <translation>Departamento de Agricultura de Montana</translation>
+    </message>
+    <message>
+        <source>Driscoll &amp; Watson</source>
+        <translation>Driscoll &amp; Watson</translation>
+    </message>
+</context>
+<context>
+    <name>plugside::CautionView</name>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>plugside::CloseUp</name>
+    <message>
+        <source>close-up of the set&apos;s place</source>
+        <translation>de cerca, el lugar del punto</translation>
+    </message>
+    <message>
+        <source>Arrow keys shift the ladder, Enter accepts, Escape gives up.</source>
+        <translation>Las flechas corren la fila, Enter acepta, Escape lo deja.</translation>
+    </message>
+    <message>
+        <source>%1 right</source>
+        <translation>%1 der.</translation>
+    </message>
+    <message>
+        <source>%1 left</source>
+        <translation>%1 izq.</translation>
+    </message>
+    <message>
+        <source>as you look from %1 to %2</source>
+        <translation>como se mira de %1 a %2</translation>
+    </message>
+    <message>
+        <source>as you stand, the fan behind you</source>
+        <translation>de pie, con el abanico detrás</translation>
+    </message>
+    <message>
+        <source>moved %1 along, %2 to the right</source>
+        <translation>movido %1 a lo largo, %2 der.</translation>
+    </message>
+    <message>
+        <source>band: run in 9 of 10</source>
+        <translation>franja: túnel en 9 de 10</translation>
+    </message>
+    <message>
+        <source>N</source>
+        <translation>N</translation>
+    </message>
+</context>
+<context>
+    <name>plugside::ColumnsModel</name>
+    <message>
+        <source>column %1 means: %2 (Enter to change)</source>
+        <translation>la columna %1 es: %2 (Enter para cambiar)</translation>
+    </message>
+    <message>
+        <source>column %1</source>
+        <translation>columna %1</translation>
+    </message>
+</context>
+<context>
+    <name>plugside::ColumnsView</name>
+    <message>
+        <source>the first rows, under what each column means</source>
+        <translation>las primeras filas, bajo lo que es cada columna</translation>
+    </message>
+</context>
+<context>
+    <name>plugside::CorrectionsView</name>
+    <message>
+        <source>%1 and %2 more</source>
+        <translation>%1 y %2 más</translation>
+    </message>
+    <message>
+        <source>the fan of %1 points to %2°</source>
+        <translation>el abanico de %1 apunta a %2°</translation>
+    </message>
+    <message>
+        <source>%1 shows no fan</source>
+        <translation>%1 no muestra abanico</translation>
+    </message>
+    <message>
+        <source>the fans of %1 turned by %2°</source>
+        <translation>los abanicos de %1 girados %2°</translation>
+    </message>
+    <message>
+        <source>%1 stands elsewhere</source>
+        <translation>%1 está en otra parte</translation>
+    </message>
+    <message>
+        <source>%1 looks otherwise</source>
+        <translation>%1 se ve de otro modo</translation>
+    </message>
+    <message>
+        <source>%1 is another&apos;s sign</source>
+        <translation>%1 es señal de otro</translation>
+    </message>
+    <message>
+        <source>%1 set aside</source>
+        <translation>%1 apartado</translation>
+    </message>
+    <message>
+        <source>%1 taken back</source>
+        <translation>%1 tomado de vuelta</translation>
+    </message>
+    <message>
+        <source>%1: one mound</source>
+        <translation>%1: un solo montículo</translation>
+    </message>
+    <message>
+        <source>the picked fan points to: 135, SE (P)</source>
+        <translation>el abanico elegido apunta a: 135, SE (P)</translation>
+    </message>
+    <message>
+        <source>bearing of the picked fan</source>
+        <translation>rumbo del abanico elegido</translation>
+    </message>
+    <message>
+        <source>Said so far</source>
+        <translation>Dicho hasta ahora</translation>
+    </message>
+    <message>
+        <source>what was said so far; Delete lifts one</source>
+        <translation>lo dicho hasta ahora; Supr quita uno</translation>
+    </message>
+    <message>
+        <source>one animal</source>
+        <translation>un animal</translation>
+    </message>
+    <message>
+        <source>O</source>
+        <translation>O</translation>
+    </message>
+    <message>
+        <source>the picked mark and another are one animal&apos;s</source>
+        <translation>la marca elegida y otra son de un mismo animal</translation>
+    </message>
+    <message>
+        <source>two animals</source>
+        <translation>dos animales</translation>
+    </message>
+    <message>
+        <source>T</source>
+        <translation>T</translation>
+    </message>
+    <message>
+        <source>the picked mark and another are two animals&apos;</source>
+        <translation>la marca elegida y otra son de dos animales</translation>
+    </message>
+    <message>
+        <source>run here</source>
+        <translation>aquí hay túnel</translation>
+    </message>
+    <message>
+        <source>R</source>
+        <translation>R</translation>
+    </message>
+    <message>
+        <source>a run joins the picked mark and another</source>
+        <translation>un túnel une la marca elegida con otra</translation>
+    </message>
+    <message>
+        <source>no gopher&apos;s</source>
+        <translation>no es de tuza</translation>
+    </message>
+    <message>
+        <source>N</source>
+        <translation>N</translation>
+    </message>
+    <message>
+        <source>the picked mark is not a gopher&apos;s</source>
+        <translation>la marca elegida no es de tuza</translation>
+    </message>
+    <message>
+        <source>older</source>
+        <translation>más viejo</translation>
+    </message>
+    <message>
+        <source>A</source>
+        <translation>A</translation>
+    </message>
+    <message>
+        <source>the picked mark is older than the others</source>
+        <translation>la marca elegida es más vieja que las otras</translation>
+    </message>
+    <message>
+        <source>no run</source>
+        <translation>sin túnel</translation>
+    </message>
+    <message>
+        <source>X</source>
+        <translation>X</translation>
+    </message>
+    <message>
+        <source>draw a line that no run crosses</source>
+        <translation>dibuje una línea que ningún túnel cruza</translation>
+    </message>
+    <message>
+        <source>set aside</source>
+        <translation>apartar</translation>
+    </message>
+    <message>
+        <source>Z</source>
+        <translation>Z</translation>
+    </message>
+    <message>
+        <source>draw about marks to set aside</source>
+        <translation>encierre las marcas que se apartan</translation>
+    </message>
+    <message>
+        <source>What would help most</source>
+        <translation>Qué ayudaría más</translation>
+    </message>
+    <message>
+        <source>one</source>
+        <translation>uno</translation>
+    </message>
+    <message>
+        <source>Y</source>
+        <translation>Y</translation>
+    </message>
+    <message>
+        <source>two</source>
+        <translation>dos</translation>
+    </message>
+    <message>
+        <source>D</source>
+        <translation>D</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation>no se sabe</translation>
+    </message>
+    <message>
+        <source>Page down</source>
+        <translation>Av Pág</translation>
+    </message>
+    <message>
+        <source>Are %1 and %2 one animal&apos;s? %3 in 100 that they are. An answer narrows the number of animals by %4 in 100.</source>
+        <translation>¿Son %1 y %2 de un mismo animal? %3 de cada 100 de que sí. Una respuesta estrecha el número de animales en %4 de cada 100.</translation>
+    </message>
+    <message>
+        <source>lift what was said</source>
+        <translation>quitar lo dicho</translation>
+    </message>
+    <message>
+        <source>lift what was put right</source>
+        <translation>quitar lo corregido</translation>
+    </message>
+</context>
+<context>
+    <name>plugside::DayRail</name>
+    <message>
+        <source>%1 mark read</source>
+        <translation>%1 marca leída</translation>
+    </message>
+    <message>
+        <source>%1 marks read</source>
+        <translation>%1 marcas leídas</translation>
+    </message>
+    <message>
+        <source>%1, %2 remarks</source>
+        <translation>%1, %2 avisos</translation>
+    </message>
+    <message>
+        <source>%1 drawn</source>
+        <translation>dibujados: %1</translation>
+    </message>
+    <message>
+        <source>%1 doubtful mound</source>
+        <translation>%1 dudoso</translation>
+    </message>
+    <message>
+        <source>%1 doubtful mounds</source>
+        <translation>%1 dudosos</translation>
+    </message>
+    <message>
+        <source>none proposed</source>
+        <translation>ninguno propuesto</translation>
+    </message>
+    <message>
+        <source>all decided</source>
+        <translation>todos decididos</translation>
+    </message>
+    <message>
+        <source>%1 to decide</source>
+        <translation>%1 por decidir</translation>
+    </message>
+    <message>
+        <source>the day&apos;s steps</source>
+        <translation>los pasos del día</translation>
+    </message>
+    <message>
+        <source>Walk</source>
+        <translation>Recorrido</translation>
+    </message>
+    <message>
+        <source>Ground</source>
+        <translation>Terreno</translation>
+    </message>
+    <message>
+        <source>Systems</source>
+        <translation>Sistemas</translation>
+    </message>
+    <message>
+        <source>Sets</source>
+        <translation>Puntos</translation>
+    </message>
+    <message>
+        <source>no walk is open</source>
+        <translation>sin recorrido</translation>
+    </message>
+    <message>
+        <source>after the walk</source>
+        <translation>tras el recorrido</translation>
+    </message>
+    <message>
+        <source>nothing drawn yet</source>
+        <translation>nada dibujado aún</translation>
+    </message>
+    <message>
+        <source>being made</source>
+        <translation>en preparación</translation>
+    </message>
+</context>
+<context>
+    <name>plugside::DiggerAnswerButton</name>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>plugside::DiggerKeyView</name>
+    <message>
+        <source>A gopher&apos;s mound.</source>
+        <translation>Un montículo de tuza.</translation>
+    </message>
+    <message>
+        <source>A gopher&apos;s surface plug, without a fan.</source>
+        <translation>Un tapón de tuza en la superficie, sin abanico.</translation>
+    </message>
+    <message>
+        <source>A mole&apos;s work.</source>
+        <translation>Obra de topo.</translation>
+    </message>
+    <message>
+        <source>A ground squirrel&apos;s work.</source>
+        <translation>Obra de ardilla de tierra.</translation>
+    </message>
+    <message>
+        <source>A vole&apos;s work.</source>
+        <translation>Obra de ratón de pradera.</translation>
+    </message>
+    <message>
+        <source>Something else&apos;s work.</source>
+        <translation>Obra de otro.</translation>
+    </message>
+    <message>
+        <source>what decided it</source>
+        <translation>qué lo decidió</translation>
+    </message>
+    <message>
+        <source>back</source>
+        <translation>atrás</translation>
+    </message>
+    <message>
+        <source>the question before (Backspace)</source>
+        <translation>la pregunta anterior (Retroceso)</translation>
+    </message>
+    <message>
+        <source>take it so</source>
+        <translation>tomarlo así</translation>
+    </message>
+    <message>
+        <source>Enter</source>
+        <translation>Enter</translation>
+    </message>
+    <message>
+        <source>leave it</source>
+        <translation>dejarlo</translation>
+    </message>
+    <message>
+        <source>put the questions away, nothing is changed (Esc)</source>
+        <translation>cerrar las preguntas, nada cambia (Esc)</translation>
+    </message>
+    <message>
+        <source>who dug here</source>
+        <translation>quién excavó aquí</translation>
+    </message>
+    <message>
+        <source>Who dug at %1? Only what you saw counts.</source>
+        <translation>¿Quién excavó en %1? Solo cuenta lo que usted vio.</translation>
+    </message>
+    <message>
+        <source>It cannot be told.</source>
+        <translation>No se puede saber.</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>leave it as it is</source>
+        <translation>dejarlo como está</translation>
+    </message>
+</context>
+<context>
+    <name>plugside::EntryView</name>
+    <message>
+        <source>bearings read from</source>
+        <translation>rumbos leídos desde</translation>
+    </message>
+    <message>
+        <source>parted by</source>
+        <translation>separado por</translation>
+    </message>
+    <message>
+        <source>comma</source>
+        <translation>coma</translation>
+    </message>
+    <message>
+        <source>semicolon</source>
+        <translation>punto y coma</translation>
+    </message>
+    <message>
+        <source>tab</source>
+        <translation>tabulador</translation>
+    </message>
+    <message>
+        <source>bar</source>
+        <translation>barra</translation>
+    </message>
+    <message>
+        <source>blanks</source>
+        <translation>espacios</translation>
+    </message>
+    <message>
+        <source>decimals after a</source>
+        <translation>decimales tras</translation>
+    </message>
+    <message>
+        <source>point</source>
+        <translation>punto</translation>
+    </message>
+    <message>
+        <source>first row</source>
+        <translation>primera fila</translation>
+    </message>
+    <message>
+        <source>headings</source>
+        <translation>encabezado</translation>
+    </message>
+    <message>
+        <source>a mark</source>
+        <translation>una marca</translation>
+    </message>
+    <message>
+        <source>letters</source>
+        <translation>letras</translation>
+    </message>
+    <message>
+        <source>degrees</source>
+        <translation>grados</translation>
+    </message>
+    <message>
+        <source>as they are written</source>
+        <translation>como están escritos</translation>
+    </message>
+    <message>
+        <source>minutes packed in (3815.5)</source>
+        <translation>con minutos adentro (3815.5)</translation>
+    </message>
+    <message>
+        <source>dates</source>
+        <translation>fechas</translation>
+    </message>
+    <message>
+        <source>year first</source>
+        <translation>año primero</translation>
+    </message>
+    <message>
+        <source>day first</source>
+        <translation>día primero</translation>
+    </message>
+    <message>
+        <source>month first</source>
+        <translation>mes primero</translation>
+    </message>
+    <message>
+        <source>layer</source>
+        <translation>capa</translation>
+    </message>
+    <message>
+        <source>points are</source>
+        <translation>los puntos son</translation>
+    </message>
+    <message>
+        <source>mounds</source>
+        <translation>montículos</translation>
+    </message>
+    <message>
+        <source>not used</source>
+        <translation>no se usa</translation>
+    </message>
+    <message>
+        <source>lines are</source>
+        <translation>las líneas son</translation>
+    </message>
+    <message>
+        <source>ways walked</source>
+        <translation>caminos recorridos</translation>
+    </message>
+    <message>
+        <source>barriers no run crosses</source>
+        <translation>barreras que ningún túnel cruza</translation>
+    </message>
+    <message>
+        <source>polygons are</source>
+        <translation>los polígonos son</translation>
+    </message>
+    <message>
+        <source>the field&apos;s boundary</source>
+        <translation>el límite del campo</translation>
+    </message>
+    <message>
+        <source>areas kept clear</source>
+        <translation>áreas vedadas</translation>
+    </message>
+    <message>
+        <source>%1; being counted</source>
+        <translation>%1; se está contando</translation>
+    </message>
+    <message>
+        <source> It is left out; the others can be read without it.</source>
+        <translation> Se deja fuera; los demás se pueden leer sin él.</translation>
+    </message>
+    <message>
+        <source> Put it back where it was, or leave it out: its marks then go, and what was decided on them waits until it is read again.</source>
+        <translation> Póngalo donde estaba, o déjelo fuera: sus marcas se van, y lo decidido sobre ellas espera hasta que se lea otra vez.</translation>
+    </message>
+    <message>
+        <source>Its marks lie at %1</source>
+        <translation>Sus marcas están en %1</translation>
+    </message>
+    <message>
+        <source>It lies at %1</source>
+        <translation>Está en %1</translation>
+    </message>
+    <message>
+        <source>, %1</source>
+        <translation>, %1</translation>
+    </message>
+    <message>
+        <source> %1 remark on it is told after reading.</source>
+        <translation> %1 aviso sobre él se da después de leer.</translation>
+    </message>
+    <message>
+        <source> %1 remarks on it are told after reading.</source>
+        <translation> %1 avisos sobre él se dan después de leer.</translation>
+    </message>
+    <message>
+        <source>%1 fan names no north.</source>
+        <translation>%1 abanico no dice de qué norte.</translation>
+    </message>
+    <message>
+        <source>%1 fans name no north.</source>
+        <translation>%1 abanicos no dicen de qué norte.</translation>
+    </message>
+    <message>
+        <source>What each column means; the first rows under it:</source>
+        <translation>Qué es cada columna; debajo, las primeras filas:</translation>
+    </message>
+</context>
+<context>
+    <name>plugside::FieldSession</name>
+    <message>
+        <source>The plan is still being handed out. Open the file when that is done, or stop it.</source>
+        <translation>El plan todavía se está entregando. Abra el archivo cuando termine, o párelo.</translation>
+    </message>
+    <message>
+        <source>set %1</source>
+        <translation>punto %1</translation>
+    </message>
+    <message>
+        <source>set at %1</source>
+        <translation>punto en %1</translation>
+    </message>
+    <message>
+        <source>finding of %1</source>
+        <translation>observación de %1</translation>
+    </message>
+    <message>
+        <source>%1 findings</source>
+        <translation>%1 observaciones</translation>
+    </message>
+    <message>
+        <source>accept %1</source>
+        <translation>aceptar %1</translation>
+    </message>
+    <message>
+        <source>refuse %1</source>
+        <translation>rechazar %1</translation>
+    </message>
+    <message>
+        <source>digger of %1</source>
+        <translation>excavador de %1</translation>
+    </message>
+</context>
+<context>
+    <name>plugside::FindingPicture</name>
+    <message>
+        <source>the ground about %1</source>
+        <translation>el terreno alrededor de %1</translation>
+    </message>
+    <message>
+        <source>%1 m</source>
+        <translation>%1 m</translation>
+    </message>
+    <message>
+        <source>%1 ft</source>
+        <translation>%1 pies</translation>
+    </message>
+</context>
+<context>
+    <name>plugside::FindingsView</name>
+    <message>
+        <source>one mound marked twice</source>
+        <translation>un montículo marcado dos veces</translation>
+    </message>
+    <message>
+        <source>fan read from the wrong end</source>
+        <translation>abanico leído desde el otro extremo</translation>
+    </message>
+    <message>
+        <source>perhaps another digger&apos;s</source>
+        <translation>quizá de otro excavador</translation>
+    </message>
+    <message>
+        <source>outside the field</source>
+        <translation>fuera del campo</translation>
+    </message>
+    <message>
+        <source>marked on an earlier walk</source>
+        <translation>marcado en un recorrido anterior</translation>
+    </message>
+    <message>
+        <source>latitude and longitude swapped</source>
+        <translation>latitud y longitud cambiadas</translation>
+    </message>
+    <message>
+        <source>a sign was lost</source>
+        <translation>se perdió un signo</translation>
+    </message>
+    <message>
+        <source>degrees and minutes taken for decimals</source>
+        <translation>grados y minutos tomados por decimales</translation>
+    </message>
+    <message>
+        <source>the receiver jumped</source>
+        <translation>el receptor saltó</translation>
+    </message>
+    <message>
+        <source>the receiver stood still</source>
+        <translation>el receptor se quedó parado</translation>
+    </message>
+    <message>
+        <source>far from the track</source>
+        <translation>lejos de la traza</translation>
+    </message>
+    <message>
+        <source>bearings turned alike</source>
+        <translation>rumbos girados por igual</translation>
+    </message>
+    <message>
+        <source>what was found, why, and what is proposed</source>
+        <translation>qué se halló, por qué, y qué se propone</translation>
+    </message>
+    <message>
+        <source>accept</source>
+        <translation>aceptar</translation>
+    </message>
+    <message>
+        <source>refuse</source>
+        <translation>rechazar</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>‹</source>
+        <translation>‹</translation>
+    </message>
+    <message>
+        <source>previous finding</source>
+        <translation>observación anterior</translation>
+    </message>
+    <message>
+        <source>Page up</source>
+        <translation>Re Pág</translation>
+    </message>
+    <message>
+        <source>›</source>
+        <translation>›</translation>
+    </message>
+    <message>
+        <source>next finding</source>
+        <translation>observación siguiente</translation>
+    </message>
+    <message>
+        <source>Page down</source>
+        <translation>Av Pág</translation>
+    </message>
+    <message>
+        <source>accept all alike</source>
+        <translation>iguales: sí</translation>
+    </message>
+    <message>
+        <source>accept all of this kind that are as sure</source>
+        <translation>aceptar todas las de esta clase que son igual de seguras</translation>
+    </message>
+    <message>
+        <source>Shift+A</source>
+        <translation>Mayús+A</translation>
+    </message>
+    <message>
+        <source>refuse all alike</source>
+        <translation>iguales: no</translation>
+    </message>
+    <message>
+        <source>refuse all of this kind that are no surer</source>
+        <translation>rechazar todas las de esta clase que no son más seguras</translation>
+    </message>
+    <message>
+        <source>Shift+R</source>
+        <translation>Mayús+R</translation>
+    </message>
+    <message>
+        <source>The walk is being looked through.</source>
+        <translation>Se está revisando el recorrido.</translation>
+    </message>
+    <message>
+        <source>Nothing is left to look at.</source>
+        <translation>No queda nada por revisar.</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 de %2</translation>
+    </message>
+    <message>
+        <source>right in about %1 of 100 such cases</source>
+        <translation>acierta en unos %1 de 100 casos así</translation>
+    </message>
+</context>
+<context>
+    <name>plugside::GroundPage</name>
+    <message>
+        <source>building</source>
+        <translation>edificio</translation>
+    </message>
+    <message>
+        <source>well</source>
+        <translation>pozo</translation>
+    </message>
+    <message>
+        <source>play area</source>
+        <translation>área de juegos</translation>
+    </message>
+    <message>
+        <source>marked utility</source>
+        <translation>línea marcada</translation>
+    </message>
+    <message>
+        <source>other</source>
+        <translation>otro</translation>
+    </message>
+    <message>
+        <source>boundary</source>
+        <translation>límite</translation>
+    </message>
+    <message>
+        <source>barrier</source>
+        <translation>barrera</translation>
+    </message>
+    <message>
+        <source>crossing</source>
+        <translation>paso</translation>
+    </message>
+    <message>
+        <source>gate</source>
+        <translation>puerta</translation>
+    </message>
+    <message>
+        <source>keep clear</source>
+        <translation>vedar</translation>
+    </message>
+    <message>
+        <source>untreated</source>
+        <translation>sin tratar</translation>
+    </message>
+    <message>
+        <source>hole</source>
+        <translation>hueco</translation>
+    </message>
+    <message>
+        <source>split</source>
+        <translation>partir</translation>
+    </message>
+    <message>
+        <source>Boundary: what belongs to the field. Click its corners; double click or Enter ends it.</source>
+        <translation>Límite: lo que es del campo. Haga clic en sus esquinas; doble clic o Enter lo termina.</translation>
+    </message>
+    <message>
+        <source>Barrier: what no run crosses, as a road, a ditch, a wall. Click along it; double click or Enter ends it.</source>
+        <translation>Barrera: lo que ningún túnel cruza, como un camino, una zanja, un muro. Haga clic a lo largo; doble clic o Enter la termina.</translation>
+    </message>
+    <message>
+        <source>Crossing: a gap in a barrier where a run passes, as a culvert. Click the place.</source>
+        <translation>Paso: abertura en una barrera por donde pasa un túnel, como una alcantarilla. Haga clic en el lugar.</translation>
+    </message>
+    <message>
+        <source>Gate: where people pass. Click the place.</source>
+        <translation>Puerta: por donde pasa la gente. Haga clic en el lugar.</translation>
+    </message>
+    <message>
+        <source>Keep clear: where nothing is set. Click its corners; double click or Enter ends it.</source>
+        <translation>Vedar: donde no se pone nada. Haga clic en las esquinas; doble clic o Enter lo termina.</translation>
+    </message>
+    <message>
+        <source>Untreated piece: left alone, to compare with. Click its corners; double click or Enter ends it.</source>
+        <translation>Parcela sin tratar: se deja sola, para comparar. Haga clic en sus esquinas; doble clic o Enter la termina.</translation>
+    </message>
+    <message>
+        <source>Hole: cut out of the area it lies in. Click its corners; double click or Enter ends it.</source>
+        <translation>Hueco: se corta del área en que está. Haga clic en sus esquinas; doble clic o Enter lo termina.</translation>
+    </message>
+    <message>
+        <source>Split: draw a line across an area, or over a barrier; double click or Enter splits it.</source>
+        <translation>Partir: dibuje una línea a través de un área, o sobre una barrera; doble clic o Enter la parte.</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1: %2 wide</source>
+        <translation>%1: %2 de ancho</translation>
+    </message>
+    <message>
+        <source>field %1</source>
+        <translation>campo %1</translation>
+    </message>
+    <message>
+        <source>%1 barrier</source>
+        <translation>%1 barrera</translation>
+    </message>
+    <message>
+        <source>%1 barriers</source>
+        <translation>%1 barreras</translation>
+    </message>
+    <message>
+        <source>%1 crossing</source>
+        <translation>%1 paso</translation>
+    </message>
+    <message>
+        <source>%1 crossings</source>
+        <translation>%1 pasos</translation>
+    </message>
+    <message>
+        <source>%1 gate</source>
+        <translation>%1 puerta</translation>
+    </message>
+    <message>
+        <source>%1 gates</source>
+        <translation>%1 puertas</translation>
+    </message>
+    <message>
+        <source>%1 keep-clear area</source>
+        <translation>%1 área vedada</translation>
+    </message>
+    <message>
+        <source>%1 keep-clear areas</source>
+        <translation>%1 áreas vedadas</translation>
+    </message>
+    <message>
+        <source>%1 untreated piece</source>
+        <translation>%1 parcela sin tratar</translation>
+    </message>
+    <message>
+        <source>%1 untreated pieces</source>
+        <translation>%1 parcelas sin tratar</translation>
+    </message>
+    <message>
+        <source>Ground</source>
+        <translation>Terreno</translation>
+    </message>
+    <message>
+        <source>what the pen does</source>
+        <translation>qué hace la pluma</translation>
+    </message>
+    <message>
+        <source>next corner by length and bearing</source>
+        <translation>siguiente esquina por largo y rumbo</translation>
+    </message>
+    <message>
+        <source>next corner: 40 ft NE, 12.5 m 135 (N)</source>
+        <translation>siguiente: 40 pies NE, 12.5 m 135 (N)</translation>
+    </message>
+    <message>
+        <source>shapes of the ground</source>
+        <translation>formas del terreno</translation>
+    </message>
+    <message>
+        <source>B</source>
+        <translation>B</translation>
+    </message>
+    <message>
+        <source>D</source>
+        <translation>D</translation>
+    </message>
+    <message>
+        <source>X</source>
+        <translation>X</translation>
+    </message>
+    <message>
+        <source>T</source>
+        <translation>T</translation>
+    </message>
+    <message>
+        <source>K</source>
+        <translation>K</translation>
+    </message>
+    <message>
+        <source>U</source>
+        <translation>U</translation>
+    </message>
+    <message>
+        <source>H</source>
+        <translation>H</translation>
+    </message>
+    <message>
+        <source>Y</source>
+        <translation>Y</translation>
+    </message>
+    <message>
+        <source>name</source>
+        <translation>nombre</translation>
+    </message>
+    <message>
+        <source>name of the shape</source>
+        <translation>nombre de la forma</translation>
+    </message>
+    <message>
+        <source>what is kept clear</source>
+        <translation>qué se veda</translation>
+    </message>
+    <message>
+        <source>reason</source>
+        <translation>razón</translation>
+    </message>
+    <message>
+        <source>reason for keeping clear</source>
+        <translation>razón para vedarla</translation>
+    </message>
+    <message>
+        <source>width: 3 ft, 1.2 m</source>
+        <translation>ancho: 3 pies, 1.2 m</translation>
+    </message>
+    <message>
+        <source>width of the gap</source>
+        <translation>ancho de la abertura</translation>
+    </message>
+    <message>
+        <source>remove (Del)</source>
+        <translation>quitar (Supr)</translation>
+    </message>
+    <message>
+        <source>join with… (J)</source>
+        <translation>unir con… (J)</translation>
+    </message>
+    <message>
+        <source>mend (E)</source>
+        <translation>componer (E)</translation>
+    </message>
+    <message>
+        <source>“%1” is no width, as in “3 ft” or “1.2 m”.</source>
+        <translation>“%1” no es un ancho, como “3 pies” o “1.2 m”.</translation>
+    </message>
+    <message>
+        <source>No walk is open: the ground is drawn about its marks.</source>
+        <translation>Ningún recorrido abierto: el terreno se dibuja alrededor de sus marcas.</translation>
+    </message>
+    <message>
+        <source>Nothing is drawn yet. Without a boundary nothing lies outside the field.</source>
+        <translation>Aún no hay nada dibujado. Sin límite, nada queda fuera del campo.</translation>
+    </message>
+    <message>
+        <source>Click the shape to join it with.</source>
+        <translation>Haga clic en la forma con la que se une.</translation>
+    </message>
+</context>
+<context>
+    <name>plugside::GroundTool</name>
+    <message>
+        <source>boundary</source>
+        <translation>límite</translation>
+    </message>
+    <message>
+        <source>barrier</source>
+        <translation>barrera</translation>
+    </message>
+    <message>
+        <source>crossing</source>
+        <translation>paso</translation>
+    </message>
+    <message>
+        <source>gate</source>
+        <translation>puerta</translation>
+    </message>
+    <message>
+        <source>keep-clear area</source>
+        <translation>área vedada</translation>
+    </message>
+    <message>
+        <source>untreated piece</source>
+        <translation>parcela sin tratar</translation>
+    </message>
+    <message>
+        <source>%1° %2</source>
+        <translation>%1° %2</translation>
+    </message>
+    <message>
+        <source>line %1</source>
+        <translation>línea %1</translation>
+    </message>
+    <message>
+        <source>area %1</source>
+        <translation>área %1</translation>
+    </message>
+    <message>
+        <source>cut a hole</source>
+        <translation>cortar un hueco</translation>
+    </message>
+    <message>
+        <source>split</source>
+        <translation>partir</translation>
+    </message>
+    <message>
+        <source>draw</source>
+        <translation>dibujar</translation>
+    </message>
+    <message>
+        <source>remove a corner</source>
+        <translation>quitar una esquina</translation>
+    </message>
+    <message>
+        <source>remove the %1</source>
+        <translation>quitar: %1</translation>
+    </message>
+    <message>
+        <source>mend the %1</source>
+        <translation>componer: %1</translation>
+    </message>
+    <message>
+        <source>name the %1</source>
+        <translation>nombrar: %1</translation>
+    </message>
+    <message>
+        <source>“%1” is no length and bearing, as in “40 ft NE” or “12.5 m 135”.</source>
+        <translation>“%1” no es largo y rumbo, como “40 pies NE” o “12.5 m 135”.</translation>
+    </message>
+    <message>
+        <source>A leg goes on from a corner: put the first one on the map.</source>
+        <translation>Un tramo sigue desde una esquina: ponga la primera en el mapa.</translation>
+    </message>
+    <message>
+        <source>move a corner</source>
+        <translation>mover una esquina</translation>
+    </message>
+    <message>
+        <source>join</source>
+        <translation>unir</translation>
+    </message>
+</context>
+<context>
+    <name>plugside::HandOutDialog</name>
+    <message>
+        <source>Hand out the plan</source>
+        <translation>Entregar el plan</translation>
+    </message>
+    <message>
+        <source>Hand out</source>
+        <translation>Entregar</translation>
+    </message>
+    <message>
+        <source>%1 of %2 sets are decided; undecided ones go out as proposals, dropped ones are not given to the handheld. The label, local rules and a licensed applicator decide what is done.</source>
+        <translation>%1 de %2 puntos están decididos; los no decididos salen como propuestas, los quitados no van al aparato de mano. Lo que se hace lo deciden la etiqueta, las reglas del lugar y un aplicador con licencia.</translation>
+    </message>
+    <message>
+        <source>folder</source>
+        <translation>carpeta</translation>
+    </message>
+    <message>
+        <source>choose…</source>
+        <translation>elegir…</translation>
+    </message>
+    <message>
+        <source>plan, as a GeoPackage</source>
+        <translation>plan, como GeoPackage</translation>
+    </message>
+    <message>
+        <source>name of the GeoPackage</source>
+        <translation>nombre del GeoPackage</translation>
+    </message>
+    <message>
+        <source>sets, as waypoints</source>
+        <translation>puntos, para el receptor</translation>
+    </message>
+    <message>
+        <source>name of the waypoint file</source>
+        <translation>nombre del archivo de puntos</translation>
+    </message>
+    <message>
+        <source>into</source>
+        <translation>en</translation>
+    </message>
+    <message>
+        <source>not now</source>
+        <translation>ahora no</translation>
+    </message>
+    <message>
+        <source>hand out</source>
+        <translation>entregar</translation>
+    </message>
+    <message>
+        <source>There is no such folder.</source>
+        <translation>No existe esa carpeta.</translation>
+    </message>
+    <message>
+        <source>A file needs a name.</source>
+        <translation>Un archivo pide un nombre.</translation>
+    </message>
+    <message>
+        <source>%1 is there already and will be replaced.</source>
+        <translation>%1 ya está ahí y se reemplazará.</translation>
+    </message>
+    <message>
+        <source>Only the GeoPackage gives your decisions back when it is opened again.</source>
+        <translation>Solo el GeoPackage le devuelve sus decisiones al abrirlo otra vez.</translation>
+    </message>
+    <message>
+        <source>Into which folder?</source>
+        <translation>¿En qué carpeta?</translation>
+    </message>
+</context>
+<context>
+    <name>plugside::HatchKey</name>
+    <message>
+        <source>the hatching on the map</source>
+        <translation>el rayado del mapa</translation>
+    </message>
+    <message>
+        <source>single lines: less than half of the mounds were seen; crossed lines: less than one in ten</source>
+        <translation>líneas sencillas: se vio menos de la mitad de los montículos; líneas cruzadas: menos de uno de cada diez</translation>
+    </message>
+    <message>
+        <source>hardly looked at: less than 1 in 10 seen</source>
+        <translation>casi sin mirar: se vio menos de 1 de cada 10</translation>
+    </message>
+    <message>
+        <source>less than 1 in 2 mounds seen</source>
+        <translation>se vio menos de 1 de cada 2 montículos</translation>
+    </message>
+</context>
+<context>
+    <name>plugside::ImageryList</name>
+    <message>
+        <source>Imagery</source>
+        <translation>Imágenes</translation>
+    </message>
+    <message>
+        <source>pictures under the ground, the topmost first</source>
+        <translation>imágenes bajo el terreno, la de más arriba primero</translation>
+    </message>
+    <message>
+        <source>A large picture is being reduced; far out it is shown roughly meanwhile.</source>
+        <translation>Se está reduciendo una imagen grande; mientras, de lejos se ve gruesa.</translation>
+    </message>
+    <message>
+        <source>strength</source>
+        <translation>fuerza</translation>
+    </message>
+    <message>
+        <source>how strongly imagery is drawn, in hundredths</source>
+        <translation>con qué fuerza se dibujan las imágenes, en centésimos</translation>
+    </message>
+    <message>
+        <source>add imagery</source>
+        <translation>agregar imágenes</translation>
+    </message>
+    <message>
+        <source>take away</source>
+        <translation>quitar</translation>
+    </message>
+    <message>
+        <source>%1 a pixel</source>
+        <translation>%1 por píxel</translation>
+    </message>
+</context>
+<context>
+    <name>plugside::KeyButton</name>
+    <message>
+        <source>key %1</source>
+        <translation>tecla %1</translation>
+    </message>
+    <message>
+        <source>key %1, decided so</source>
+        <translation>tecla %1, así se decidió</translation>
+    </message>
+</context>
+<context>
+    <name>plugside::KeysOverlay</name>
+    <message>
+        <source>the keys</source>
+        <translation>las teclas</translation>
+    </message>
+    <message>
+        <source>1  2  3  4</source>
+        <translation>1  2  3  4</translation>
+    </message>
+    <message>
+        <source>Walk, Ground, Systems, Sets</source>
+        <translation>Recorrido, Terreno, Sistemas, Puntos</translation>
+    </message>
+    <message>
+        <source>Ctrl+O</source>
+        <translation>Ctrl+O</translation>
+    </message>
+    <message>
+        <source>open a walk, with its ground</source>
+        <translation>abrir un recorrido, con su terreno</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+O</source>
+        <translation>Ctrl+Mayús+O</translation>
+    </message>
+    <message>
+        <source>add a walk or ground to this field</source>
+        <translation>agregar recorrido o terreno a este campo</translation>
+    </message>
+    <message>
+        <source>Ctrl+I</source>
+        <translation>Ctrl+I</translation>
+    </message>
+    <message>
+        <source>lay a picture under the map</source>
+        <translation>poner una imagen bajo el mapa</translation>
+    </message>
+    <message>
+        <source>Ctrl+S</source>
+        <translation>Ctrl+S</translation>
+    </message>
+    <message>
+        <source>hand out</source>
+        <translation>entregar</translation>
+    </message>
+    <message>
+        <source>Ctrl+Z</source>
+        <translation>Ctrl+Z</translation>
+    </message>
+    <message>
+        <source>undo</source>
+        <translation>deshacer</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+Z, Ctrl+Y</source>
+        <translation>Ctrl+Mayús+Z, Ctrl+Y</translation>
+    </message>
+    <message>
+        <source>redo</source>
+        <translation>rehacer</translation>
+    </message>
+    <message>
+        <source>Ctrl+U</source>
+        <translation>Ctrl+U</translation>
+    </message>
+    <message>
+        <source>feet or metres</source>
+        <translation>pies o metros</translation>
+    </message>
+    <message>
+        <source>Ctrl+L</source>
+        <translation>Ctrl+L</translation>
+    </message>
+    <message>
+        <source>light, or readable in sunlight</source>
+        <translation>claro, o para leer al sol</translation>
+    </message>
+    <message>
+        <source>Ctrl+E</source>
+        <translation>Ctrl+E</translation>
+    </message>
+    <message>
+        <source>English or Spanish</source>
+        <translation>inglés o español</translation>
+    </message>
+    <message>
+        <source>F11</source>
+        <translation>F11</translation>
+    </message>
+    <message>
+        <source>whole screen</source>
+        <translation>pantalla completa</translation>
+    </message>
+    <message>
+        <source>F1</source>
+        <translation>F1</translation>
+    </message>
+    <message>
+        <source>this sheet</source>
+        <translation>esta hoja</translation>
+    </message>
+    <message>
+        <source>Esc</source>
+        <translation>Esc</translation>
+    </message>
+    <message>
+        <source>put away, give up</source>
+        <translation>cerrar, dejarlo</translation>
+    </message>
+    <message>
+        <source>V  L  T  W</source>
+        <translation>V  L  T  W</translation>
+    </message>
+    <message>
+        <source>of the walk: read, wrong, notes, not seen</source>
+        <translation>recorrido: leído, dudas, notas, no visto</translation>
+    </message>
+    <message>
+        <source>I</source>
+        <translation>I</translation>
+    </message>
+    <message>
+        <source>who dug at the picked mark; 1 2 3 answer</source>
+        <translation>quién excavó en la marca; 1 2 3 contestan</translation>
+    </message>
+    <message>
+        <source>P</source>
+        <translation>P</translation>
+    </message>
+    <message>
+        <source>the mark&apos;s photograph, large</source>
+        <translation>la fotografía de la marca, en grande</translation>
+    </message>
+    <message>
+        <source>G</source>
+        <translation>G</translation>
+    </message>
+    <message>
+        <source>hatch the ground not seen, or not</source>
+        <translation>rayar el terreno no visto, o no</translation>
+    </message>
+    <message>
+        <source>A  R</source>
+        <translation>A  R</translation>
+    </message>
+    <message>
+        <source>accept, refuse a finding; Shift: all alike</source>
+        <translation>aceptar, rechazar; con Mayús: todas iguales</translation>
+    </message>
+    <message>
+        <source>B D X T K U H Y</source>
+        <translation>B D X T K U H Y</translation>
+    </message>
+    <message>
+        <source>on the ground: draw what the button says</source>
+        <translation>en el terreno: dibujar lo que dice el botón</translation>
+    </message>
+    <message>
+        <source>J  E  Del</source>
+        <translation>J  E  Supr</translation>
+    </message>
+    <message>
+        <source>join, mend, remove the picked shape</source>
+        <translation>unir, componer, quitar la forma elegida</translation>
+    </message>
+    <message>
+        <source>O T R N A X Z</source>
+        <translation>O T R N A X Z</translation>
+    </message>
+    <message>
+        <source>of systems: say what the button says</source>
+        <translation>de sistemas: decir lo que dice el botón</translation>
+    </message>
+    <message>
+        <source>Y  D</source>
+        <translation>Y  D</translation>
+    </message>
+    <message>
+        <source>answer the question: one animal, two</source>
+        <translation>contestar la pregunta: un animal, dos</translation>
+    </message>
+    <message>
+        <source>K</source>
+        <translation>K</translation>
+    </message>
+    <message>
+        <source>keep the set</source>
+        <translation>conservar el punto</translation>
+    </message>
+    <message>
+        <source>D</source>
+        <translation>D</translation>
+    </message>
+    <message>
+        <source>drop the set</source>
+        <translation>quitar el punto</translation>
+    </message>
+    <message>
+        <source>U</source>
+        <translation>U</translation>
+    </message>
+    <message>
+        <source>undecided again</source>
+        <translation>otra vez sin decidir</translation>
+    </message>
+    <message>
+        <source>M</source>
+        <translation>M</translation>
+    </message>
+    <message>
+        <source>move it by arrows, Shift for more; Enter</source>
+        <translation>mover con flechas, Mayús para más; Enter</translation>
+    </message>
+    <message>
+        <source>N</source>
+        <translation>N</translation>
+    </message>
+    <message>
+        <source>next undecided set, next finding</source>
+        <translation>punto sin decidir u observación siguiente</translation>
+    </message>
+    <message>
+        <source>Page up, Page down</source>
+        <translation>Re Pág, Av Pág</translation>
+    </message>
+    <message>
+        <source>previous, next set</source>
+        <translation>punto anterior, siguiente</translation>
+    </message>
+    <message>
+        <source>+  −  F</source>
+        <translation>+  −  F</translation>
+    </message>
+    <message>
+        <source>nearer, further, the whole field</source>
+        <translation>más cerca, más lejos, todo el campo</translation>
+    </message>
+    <message>
+        <source>arrows</source>
+        <translation>flechas</translation>
+    </message>
+    <message>
+        <source>move the map; Ctrl+M goes to it</source>
+        <translation>mueven el mapa; Ctrl+M va a él</translation>
+    </message>
+    <message>
+        <source>Space  [  ]</source>
+        <translation>Espacio  [  ]</translation>
+    </message>
+    <message>
+        <source>on the map: nearest mark, mark by mark</source>
+        <translation>en el mapa: marca más cercana, una por una</translation>
+    </message>
+    <message>
+        <source>C  S</source>
+        <translation>C  S</translation>
+    </message>
+    <message>
+        <source>latitude and longitude; what the map shows</source>
+        <translation>latitud y longitud; qué muestra el mapa</translation>
+    </message>
+</context>
+<context>
+    <name>plugside::MainWindow</name>
+    <message>
+        <source>Plugside</source>
+        <translation>Plugside</translation>
+    </message>
+    <message>
+        <source>This plan was handed out before: %1 decision on its sets came back with it.</source>
+        <translation>Este plan se entregó antes: con él regresó %1 decisión sobre sus puntos.</translation>
+    </message>
+    <message>
+        <source>This plan was handed out before: %1 decisions on its sets came back with it.</source>
+        <translation>Este plan se entregó antes: con él regresaron %1 decisiones sobre sus puntos.</translation>
+    </message>
+    <message>
+        <source>%1 thing said before names a mark that is not there now; it waits.</source>
+        <translation>%1 cosa dicha antes nombra una marca que ahora no está; espera.</translation>
+    </message>
+    <message>
+        <source>%1 things said before name marks that are not there now; they wait.</source>
+        <translation>%1 cosas dichas antes nombran marcas que ahora no están; esperan.</translation>
+    </message>
+    <message>
+        <source>%1[*] – Plugside</source>
+        <translation>%1[*] – Plugside</translation>
+    </message>
+    <message>
+        <source>A field is open already.</source>
+        <translation>Ya hay un campo abierto.</translation>
+    </message>
+    <message>
+        <source>add to it</source>
+        <translation>agregar a él</translation>
+    </message>
+    <message>
+        <source>open instead</source>
+        <translation>abrir en su lugar</translation>
+    </message>
+    <message>
+        <source>stay</source>
+        <translation>quedarse</translation>
+    </message>
+    <message>
+        <source>Some decisions on this field were not handed out yet.</source>
+        <translation>Algunas decisiones sobre este campo aún no se han entregado.</translation>
+    </message>
+    <message>
+        <source>add to this field</source>
+        <translation>agregar a este campo</translation>
+    </message>
+    <message>
+        <source>hand out</source>
+        <translation>entregar</translation>
+    </message>
+    <message>
+        <source>open without</source>
+        <translation>abrir sin entregar</translation>
+    </message>
+    <message>
+        <source>Add a walk or ground to this field</source>
+        <translation>Agregar un recorrido o terreno a este campo</translation>
+    </message>
+    <message>
+        <source>Open a walk, with its ground if there is one</source>
+        <translation>Abrir un recorrido, con su terreno si lo hay</translation>
+    </message>
+    <message>
+        <source>Walks, tables, photographs, ground, plans (*.gpx *.csv *.txt *.tsv *.jpg *.jpeg *.kml *.gpkg *.geojson *.json *.shp *.fgb);;All files (*)</source>
+        <translation>Recorridos, tablas, fotografías, terreno, planes (*.gpx *.csv *.txt *.tsv *.jpg *.jpeg *.kml *.gpkg *.geojson *.json *.shp *.fgb);;Todos los archivos (*)</translation>
+    </message>
+    <message>
+        <source>This is a first look. Hand out once the whole plan is made.</source>
+        <translation>Esta es una primera mirada. Entregue cuando esté hecho el plan completo.</translation>
+    </message>
+    <message>
+        <source>The plan is not up to date yet. Hand out once it is made.</source>
+        <translation>El plan aún no está al día. Entregue cuando esté hecho.</translation>
+    </message>
+    <message>
+        <source>Handed out: %1
+in %2</source>
+        <translation>Entregado: %1
+en %2</translation>
+    </message>
+    <message>
+        <source> and </source>
+        <translation> y </translation>
+    </message>
+    <message>
+        <source>Some decisions were not handed out yet.</source>
+        <translation>Algunas decisiones aún no se han entregado.</translation>
+    </message>
+    <message>
+        <source>close without</source>
+        <translation>cerrar sin entregar</translation>
+    </message>
+    <message>
+        <source>Imagery lies under a field: open a walk first.</source>
+        <translation>Las imágenes van bajo un campo: abra antes un recorrido.</translation>
+    </message>
+    <message>
+        <source>Add pictures of the ground</source>
+        <translation>Agregar imágenes del terreno</translation>
+    </message>
+    <message>
+        <source>Pictures with a position (*.tif *.tiff *.png *.jpg *.jpeg *.jp2 *.gpkg *.mbtiles);;All files (*)</source>
+        <translation>Imágenes con posición (*.tif *.tiff *.png *.jpg *.jpeg *.jp2 *.gpkg *.mbtiles);;Todos los archivos (*)</translation>
+    </message>
+</context>
+<context>
+    <name>plugside::MapButtons</name>
+    <message>
+        <source>nearer</source>
+        <translation>más cerca</translation>
+    </message>
+    <message>
+        <source>further</source>
+        <translation>más lejos</translation>
+    </message>
+    <message>
+        <source>whole field</source>
+        <translation>todo el campo</translation>
+    </message>
+    <message>
+        <source>the whole field</source>
+        <translation>todo el campo</translation>
+    </message>
+    <message>
+        <source>lat, lon</source>
+        <translation>lat, lon</translation>
+    </message>
+    <message>
+        <source>latitude and longitude</source>
+        <translation>latitud y longitud</translation>
+    </message>
+    <message>
+        <source>show</source>
+        <translation>mostrar</translation>
+    </message>
+    <message>
+        <source>what the map shows</source>
+        <translation>qué muestra el mapa</translation>
+    </message>
+    <message>
+        <source>%1 (key %2)</source>
+        <translation>%1 (tecla %2)</translation>
+    </message>
+    <message>
+        <source>the way walked</source>
+        <translation>el camino recorrido</translation>
+    </message>
+    <message>
+        <source>ground not seen</source>
+        <translation>terreno no visto</translation>
+    </message>
+    <message>
+        <source>other diggers&apos; signs</source>
+        <translation>señales de otros excavadores</translation>
+    </message>
+    <message>
+        <source>systems</source>
+        <translation>sistemas</translation>
+    </message>
+    <message>
+        <source>runs</source>
+        <translation>túneles</translation>
+    </message>
+    <message>
+        <source>runs less likely than not</source>
+        <translation>túneles menos probables que no</translation>
+    </message>
+    <message>
+        <source>flags and ladders</source>
+        <translation>banderas y filas</translation>
+    </message>
+    <message>
+        <source>letters and names</source>
+        <translation>letras y nombres</translation>
+    </message>
+</context>
+<context>
+    <name>plugside::MapView</name>
+    <message>
+        <source>untreated</source>
+        <translation>sin tratar</translation>
+    </message>
+    <message>
+        <source>map of the field</source>
+        <translation>mapa del campo</translation>
+    </message>
+    <message>
+        <source>Arrow keys move the map, plus and minus zoom, F shows the whole field, Space picks the nearest mark.</source>
+        <translation>Las flechas mueven el mapa, más y menos acercan y alejan, F muestra todo el campo, Espacio elige la marca más cercana.</translation>
+    </message>
+    <message>
+        <source>fan %1° %2</source>
+        <translation>abanico %1° %2</translation>
+    </message>
+    <message>
+        <source>move over the map or pick a mark</source>
+        <translation>pase sobre el mapa o elija una marca</translation>
+    </message>
+    <message>
+        <source>latitude %1, longitude %2</source>
+        <translation>latitud %1, longitud %2</translation>
+    </message>
+    <message>
+        <source>; from %1: %2 towards %3° %4</source>
+        <translation>; desde %1: %2 hacia %3° %4</translation>
+    </message>
+    <message>
+        <source>Drop a walk here</source>
+        <translation>Suelte aquí un recorrido</translation>
+    </message>
+    <message>
+        <source>or press Ctrl+O. A walk is a GPX file from your receiver;
+the ground&apos;s layers, or a plan handed out before, may come with it.</source>
+        <translation>u oprima Ctrl+O. Un recorrido es un archivo GPX de su receptor;
+con él pueden venir las capas del terreno o un plan entregado antes.</translation>
+    </message>
+</context>
+<context>
+    <name>plugside::MarkKey</name>
+    <message>
+        <source>fresh</source>
+        <translation>fresco</translation>
+    </message>
+    <message>
+        <source>a mole&apos;s</source>
+        <translation>de topo</translation>
+    </message>
+    <message>
+        <source>older</source>
+        <translation>más viejo</translation>
+    </message>
+    <message>
+        <source>a ground squirrel&apos;s</source>
+        <translation>de ardilla de tierra</translation>
+    </message>
+    <message>
+        <source>age not noted</source>
+        <translation>edad no anotada</translation>
+    </message>
+    <message>
+        <source>a vole&apos;s</source>
+        <translation>de ratón de pradera</translation>
+    </message>
+    <message>
+        <source>crushed: no fan</source>
+        <translation>aplastado</translation>
+    </message>
+    <message>
+        <source>something else</source>
+        <translation>otra cosa</translation>
+    </message>
+    <message>
+        <source>how marks are drawn</source>
+        <translation>cómo se dibujan las marcas</translation>
+    </message>
+</context>
+<context>
+    <name>plugside::MarkPicture</name>
+    <message>
+        <source>%1. Esc, Enter or a click puts it away.</source>
+        <translation>%1. Esc, Enter o un clic la cierra.</translation>
+    </message>
+    <message>
+        <source>The photograph %1 is not beside the files that were read.</source>
+        <translation>La fotografía %1 no está junto a los archivos leídos.</translation>
+    </message>
+    <message>
+        <source>The photograph %1 cannot be read.</source>
+        <translation>La fotografía %1 no se puede leer.</translation>
+    </message>
+    <message>
+        <source>photograph %1 of the mark</source>
+        <translation>fotografía %1 de la marca</translation>
+    </message>
+    <message>
+        <source>larger (Enter, or P)</source>
+        <translation>más grande (Enter, o P)</translation>
+    </message>
+    <message>
+        <source>the photograph is being read</source>
+        <translation>se está leyendo la fotografía</translation>
+    </message>
+</context>
+<context>
+    <name>plugside::MoundFacts</name>
+    <message>
+        <source>who dug here? (I)</source>
+        <translation>¿quién excavó aquí? (I)</translation>
+    </message>
+    <message>
+        <source>questions about what can be seen, with drawings</source>
+        <translation>preguntas sobre lo que se ve, con dibujos</translation>
+    </message>
+    <message>
+        <source>×</source>
+        <translation>×</translation>
+    </message>
+    <message>
+        <source>put the mark&apos;s facts away</source>
+        <translation>cerrar los datos de la marca</translation>
+    </message>
+    <message>
+        <source>put away (Esc)</source>
+        <translation>cerrar (Esc)</translation>
+    </message>
+    <message>
+        <source>Mark %1</source>
+        <translation>Marca %1</translation>
+    </message>
+</context>
+<context>
+    <name>plugside::NotSeenView</name>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 a %2</translation>
+    </message>
+    <message>
+        <source>How far a mound is seen from was learnt from this walk&apos;s own marks.</source>
+        <translation>De qué tan lejos se ve un montículo se aprendió de las marcas de este recorrido.</translation>
+    </message>
+    <message>
+        <source>How far a mound is seen from is a default, not this walk&apos;s own: take the numbers as rough.</source>
+        <translation>De qué tan lejos se ve un montículo es un valor supuesto, no de este recorrido: tome los números como aproximados.</translation>
+    </message>
+    <message>
+        <source>That the ground not walked is like the ground walked is assumed: %1 in 100 of the mounds not seen rest on that alone.</source>
+        <translation>Que el terreno no caminado es como el caminado se supone: %1 de cada 100 de los montículos no vistos dependen solo de eso.</translation>
+    </message>
+    <message>
+        <source>how it was reckoned</source>
+        <translation>cómo se calculó</translation>
+    </message>
+    <message>
+        <source>hatched on the map (G)</source>
+        <translation>rayado en el mapa (G)</translation>
+    </message>
+    <message>
+        <source>being worked out</source>
+        <translation>se está calculando</translation>
+    </message>
+    <message>
+        <source>The walk has no track in the field: what was not seen cannot be told.</source>
+        <translation>El recorrido no tiene traza en el campo: no se puede saber qué no se vio.</translation>
+    </message>
+    <message>
+        <source>It was not worked out.</source>
+        <translation>No se calculó.</translation>
+    </message>
+    <message>
+        <source>It is worked out once the plan is made.</source>
+        <translation>Se calcula cuando esté hecho el plan.</translation>
+    </message>
+    <message>
+        <source>stop</source>
+        <translation>parar</translation>
+    </message>
+    <message>
+        <source>work it out</source>
+        <translation>calcularlo</translation>
+    </message>
+    <message>
+        <source>Walked: %1. Not walked: %2.</source>
+        <translation>Caminado: %1. Sin caminar: %2.</translation>
+    </message>
+    <message>
+        <source>Walked: %1. Without a boundary nobody knows how much was not.</source>
+        <translation>Caminado: %1. Sin límite nadie sabe cuánto faltó.</translation>
+    </message>
+    <message>
+        <source>%1 mounds</source>
+        <translation>%1 montículos</translation>
+    </message>
+    <message>
+        <source>not seen where somebody walked, in %1 of 100 such cases; expected %2</source>
+        <translation>sin ver donde alguien caminó, en %1 de 100 casos así; se esperan %2</translation>
+    </message>
+    <message>
+        <source>%1 animals</source>
+        <translation>%1 animales</translation>
+    </message>
+    <message>
+        <source>where nobody walked, in %1 of 100 such cases; expected %2, with %3 of their mounds</source>
+        <translation>donde nadie caminó, en %1 de 100 casos así; se esperan %2, con %3 de sus montículos</translation>
+    </message>
+</context>
+<context>
+    <name>plugside::NoteRowPainter</name>
+    <message>
+        <source>nothing was read</source>
+        <translation>no se leyó nada</translation>
+    </message>
+</context>
+<context>
+    <name>plugside::NoteWordsView</name>
+    <message>
+        <source>the note&apos;s words: %1</source>
+        <translation>las palabras de la nota: %1</translation>
+    </message>
+    <message>
+        <source>picked: %1</source>
+        <translation>elegidas: %1</translation>
+    </message>
+    <message>
+        <source>no word is picked</source>
+        <translation>ninguna palabra elegida</translation>
+    </message>
+</context>
+<context>
+    <name>plugside::NotesModel</name>
+    <message>
+        <source>%2 (%1 mark)</source>
+        <translation>%2 (%1 marca)</translation>
+    </message>
+    <message>
+        <source>%2 (%1 marks)</source>
+        <translation>%2 (%1 marcas)</translation>
+    </message>
+    <message>
+        <source>%1: %2. Read: %3.</source>
+        <translation>%1: %2. Leído: %3.</translation>
+    </message>
+    <message>
+        <source>nothing</source>
+        <translation>nada</translation>
+    </message>
+    <message>
+        <source> Not understood: %1.</source>
+        <translation> No se entendió: %1.</translation>
+    </message>
+</context>
+<context>
+    <name>plugside::NotesView</name>
+    <message>
+        <source> …</source>
+        <translation> …</translation>
+    </message>
+    <message>
+        <source>notes, each with what was read</source>
+        <translation>notas, cada una con lo que se leyó</translation>
+    </message>
+    <message>
+        <source>corrections made, each can be lifted</source>
+        <translation>correcciones hechas; cada una se puede quitar</translation>
+    </message>
+    <message>
+        <source>lift this correction (Delete)</source>
+        <translation>quitar esta corrección (Supr)</translation>
+    </message>
+    <message>
+        <source>notes with words that were not understood</source>
+        <translation>notas con palabras que no se entendieron</translation>
+    </message>
+    <message>
+        <source>all notes</source>
+        <translation>todas las notas</translation>
+    </message>
+    <message>
+        <source>notes that speak of people, pets, stock or wildlife</source>
+        <translation>notas que hablan de personas, mascotas, ganado o fauna</translation>
+    </message>
+    <message>
+        <source>corrections made</source>
+        <translation>correcciones hechas</translation>
+    </message>
+    <message>
+        <source>all of the rest</source>
+        <translation>todo el resto</translation>
+    </message>
+    <message>
+        <source>take everything that was not understood: the first stretch means this, the others nothing</source>
+        <translation>tomar todo lo que no se entendió: el primer trozo quiere decir esto, los demás nada</translation>
+    </message>
+    <message>
+        <source>what the picked words mean</source>
+        <translation>qué quieren decir las palabras elegidas</translation>
+    </message>
+    <message>
+        <source>degrees clockwise from true north</source>
+        <translation>grados a la derecha desde el norte verdadero</translation>
+    </message>
+    <message>
+        <source>means</source>
+        <translation>quiere decir</translation>
+    </message>
+    <message>
+        <source>in this note</source>
+        <translation>en esta nota</translation>
+    </message>
+    <message>
+        <source>Ctrl+Enter</source>
+        <translation>Ctrl+Enter</translation>
+    </message>
+    <message>
+        <source>in all of the walk</source>
+        <translation>en todo el recorrido</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+Enter</source>
+        <translation>Ctrl+Mayús+Enter</translation>
+    </message>
+    <message>
+        <source>rest %1</source>
+        <translation>resto %1</translation>
+    </message>
+    <message>
+        <source>all %1</source>
+        <translation>todas %1</translation>
+    </message>
+    <message>
+        <source>who %1</source>
+        <translation>quién %1</translation>
+    </message>
+    <message>
+        <source>The notes are being read.</source>
+        <translation>Se están leyendo las notas.</translation>
+    </message>
+    <message>
+        <source>All that was noted was understood.</source>
+        <translation>Todo lo anotado se entendió.</translation>
+    </message>
+    <message>
+        <source>No note speaks of people, pets, stock or wildlife.</source>
+        <translation>Ninguna nota habla de personas, mascotas, ganado o fauna.</translation>
+    </message>
+    <message>
+        <source>No mark has a note.</source>
+        <translation>Ninguna marca tiene nota.</translation>
+    </message>
+    <message>
+        <source>mended %1</source>
+        <translation>corregidas %1</translation>
+    </message>
+    <message>
+        <source>Pick words in the note to say what they mean.</source>
+        <translation>Elija palabras de la nota para decir qué quieren decir.</translation>
+    </message>
+    <message>
+        <source>in all of the walk: …</source>
+        <translation>en todo el recorrido: …</translation>
+    </message>
+    <message>
+        <source>in all of the walk: %1 note</source>
+        <translation>en todo el recorrido: %1 nota</translation>
+    </message>
+    <message>
+        <source>in all of the walk: %1 notes</source>
+        <translation>en todo el recorrido: %1 notas</translation>
+    </message>
+    <message>
+        <source>That changes nothing in the walk&apos;s notes.</source>
+        <translation>Eso no cambia nada en las notas del recorrido.</translation>
+    </message>
+    <message>
+        <source>In all of the walk it would leave every mark as it is taken now, with less left over in %1.</source>
+        <translation>En todo el recorrido dejaría cada marca como se toma ahora, con menos sin entender en %1.</translation>
+    </message>
+    <message>
+        <source>In all of the walk it would change what %1 mark is taken for: </source>
+        <translation>En todo el recorrido cambiaría por qué se toma %1 marca: </translation>
+    </message>
+    <message>
+        <source>In all of the walk it would change what %1 marks are taken for: </source>
+        <translation>En todo el recorrido cambiaría por qué se toman %1 marcas: </translation>
+    </message>
+    <message>
+        <source>note of %1</source>
+        <translation>nota de %1</translation>
+    </message>
+    <message>
+        <source>reading of %1 note</source>
+        <translation>lectura de %1 nota</translation>
+    </message>
+    <message>
+        <source>reading of %1 notes</source>
+        <translation>lectura de %1 notas</translation>
+    </message>
+    <message>
+        <source>correction lifted</source>
+        <translation>corrección quitada</translation>
+    </message>
+</context>
+<context>
+    <name>plugside::PickButton</name>
+    <message>
+        <source>%1: %2 ▾</source>
+        <translation>%1: %2 ▾</translation>
+    </message>
+</context>
+<context>
+    <name>plugside::PictureSheet</name>
+    <message>
+        <source>photograph %1</source>
+        <translation>fotografía %1</translation>
+    </message>
+</context>
+<context>
+    <name>plugside::ReadingDesk</name>
+    <message>
+        <source>the open field</source>
+        <translation>el campo abierto</translation>
+    </message>
+</context>
+<context>
+    <name>plugside::ReadingSheet</name>
+    <message>
+        <source>the files, what each was taken for, and whether it is read</source>
+        <translation>los archivos, por qué se tomó cada uno, y si se lee</translation>
+    </message>
+    <message>
+        <source>all bearings</source>
+        <translation>rumbos</translation>
+    </message>
+    <message>
+        <source>as each file says</source>
+        <translation>como dice cada archivo</translation>
+    </message>
+    <message>
+        <source>from true north</source>
+        <translation>desde el norte verdadero</translation>
+    </message>
+    <message>
+        <source>from magnetic north</source>
+        <translation>desde el norte magnético</translation>
+    </message>
+    <message>
+        <source>Enter, or Ctrl+Enter from anywhere</source>
+        <translation>Enter, o Ctrl+Enter desde cualquier parte</translation>
+    </message>
+    <message>
+        <source>How the files were read</source>
+        <translation>Cómo se leyeron los archivos</translation>
+    </message>
+    <message>
+        <source>What the files hold</source>
+        <translation>Qué hay en los archivos</translation>
+    </message>
+    <message>
+        <source>left out</source>
+        <translation>fuera</translation>
+    </message>
+    <message>
+        <source>being counted</source>
+        <translation>se está contando</translation>
+    </message>
+    <message>
+        <source>%1 file</source>
+        <translation>%1 archivo</translation>
+    </message>
+    <message>
+        <source>%1 files</source>
+        <translation>%1 archivos</translation>
+    </message>
+    <message>
+        <source>, %1 left out</source>
+        <translation>, %1 fuera</translation>
+    </message>
+    <message>
+        <source>; %1 waits for an answer</source>
+        <translation>; %1 espera respuesta</translation>
+    </message>
+    <message>
+        <source>; %1 wait for an answer</source>
+        <translation>; %1 esperan respuesta</translation>
+    </message>
+    <message>
+        <source>stop</source>
+        <translation>parar</translation>
+    </message>
+    <message>
+        <source>not now</source>
+        <translation>ahora no</translation>
+    </message>
+    <message>
+        <source>Escape</source>
+        <translation>Escape</translation>
+    </message>
+    <message>
+        <source>reading…</source>
+        <translation>leyendo…</translation>
+    </message>
+    <message>
+        <source>read again</source>
+        <translation>leer otra vez</translation>
+    </message>
+    <message>
+        <source>read these</source>
+        <translation>leer estos</translation>
+    </message>
+    <message>
+        <source>%1 waits for an answer: say it, or leave the file out (Space in the list).</source>
+        <translation>%1 espera una respuesta: désela, o deje fuera el archivo (Espacio en la lista).</translation>
+    </message>
+    <message>
+        <source>%1 file was read; </source>
+        <translation>Se leyó %1 archivo; </translation>
+    </message>
+    <message>
+        <source>%1 files were read; </source>
+        <translation>Se leyeron %1 archivos; </translation>
+    </message>
+    <message>
+        <source>the survey has %1 mark</source>
+        <translation>el levantamiento tiene %1 marca</translation>
+    </message>
+    <message>
+        <source>the survey has %1 marks</source>
+        <translation>el levantamiento tiene %1 marcas</translation>
+    </message>
+    <message>
+        <source> of %1 walk.</source>
+        <translation> de %1 recorrido.</translation>
+    </message>
+    <message>
+        <source> of %1 walks.</source>
+        <translation> de %1 recorridos.</translation>
+    </message>
+    <message>
+        <source>
+Left out: %1</source>
+        <translation>
+Fuera: %1</translation>
+    </message>
+    <message>
+        <source>, </source>
+        <translation>, </translation>
+    </message>
+</context>
+<context>
+    <name>plugside::SetsPage</name>
+    <message>
+        <source>animal %1, plug side of %2</source>
+        <translation>animal %1, del lado del tapón de %2</translation>
+    </message>
+    <message>
+        <source>animal %1, between %2 and %3</source>
+        <translation>animal %1, entre %2 y %3</translation>
+    </message>
+    <message>
+        <source>kept</source>
+        <translation>conservado</translation>
+    </message>
+    <message>
+        <source>dropped</source>
+        <translation>quitado</translation>
+    </message>
+    <message>
+        <source>kept at the place it was moved to</source>
+        <translation>conservado en el lugar al que se movió</translation>
+    </message>
+    <message>
+        <source>what to do, the chance, and what to mind</source>
+        <translation>qué hacer, la probabilidad, y qué cuidar</translation>
+    </message>
+    <message>
+        <source>keep</source>
+        <translation>conservar</translation>
+    </message>
+    <message>
+        <source>move</source>
+        <translation>mover</translation>
+    </message>
+    <message>
+        <source>drop</source>
+        <translation>quitar</translation>
+    </message>
+    <message>
+        <source>‹</source>
+        <translation>‹</translation>
+    </message>
+    <message>
+        <source>previous set</source>
+        <translation>punto anterior</translation>
+    </message>
+    <message>
+        <source>Page up</source>
+        <translation>Re Pág</translation>
+    </message>
+    <message>
+        <source>›</source>
+        <translation>›</translation>
+    </message>
+    <message>
+        <source>next set</source>
+        <translation>punto siguiente</translation>
+    </message>
+    <message>
+        <source>Page down</source>
+        <translation>Av Pág</translation>
+    </message>
+    <message>
+        <source>next undecided  N</source>
+        <translation>siguiente  N</translation>
+    </message>
+    <message>
+        <source>next undecided set</source>
+        <translation>siguiente punto sin decidir</translation>
+    </message>
+    <message>
+        <source>N</source>
+        <translation>N</translation>
+    </message>
+    <message>
+        <source>undecide  U</source>
+        <translation>sin decidir  U</translation>
+    </message>
+    <message>
+        <source>take the decision back</source>
+        <translation>deshacer la decisión</translation>
+    </message>
+    <message>
+        <source>U</source>
+        <translation>U</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>Sets</source>
+        <translation>Puntos</translation>
+    </message>
+    <message>
+        <source>A set is proposed once a walk is open.</source>
+        <translation>Se propone un punto cuando hay un recorrido abierto.</translation>
+    </message>
+    <message>
+        <source>The plan proposes no set. The Walk step says why.</source>
+        <translation>El plan no propone ningún punto. El paso Recorrido dice por qué.</translation>
+    </message>
+    <message>
+        <source>The plan is being made.</source>
+        <translation>El plan se está haciendo.</translation>
+    </message>
+    <message>
+        <source>Set %1</source>
+        <translation>Punto %1</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 de %2</translation>
+    </message>
+    <message>
+        <source>%1 in 100</source>
+        <translation>%1 de 100</translation>
+    </message>
+    <message>
+        <source>to meet the run,
+about %1 rung</source>
+        <translation>de dar con el túnel,
+unos %1 sondeo</translation>
+    </message>
+    <message>
+        <source>to meet the run,
+about %1 rungs</source>
+        <translation>de dar con el túnel,
+unos %1 sondeos</translation>
+    </message>
+    <message>
+        <source>chance is
+recomputed</source>
+        <translation>se calcula otra
+vez</translation>
+    </message>
+    <message>
+        <source>%1 thing to mind here</source>
+        <translation>%1 cosa que cuidar aquí</translation>
+    </message>
+    <message>
+        <source>%1 things to mind here</source>
+        <translation>%1 cosas que cuidar aquí</translation>
+    </message>
+</context>
+<context>
+    <name>plugside::Slip</name>
+    <message>
+        <source>×</source>
+        <translation>×</translation>
+    </message>
+    <message>
+        <source>put this notice away</source>
+        <translation>cerrar este aviso</translation>
+    </message>
+    <message>
+        <source>put away (Esc)</source>
+        <translation>cerrar (Esc)</translation>
+    </message>
+</context>
+<context>
+    <name>plugside::SystemChooser</name>
+    <message>
+        <source>search by code or name: 32610, UTM 10, California zone 2</source>
+        <translation>busque por clave o nombre: 32610, UTM 10, California zone 2</translation>
+    </message>
+    <message>
+        <source>search for the reference system of the coordinates</source>
+        <translation>buscar el sistema de referencia de las coordenadas</translation>
+    </message>
+    <message>
+        <source>reference systems found, and where each would put the marks</source>
+        <translation>sistemas de referencia hallados, y dónde pondría cada uno las marcas</translation>
+    </message>
+    <message>
+        <source>searching…</source>
+        <translation>buscando…</translation>
+    </message>
+    <message>
+        <source>In which reference system are the eastings and northings?</source>
+        <translation>¿En qué sistema de referencia están los estes y nortes?</translation>
+    </message>
+    <message>
+        <source>reference system: %1</source>
+        <translation>sistema de referencia: %1</translation>
+    </message>
+    <message>
+        <source>%1  (%2)</source>
+        <translation>%1  (%2)</translation>
+    </message>
+    <message>
+        <source>%1  no such place</source>
+        <translation>%1  no hay tal lugar</translation>
+    </message>
+    <message>
+        <source>%1  at %2</source>
+        <translation>%1  en %2</translation>
+    </message>
+    <message>
+        <source>%1  %2</source>
+        <translation>%1  %2</translation>
+    </message>
+    <message>
+        <source>Nothing is called so.</source>
+        <translation>Nada se llama así.</translation>
+    </message>
+    <message>
+        <source>Type a code, a zone or a name. Whoever made the file knows it; often it stands in the settings of the receiver.</source>
+        <translation>Escriba una clave, una zona o un nombre. Quien hizo el archivo lo sabe; a menudo está en los ajustes del receptor.</translation>
+    </message>
+    <message>
+        <source>Enter takes the one at hand.</source>
+        <translation>Enter toma el que está señalado.</translation>
+    </message>
+    <message>
+        <source>These put the marks beside the other files&apos;. Enter takes the one at hand; type to search for another.</source>
+        <translation>Estos ponen las marcas junto a las de los otros archivos. Enter toma el señalado; escriba para buscar otro.</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
+</context>
+<context>
+    <name>plugside::SystemsPage</name>
+    <message>
+        <source>no animal</source>
+        <translation>ningún animal</translation>
+    </message>
+    <message>
+        <source>%1 animal</source>
+        <translation>%1 animal</translation>
+    </message>
+    <message>
+        <source>%1 animals</source>
+        <translation>%1 animales</translation>
+    </message>
+    <message>
+        <source>%1 to %2 animals</source>
+        <translation>%1 a %2 animales</translation>
+    </message>
+    <message>
+        <source>%1 m²</source>
+        <translation>%1 m²</translation>
+    </message>
+    <message>
+        <source>%1 sq ft</source>
+        <translation>%1 pies²</translation>
+    </message>
+    <message>
+        <source>Systems</source>
+        <translation>Sistemas</translation>
+    </message>
+    <message>
+        <source>animals (V)</source>
+        <translation>animales (V)</translation>
+    </message>
+    <message>
+        <source>corrections (L)</source>
+        <translation>correcciones (L)</translation>
+    </message>
+    <message>
+        <source>animal</source>
+        <translation>animal</translation>
+    </message>
+    <message>
+        <source>mounds</source>
+        <translation>montíc.</translation>
+    </message>
+    <message>
+        <source>one animal&apos;s</source>
+        <translation>de uno solo</translation>
+    </message>
+    <message>
+        <source>run</source>
+        <translation>túnel</translation>
+    </message>
+    <message>
+        <source>burrow systems</source>
+        <translation>sistemas de túneles</translation>
+    </message>
+    <message>
+        <source>what else may be true</source>
+        <translation>qué más puede ser cierto</translation>
+    </message>
+    <message>
+        <source>working</source>
+        <translation>trabajando</translation>
+    </message>
+    <message>
+        <source>nothing yet</source>
+        <translation>nada todavía</translation>
+    </message>
+    <message>
+        <source>most likely %1; the interval holds in %2 of 100 cases, if the walk was a fair look at the field</source>
+        <translation>lo más probable, %1; el intervalo vale en %2 de 100 casos, si el recorrido fue una mirada pareja del campo</translation>
+    </message>
+    <message>
+        <source>No mound of a gopher takes part.</source>
+        <translation>Ningún montículo de tuza cuenta.</translation>
+    </message>
+    <message>
+        <source>counted on %1 walked</source>
+        <translation>contado en %1 caminados</translation>
+    </message>
+    <message>
+        <source>the area walked is still being measured</source>
+        <translation>el área caminada todavía se está midiendo</translation>
+    </message>
+    <message>
+        <source>no track was read: the area walked is not known</source>
+        <translation>no se leyó traza: no se sabe el área caminada</translation>
+    </message>
+    <message>
+        <source>%1 mound could well be another animal&apos;s</source>
+        <translation>%1 montículo bien podría ser de otro animal</translation>
+    </message>
+    <message>
+        <source>%1 mounds could well be another animal&apos;s</source>
+        <translation>%1 montículos bien podrían ser de otro animal</translation>
+    </message>
+    <message>
+        <source>What else may be true:</source>
+        <translation>Qué más puede ser cierto:</translation>
+    </message>
+    <message>
+        <source>%1 in 100</source>
+        <translation>%1 de 100</translation>
+    </message>
+    <message>
+        <source>Animal %1</source>
+        <translation>Animal %1</translation>
+    </message>
+    <message>
+        <source>%1 mound</source>
+        <translation>%1 montículo</translation>
+    </message>
+    <message>
+        <source>%1 mounds</source>
+        <translation>%1 montículos</translation>
+    </message>
+    <message>
+        <source>%1, the freshest: %2</source>
+        <translation>%1, el más fresco: %2</translation>
+    </message>
+    <message>
+        <source>%1 of run drawn, on %2</source>
+        <translation>%1 de túnel dibujado, en %2</translation>
+    </message>
+    <message>
+        <source>%1 in 100 that all of it is one animal&apos;s</source>
+        <translation>%1 de cada 100 de que todo sea de un solo animal</translation>
+    </message>
+</context>
+<context>
+    <name>plugside::SystemsTool</name>
+    <message>
+        <source>Click another mark of the same animal.</source>
+        <translation>Haga clic en otra marca del mismo animal.</translation>
+    </message>
+    <message>
+        <source>Click the mark that is another animal&apos;s.</source>
+        <translation>Haga clic en la marca que es de otro animal.</translation>
+    </message>
+    <message>
+        <source>Click the mark that a run joins this one to.</source>
+        <translation>Haga clic en la marca que un túnel une con esta.</translation>
+    </message>
+    <message>
+        <source>Draw the line that no run crosses; double click or Enter ends it.</source>
+        <translation>Dibuje la línea que ningún túnel cruza; doble clic o Enter la termina.</translation>
+    </message>
+    <message>
+        <source>Draw about the marks to set aside; double click or Enter ends it.</source>
+        <translation>Encierre las marcas que se apartan; doble clic o Enter lo termina.</translation>
+    </message>
+    <message>
+        <source>Pick the mark first that this is said of.</source>
+        <translation>Elija antes la marca de la que se dice esto.</translation>
+    </message>
+    <message>
+        <source>%1 is older</source>
+        <translation>%1 es más viejo</translation>
+    </message>
+    <message>
+        <source>A line wants two corners or more.</source>
+        <translation>Una línea pide dos esquinas o más.</translation>
+    </message>
+    <message>
+        <source>No mark that takes part lies in there.</source>
+        <translation>Ahí no hay ninguna marca que cuente.</translation>
+    </message>
+    <message>
+        <source>set aside a corner</source>
+        <translation>apartar una esquina</translation>
+    </message>
+    <message>
+        <source>“%1” is no bearing, as in “135”, “SE” or “S 45 E”.</source>
+        <translation>“%1” no es un rumbo, como “135”, “SE” o “S 45 E”.</translation>
+    </message>
+    <message>
+        <source>turn the fan of %1</source>
+        <translation>girar el abanico de %1</translation>
+    </message>
+    <message>
+        <source>move %1</source>
+        <translation>mover %1</translation>
+    </message>
+</context>
+<context>
+    <name>plugside::TopBar</name>
+    <message>
+        <source>no track: area walked not known</source>
+        <translation>sin traza: no se sabe el área caminada</translation>
+    </message>
+    <message>
+        <source>%1 walked</source>
+        <translation>%1 caminados</translation>
+    </message>
+    <message>
+        <source>under 1</source>
+        <translation>menos de 1</translation>
+    </message>
+    <message>
+        <source>%1, %2 % not seen</source>
+        <translation>%1, %2 % sin ver</translation>
+    </message>
+    <message>
+        <source>English or Spanish (Ctrl+E)</source>
+        <translation>inglés o español (Ctrl+E)</translation>
+    </message>
+    <message>
+        <source>language: English; press for Spanish</source>
+        <translation>idioma: español; oprima para inglés</translation>
+    </message>
+    <message>
+        <source>keys</source>
+        <translation>teclas</translation>
+    </message>
+    <message>
+        <source>F1</source>
+        <translation>F1</translation>
+    </message>
+    <message>
+        <source>hand out…</source>
+        <translation>entregar…</translation>
+    </message>
+    <message>
+        <source>Ctrl+S: the plan as a GeoPackage, the sets as waypoints</source>
+        <translation>Ctrl+S: el plan como GeoPackage, los puntos para el receptor</translation>
+    </message>
+    <message>
+        <source>metres</source>
+        <translation>metros</translation>
+    </message>
+    <message>
+        <source>feet</source>
+        <translation>pies</translation>
+    </message>
+    <message>
+        <source>units: metres; press for feet and inches</source>
+        <translation>unidades: metros; oprima para pies y pulgadas</translation>
+    </message>
+    <message>
+        <source>units: feet and inches; press for metres</source>
+        <translation>unidades: pies y pulgadas; oprima para metros</translation>
+    </message>
+    <message>
+        <source>feet or metres (Ctrl+U)</source>
+        <translation>pies o metros (Ctrl+U)</translation>
+    </message>
+    <message>
+        <source>light</source>
+        <translation>claro</translation>
+    </message>
+    <message>
+        <source>sunlight</source>
+        <translation>sol</translation>
+    </message>
+    <message>
+        <source>light; press for reading in sunlight</source>
+        <translation>claro; oprima para leer al sol</translation>
+    </message>
+    <message>
+        <source>sunlight; press for the light look</source>
+        <translation>para leer al sol; oprima para el aspecto claro</translation>
+    </message>
+    <message>
+        <source>light, or readable in sunlight (Ctrl+L)</source>
+        <translation>claro, o para leer al sol (Ctrl+L)</translation>
+    </message>
+    <message>
+        <source>Plugside</source>
+        <translation>Plugside</translation>
+    </message>
+    <message>
+        <source>%1 of %2 sets decided</source>
+        <translation>%1 de %2 puntos decididos</translation>
+    </message>
+    <message>
+        <source>%1, most likely %2</source>
+        <translation>%1, lo más probable %2</translation>
+    </message>
+</context>
+<context>
+    <name>plugside::WalkPage</name>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>%1: marks without a track</source>
+        <translation>%1: marcas sin traza</translation>
+    </message>
+    <message>
+        <source>%1: a track of %2</source>
+        <translation>%1: una traza de %2</translation>
+    </message>
+    <message>
+        <source>a boundary</source>
+        <translation>un límite</translation>
+    </message>
+    <message>
+        <source>a barrier</source>
+        <translation>una barrera</translation>
+    </message>
+    <message>
+        <source>an area kept clear</source>
+        <translation>un área vedada</translation>
+    </message>
+    <message>
+        <source>no boundary, barrier or area to keep clear was read</source>
+        <translation>no se leyó límite, barrera ni área vedada</translation>
+    </message>
+    <message>
+        <source>ground: %1</source>
+        <translation>terreno: %1</translation>
+    </message>
+    <message>
+        <source>%1 mark of a gopher</source>
+        <translation>%1 marca de tuza</translation>
+    </message>
+    <message>
+        <source>%1 marks of gophers</source>
+        <translation>%1 marcas de tuza</translation>
+    </message>
+    <message>
+        <source>, %1 with a fan that could be read</source>
+        <translation>, %1 con un abanico que se pudo leer</translation>
+    </message>
+    <message>
+        <source>%1 mark of another digger or thing</source>
+        <translation>%1 marca de otro excavador o cosa</translation>
+    </message>
+    <message>
+        <source>%1 marks of other diggers or things</source>
+        <translation>%1 marcas de otros excavadores o cosas</translation>
+    </message>
+    <message>
+        <source>Walk</source>
+        <translation>Recorrido</translation>
+    </message>
+    <message>
+        <source>No walk is open. Drop the files of a scouting walk here, whatever the handheld gave: walks, tables, photographs, the farm&apos;s layers.</source>
+        <translation>Ningún recorrido abierto. Suelte aquí los archivos de un recorrido de exploración, lo que haya dado el aparato: recorridos, tablas, fotografías, las capas de la finca.</translation>
+    </message>
+    <message>
+        <source>open a walk…</source>
+        <translation>abrir…</translation>
+    </message>
+    <message>
+        <source>Ctrl+O</source>
+        <translation>Ctrl+O</translation>
+    </message>
+    <message>
+        <source>add to it…</source>
+        <translation>agregar…</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+O: another walk or the ground&apos;s layers</source>
+        <translation>Ctrl+Mayús+O: otro recorrido o las capas del terreno</translation>
+    </message>
+    <message>
+        <source>files read…</source>
+        <translation>archivos…</translation>
+    </message>
+    <message>
+        <source>how the files were read: columns, reference systems and norths, to be changed and read again</source>
+        <translation>cómo se leyeron los archivos: columnas, sistemas de referencia y nortes, para cambiarlos y leer otra vez</translation>
+    </message>
+    <message>
+        <source>what was read (V)</source>
+        <translation>qué se leyó (V)</translation>
+    </message>
+    <message>
+        <source>what looks wrong (L)</source>
+        <translation>qué se ve mal (L)</translation>
+    </message>
+    <message>
+        <source>notes (T)</source>
+        <translation>notas (T)</translation>
+    </message>
+    <message>
+        <source>what was not seen (W)</source>
+        <translation>qué no se vio (W)</translation>
+    </message>
+    <message>
+        <source>what was not understood or was changed in reading</source>
+        <translation>lo que no se entendió o se cambió al leer</translation>
+    </message>
+    <message>
+        <source>Said in notes: %1.</source>
+        <translation>Dicho en notas: %1.</translation>
+    </message>
+    <message>
+        <source>seen from the track: %1</source>
+        <translation>visto desde la traza: %1</translation>
+    </message>
+    <message>
+        <source>the field: %1</source>
+        <translation>el campo: %1</translation>
+    </message>
+    <message>
+        <source>read</source>
+        <translation>leído</translation>
+    </message>
+    <message>
+        <source>to look at: %1</source>
+        <translation>revisar: %1</translation>
+    </message>
+    <message>
+        <source>to look at: …</source>
+        <translation>revisar: …</translation>
+    </message>
+    <message>
+        <source>all looked at</source>
+        <translation>revisado</translation>
+    </message>
+    <message>
+        <source>notes: %1</source>
+        <translation>notas: %1</translation>
+    </message>
+    <message>
+        <source>notes</source>
+        <translation>notas</translation>
+    </message>
+    <message>
+        <source>not seen</source>
+        <translation>no visto</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>plugside::WorkBanner</name>
+    <message>
+        <source>files</source>
+        <translation>archivos</translation>
+    </message>
+    <message>
+        <source>planning</source>
+        <translation>planeando</translation>
+    </message>
+    <message>
+        <source>stopped: this is a first look, not the whole plan</source>
+        <translation>detenido: esto es una primera mirada, no el plan completo</translation>
+    </message>
+    <message>
+        <source>stopped: the plan is not up to date</source>
+        <translation>detenido: el plan no está al día</translation>
+    </message>
+    <message>
+        <source>a first look; working: %1</source>
+        <translation>una primera mirada; trabajando: %1</translation>
+    </message>
+    <message>
+        <source>working: %1</source>
+        <translation>trabajando: %1</translation>
+    </message>
+    <message>
+        <source>plan again</source>
+        <translation>planear otra vez</translation>
+    </message>
+    <message>
+        <source>stop</source>
+        <translation>parar</translation>
+    </message>
+</context>
+</TS>
