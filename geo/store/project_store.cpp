@@ -81,14 +81,21 @@ tl::expected<Project, Refusal> taken_forward(const Database& database, std::int6
     return project;
 }
 
-// An act that a crash cut short is undone by the journal beside the file. Beside a new file of that name it would do harm.
-void settle_journal(const std::filesystem::path& file) {
+// An act that a crash cut short is undone from the journal beside the file, by the first reading. What is left of a journal then says
+// nothing any more; it goes while nobody else can be writing one.
+void sweep_journal(const Database& database, const std::filesystem::path& file) {
     const std::filesystem::path journal = file.string() + "-journal";
     std::error_code error;
     if (!std::filesystem::exists(journal, error)) return;
-    if (const auto database = Database::open(file, file.string()))
-        static_cast<void>(database->whole("PRAGMA schema_version"));
-    std::filesystem::remove(journal, error);
+    if (const auto alone = Transaction::begin(database)) std::filesystem::remove(journal, error);
+}
+
+// Before a new file takes the name, an earlier one's journal goes: it would be taken for the new one's.
+void settle_journal(const std::filesystem::path& file) {
+    std::error_code error;
+    if (!std::filesystem::exists(file.string() + "-journal", error)) return;
+    if (const auto database = Database::open(file, file.string())) sweep_journal(*database, file);
+    std::filesystem::remove(file.string() + "-journal", error);
 }
 
 // What is open elsewhere is not replaced; whoever opens it meanwhile has to wait until it is.
