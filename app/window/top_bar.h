@@ -15,6 +15,8 @@ class TopBar : public QWidget {
 
 public:
     TopBar(FieldSession& session, Choices& choices, QWidget* parent = nullptr);
+    // For the menu of projects.
+    [[nodiscard]] QPushButton& project() { return *project_; }
 
 Q_SIGNALS:
     void hand_out_wanted();
@@ -33,6 +35,7 @@ private:
     QLabel* walked_;
     QLabel* animals_;
     QLabel* decided_;
+    QPushButton* project_;
     QPushButton* units_;
     QPushButton* theme_;
     QPushButton* hand_out_;

@@ -191,6 +191,7 @@ tl::expected<ProjectStore, Refusal> ProjectStore::open(const std::filesystem::pa
         if (earlier) std::filesystem::remove(*earlier, ignored);
         return tl::unexpected(project.error());
     }
+    sweep_journal(*database, file);
     return ProjectStore(
         std::make_unique<Open>(Open{file, given.string(), std::move(*lock), std::move(*database),
                                     std::make_shared<const Project>(std::move(*project)), std::move(earlier)}));

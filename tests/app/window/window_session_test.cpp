@@ -58,7 +58,7 @@ TEST_F(WindowSession, FiveSetsAreDecidedTwoUndoneAndThePlanHandedOutByKeysAlone)
     press(Qt::Key_Z, Qt::ControlModifier);
     press(Qt::Key_Z, Qt::ControlModifier);
     EXPECT_EQ(progress().decided, 3U);
-    EXPECT_TRUE(window_.session().unsaved());
+    EXPECT_TRUE(window_.session().not_handed_out());
     press(Qt::Key_S, Qt::ControlModifier);
     HandOutDialog* dialog = window_.hand_out_dialog();
     ASSERT_NE(dialog, nullptr);
@@ -66,7 +66,7 @@ TEST_F(WindowSession, FiveSetsAreDecidedTwoUndoneAndThePlanHandedOutByKeysAlone)
     dialog->set_folder(folder.path());
     const FieldSession::HandOut where = dialog->chosen();
     QTest::keyClick(dialog, Qt::Key_Return);
-    ASSERT_TRUE(wait_for([&] { return !window_.session().unsaved(); }));
+    ASSERT_TRUE(wait_for([&] { return !window_.session().not_handed_out(); }));
     EXPECT_TRUE(std::filesystem::exists(where.geopackage));
     EXPECT_TRUE(std::filesystem::exists(where.waypoints));
     EXPECT_TRUE(window_.slip().notice().contains(folder.path()));
