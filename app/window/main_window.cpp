@@ -249,10 +249,7 @@ void MainWindow::choose_files(bool to_add) {
         to_add ? tr("Add a walk or ground to this field") : tr("Open a project, or a walk with its ground if there is one"),
         QString(),
         tr("Projects, walks, tables, photographs, ground, plans (*.plugside *.gpx *.csv *.txt *.tsv *.jpg *.jpeg *.kml "
-           "*.gpkg "
-           "*.geojson *.json "
-           "*.shp "
-           "*.fgb);;All files (*)"));
+           "*.gpkg *.geojson *.json *.shp *.fgb);;All files (*)"));
     if (names.isEmpty()) return;
     if (to_add)
         add_files(as_files(names));

@@ -78,32 +78,7 @@ TEST_F(WindowSession, FiveSetsAreDecidedTwoUndoneAndThePlanHandedOutByKeysAlone)
     EXPECT_FALSE(window_.slip().notice().isEmpty());
 }
 
-TEST_F(WindowSession, ClosingAsksOnlyWhileDecisionsAreNotHandedOut) {
-    open_sample();
-    QStringList asked;
-    window_.set_ask([&](const QString& question, const QStringList& answers) {
-        asked << question;
-        return static_cast<int>(answers.size()) - 1;  // stay
-    });
-    press(Qt::Key_4);
-    press(Qt::Key_K);
-    EXPECT_FALSE(window_.close());
-    EXPECT_EQ(asked.size(), 1);
-    EXPECT_TRUE(window_.isVisible());
-    press(Qt::Key_Z, Qt::ControlModifier);
-    EXPECT_TRUE(window_.close());
-    EXPECT_EQ(asked.size(), 1);
-}
-
-TEST_F(WindowSession, ClosingWithoutHandingOutIsPossibleAfterTheQuestion) {
-    open_sample();
-    window_.set_ask([](const QString&, const QStringList&) { return 1; });
-    press(Qt::Key_4);
-    press(Qt::Key_D);
-    EXPECT_TRUE(window_.close());
-}
-
-TEST_F(WindowSession, OpeningInPlaceOfUnsavedDecisionsAsksAndStayingLosesNothing) {
+TEST_F(WindowSession, OpeningFilesBesideAFieldAsksAndStayingLosesNothing) {
     open_sample();
     press(Qt::Key_4);
     press(Qt::Key_K);
