@@ -21,7 +21,7 @@ int main(int argc, char** argv) {
     call.addVersionOption();
     call.addPositionalArgument(
         QStringLiteral("FILES"),
-        QCoreApplication::translate("Call", "walks, the ground's layers, or a plan handed out before"),
+        QCoreApplication::translate("Call", "a project, or walks, the ground's layers, a plan handed out before"),
         QStringLiteral("[FILES...]"));
     const QCommandLineOption language(
         QStringLiteral("language"),

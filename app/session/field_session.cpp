@@ -37,6 +37,7 @@ void FieldSession::open(const Files& files, const FileChoices& choices) {
                   [this, files, choices](FieldSurvey field) {
                       const int from_file = static_cast<int>(field.survey.decisions.size());
                       told_ = choices;
+                      ++opening_;
                       adopt(std::move(field), files, History::forget);
                       if (from_file > 0) Q_EMIT reopened_hand_out(from_file);
                   });
@@ -86,14 +87,14 @@ void FieldSession::read_again(const Files& wanted, const FileChoices& choices) {
                 read_again(wanted, choices);
                 return;
             }
-            const bool unsaved = this->unsaved();
+            const bool waits = not_handed_out();
             Files files;
             for (const auto& file : files_)
                 if (std::find(wanted.begin(), wanted.end(), file) != wanted.end()) files.push_back(file);
             remember_choices(choices);
             adopt(std::move(field), files, carried->as_before ? History::keep : History::forget);
             steps_ = steps;
-            if (unsaved && history_.isClean()) history_.resetClean();
+            if (waits && !not_handed_out()) history_.resetClean();
             Q_EMIT anew_read(static_cast<int>(carried->without_mark));
         });
 }
@@ -111,6 +112,25 @@ bool FieldSession::may_start_on_files() {
     }
     handing_out_ = false;
     return true;
+}
+
+bool FieldSession::make_way() {
+    if (!may_start_on_files()) return false;
+    file_work_.stop();
+    return true;
+}
+
+void FieldSession::resume(FieldSurvey field, std::vector<Files> steps, const FileChoices& told, bool not_handed_out) {
+    Files files;
+    for (const Files& together : steps)
+        for (const auto& file : together)
+            if (std::find(files.begin(), files.end(), file) == files.end()) files.push_back(file);
+    told_ = told;
+    ++opening_;
+    history_.clear();
+    waits_from_before_ = not_handed_out;
+    adopt(std::move(field), files, History::resume);
+    steps_ = std::move(steps);
 }
 
 void FieldSession::look_into_files(BackgroundWork::WorkInStages look) {
@@ -145,10 +165,11 @@ void FieldSession::adopt(FieldSurvey field, const Files& files, History history)
     looking_back_.stop();
     not_seen_.reset();
     looked_back_on_.reset();
-    if (history == History::forget) {
+    if (history != History::keep) {
         history_.clear();
         letters_.clear();
     }
+    if (history == History::forget) waits_from_before_ = false;
     field_ = std::make_shared<const FieldSurvey>(std::move(field));
     plan_.reset();
     files_ = files;
@@ -365,7 +386,10 @@ void FieldSession::hand_out(const HandOut& where) {
             const bool whole = !refusal && !where.geopackage.empty();
             return [this, refusal, written, whole, handed_at] {
                 // only the GeoPackage gives the decisions back when it is opened again
-                if (whole && history_.index() == handed_at) history_.setClean();
+                if (whole && history_.index() == handed_at) {
+                    waits_from_before_ = false;
+                    history_.setClean();
+                }
                 if (!written.isEmpty()) Q_EMIT handed_out(written);
                 if (refusal && refusal->code != Refusal::Code::stopped)
                     Q_EMIT refused(QString::fromStdString(sentence(*refusal)));

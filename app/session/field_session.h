@@ -7,7 +7,8 @@
 // Letters: systems that are still there keep the letters that the last whole plan of this field gave them.
 // Files:  read and written away from the window's thread. A refusal leaves the field as it was.
 // Not seen: worked out after each whole plan whose marks, walks or ground are new; a decision on a set does not change it.
-// Unsaved: decisions that were not handed out yet.
+// Kept:   by project_keeper.h, which puts every change into the project file. `not_handed_out` is about something else: whether
+//         what was decided went out as a GeoPackage since.
 #pragma once
 
 #include <QObject>
@@ -54,11 +55,15 @@ public:
     [[nodiscard]] bool plan_is_current() const;
     // What is shown for want of a whole plan is a first look.
     [[nodiscard]] bool plan_is_first_look() const { return plan_ && plan_->first_look; }
-    [[nodiscard]] bool unsaved() const { return !history_.isClean(); }
+    [[nodiscard]] bool not_handed_out() const { return waits_from_before_ || !history_.isClean(); }
     [[nodiscard]] QUndoStack& history() { return history_; }
     [[nodiscard]] BackgroundWork& planning() { return planning_; }
     [[nodiscard]] BackgroundWork& file_work() { return file_work_; }
     [[nodiscard]] const Files& files() const { return files_; }
+    // The files that were read together, in the order of reading.
+    [[nodiscard]] const std::vector<Files>& steps() const { return steps_; }
+    // Grows with every field that takes the place of another; adding files or reading them anew is the same field.
+    [[nodiscard]] std::uint64_t opening() const { return opening_; }
 
     // Reads `files` into a new field in place of this one.
     void open(const Files& files, const FileChoices& choices = {});
@@ -70,8 +75,12 @@ public:
     [[nodiscard]] const FileChoices& told() const { return told_; }
     // A look into files before they are read, as work of the same kind; not while a plan is being handed out.
     void look_into_files(BackgroundWork::WorkInStages look);
+    // Goes on with a field as a project has it. The history begins empty.
+    void resume(FieldSurvey field, std::vector<Files> steps, const FileChoices& told, bool not_handed_out);
+    // Whether another field may take this one's place now: nothing is being handed out, and what is being read is given up.
+    [[nodiscard]] bool make_way();
     // Takes a field that was read already. The history is kept where the decisions are: it names sets by their marks.
-    enum class History { forget, keep };
+    enum class History { forget, keep, resume };
     void adopt(FieldSurvey field, const Files& files, History history = History::forget);
 
     void decide_on(const ProbeKey& probe, SetChoice choice, std::optional<LadderPlace> moved_to = std::nullopt);
@@ -133,6 +142,8 @@ private:
     Files files_;
     std::vector<Files> steps_;  // the files that were read together, in the order of reading
     FileChoices told_;
+    std::uint64_t opening_ = 0;
+    bool waits_from_before_ = false;  // decisions of an earlier session that were not handed out
     QUndoStack history_;
     std::shared_ptr<const std::vector<Finding>> findings_;
     std::set<std::string> answered_;  // ids of findings with an answer

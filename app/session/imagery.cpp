@@ -64,7 +64,16 @@ Imagery::~Imagery() {
 
 void Imagery::lie_on(const LocalFrame& frame) {
     if (frame.centre() == frame_.centre()) return;
+    close_all();
+    frame_ = frame;
+    ++state_;
+    Q_EMIT changed();
+}
+
+void Imagery::close_all() {
     waiting_.clear();
+    at_hand_.reset();
+    not_there_.clear();
     opening_.stop();
     copying_.stop();
     for (const OpenImagery& picture : pictures_) {
@@ -72,20 +81,39 @@ void Imagery::lie_on(const LocalFrame& frame) {
         store_.forget(picture.number);
     }
     pictures_.clear();
-    frame_ = frame;
-    ++state_;
-    Q_EMIT changed();
 }
 
 void Imagery::add(const std::filesystem::path& file, const ImageryAnswers& answers) {
     waiting_.push_back({file, answers});
     if (!opening_.running()) open_next();
+    Q_EMIT changed();
+}
+
+void Imagery::restore(const std::vector<ProjectPicture>& pictures, double tone) {
+    close_all();
+    tone_ = std::clamp(tone, 0.0, 1.0);
+    for (const ProjectPicture& picture : pictures)
+        waiting_.push_back({picture.file, picture.answers, picture.visible, true});
+    open_next();
+    ++state_;
+    Q_EMIT changed();
+}
+
+std::vector<ProjectPicture> Imagery::named() const {
+    std::vector<ProjectPicture> names = not_there_;
+    for (const OpenImagery& picture : pictures_)
+        names.push_back({picture.source.facts().file, picture.visible, picture.answers});
+    if (at_hand_) names.push_back({at_hand_->file, at_hand_->visible, at_hand_->answers});
+    for (const Waiting& next : waiting_) names.push_back({next.file, next.visible, next.answers});
+    return names;
 }
 
 void Imagery::open_next() {
+    at_hand_.reset();
     if (waiting_.empty()) return;
     const Waiting next = waiting_.front();
     waiting_.pop_front();
+    at_hand_ = next;
     opening_.start([this, next, frame = frame_](const Progress&) -> BackgroundWork::Apply {
         auto source =
             std::make_shared<tl::expected<ImagerySource, Refusal>>(ImagerySource::open(next.file, frame, next.answers));
@@ -96,17 +124,21 @@ void Imagery::open_next() {
             wants_copy = !copy && wants_reduced_copy(**source);
         }
         return [this, next, source, wants_copy] {
-            if (*source)
-                take(std::move(**source), wants_copy);
-            else
+            at_hand_.reset();
+            if (*source) {
+                take(std::move(**source), next, wants_copy);
+            } else {
+                if (next.named_before) not_there_.push_back({next.file, next.visible, next.answers});
                 Q_EMIT refused(next.file, source->error());
+                Q_EMIT changed();
+            }
             open_next();
         };
     });
 }
 
-void Imagery::take(ImagerySource source, bool wants_copy) {
-    OpenImagery picture{++numbers_, std::move(source), true, wants_copy, {}};
+void Imagery::take(ImagerySource source, const Waiting& asked_for, bool wants_copy) {
+    OpenImagery picture{++numbers_, std::move(source), asked_for.answers, asked_for.visible, wants_copy, {}};
     for (const LocalPoint place : picture.source.facts().outline) picture.box.add(place);
     workers_.open(picture.number, picture.source);
     pictures_.push_back(std::move(picture));

@@ -24,12 +24,14 @@
 #include "app/canvas/view_transform.h"
 #include "app/planning/background_work.h"
 #include "app/session/tile_workers.h"
+#include "geo/store/project.h"
 
 namespace plugside {
 
 struct OpenImagery {
     std::uint64_t number = 0;
     ImagerySource source;
+    ImageryAnswers answers;  // that it was opened by
     bool visible = true;
     bool wants_copy = false;  // reduced copies, which it has not
     GroundBox box;
@@ -50,6 +52,11 @@ public:
     void take_away(std::uint64_t number);
     void show(std::uint64_t number, bool visible);
     void set_tone(double tone);
+    // As a project names them, in place of all that are open. What cannot be opened (a disk that is not there) is refused and stays
+    // named, to be there again when the project is opened next time.
+    void restore(const std::vector<ProjectPicture>& pictures, double tone);
+    // All that are open, on their way, or named and not to be opened: the lowest first.
+    [[nodiscard]] std::vector<ProjectPicture> named() const;
 
     [[nodiscard]] const std::vector<OpenImagery>& pictures() const { return pictures_; }  // the lowest first
     [[nodiscard]] double tone() const { return tone_; }
@@ -72,6 +79,8 @@ private:
     struct Waiting {
         std::filesystem::path file;
         ImageryAnswers answers;
+        bool visible = true;
+        bool named_before = false;  // by a project
     };
     struct Asked {
         ViewTransform view;
@@ -81,7 +90,8 @@ private:
         friend bool operator==(const Asked&, const Asked&) = default;
     };
     void open_next();
-    void take(ImagerySource source, bool wants_copy);
+    void take(ImagerySource source, const Waiting& asked_for, bool wants_copy);
+    void close_all();
     void copy_next();
     void use_copy(std::uint64_t number, const std::optional<ImagerySource>& copied);
     void add_pieces(const OpenImagery& picture, const Asked& asked, ImageryScene& scene, std::vector<TileWish>& wishes);
@@ -93,6 +103,8 @@ private:
     std::uint64_t numbers_ = 0;
     std::uint64_t state_ = 0;
     std::list<Waiting> waiting_;
+    std::optional<Waiting> at_hand_;         // being opened
+    std::vector<ProjectPicture> not_there_;  // named by a project and not to be opened
     BackgroundWork opening_;
     BackgroundWork copying_;
     std::optional<Asked> asked_;

@@ -12,18 +12,6 @@
 
 namespace plugside {
 
-QString file_stem(const QString& field_name) {
-    QString stem;
-    for (const QChar letter : field_name.toLower()) {
-        if (letter.isLetterOrNumber())
-            stem += letter;
-        else if (!stem.isEmpty() && !stem.endsWith('-'))
-            stem += '-';
-    }
-    while (stem.endsWith('-')) stem.chop(1);
-    return stem.isEmpty() ? QStringLiteral("field") : stem.left(60);
-}
-
 HandOutDialog::HandOutDialog(FieldSession& session, Choices& choices, QWidget* parent) : QDialog(parent), choices_(choices) {
     setWindowTitle(tr("Hand out the plan"));
     setMinimumWidth(540);

@@ -9,11 +9,9 @@
 
 #include "app/session/choices.h"
 #include "app/session/field_session.h"
+#include "app/session/project_places.h"
 
 namespace plugside {
-
-// "creek-meadow" from "Creek meadow (2)": letters and digits with single hyphens; "field" when nothing is left.
-[[nodiscard]] QString file_stem(const QString& field_name);
 
 class HandOutDialog : public QDialog {
     Q_OBJECT

@@ -17,10 +17,11 @@ KeysOverlay::KeysOverlay(QWidget* window) : QFrame(window) {
     grid->setHorizontalSpacing(20);
     grid->setVerticalSpacing(5);
     const std::vector<std::pair<QString, QString>> left{{tr("1  2  3  4"), tr("Walk, Ground, Systems, Sets")},
-                                                        {tr("Ctrl+O"), tr("open a walk, with its ground")},
+                                                        {tr("Ctrl+O"), tr("open a project, or a walk with its ground")},
                                                         {tr("Ctrl+Shift+O"), tr("add a walk or ground to this field")},
                                                         {tr("Ctrl+I"), tr("lay a picture under the map")},
                                                         {tr("Ctrl+S"), tr("hand out")},
+                                                        {tr("Ctrl+Shift+S"), tr("give the project a name and place")},
                                                         {tr("Ctrl+Z"), tr("undo")},
                                                         {tr("Ctrl+Shift+Z, Ctrl+Y"), tr("redo")},
                                                         {tr("Ctrl+U"), tr("feet or metres")},

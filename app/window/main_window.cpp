@@ -73,7 +73,8 @@ QIcon program_icon() {
 MainWindow::MainWindow(QWidget* parent)
     : QWidget(parent),
       imagery_(std::filesystem::path(
-          QFile::encodeName(QStandardPaths::writableLocation(QStandardPaths::CacheLocation)).toStdString())) {
+          QFile::encodeName(QStandardPaths::writableLocation(QStandardPaths::CacheLocation)).toStdString())),
+      keeper_(session_, imagery_, choices_) {
     setObjectName(QStringLiteral("window"));
     setAttribute(Qt::WA_StyledBackground);
     setAcceptDrops(true);
@@ -91,6 +92,7 @@ void MainWindow::make_parts() {
     bind_session();
     bind_reading();
     bind_imagery();
+    bind_projects();
     dress();
     name_window();
 }
@@ -103,11 +105,13 @@ MainWindow::~MainWindow() {
 }
 
 void MainWindow::let_go_of_parts() {
-    session_.disconnect();
-    imagery_.disconnect();
-    session_.history().disconnect();
-    choices_.disconnect();
+    // the project's keeper goes on listening
+    for (QObject* heard : std::initializer_list<QObject*>{&session_, &imagery_, &keeper_, &session_.history(), &choices_})
+        heard->disconnect(this);
     qDeleteAll(findChildren<QWidget*>(QString(), Qt::FindDirectChildrenOnly));
+    delete std::exchange(drawing_, nullptr);
+    delete std::exchange(correcting_, nullptr);
+    delete std::exchange(tape_, nullptr);
 }
 
 void MainWindow::lay_out() {
@@ -152,10 +156,8 @@ void MainWindow::bind_session() {
         choices_.forget_picks();
         choices_.go_to(Step::walk);
         slip_->put_notice_away();
-        name_window();
     });
     connect(&session_, &FieldSession::refused, this, [this](const QString& sentence) {
-        after_hand_out_ = nullptr;
         if (!reading_->isVisible()) slip_->say(sentence, Slip::Weight::refusal);
     });
     connect(&session_, &FieldSession::handed_out, this, &MainWindow::say_handed_out);
@@ -166,7 +168,6 @@ void MainWindow::bind_session() {
     });
     connect(&session_, &FieldSession::decided, this, [this] { choices_.go_to(Step::sets); });
     connect(&session_, &FieldSession::plan_changed, this, &MainWindow::follow_picked_system);
-    connect(&session_.history(), &QUndoStack::cleanChanged, this, &MainWindow::name_window);
     connect(&choices_, &Choices::theme_changed, this, &MainWindow::dress);
     connect(&choices_, &Choices::units_changed, this, &MainWindow::remember);
     connect(&choices_, &Choices::theme_changed, this, &MainWindow::remember);
@@ -212,12 +213,6 @@ void MainWindow::dress() {
     slip_->setFixedWidth(style.theme == Theme::light ? 376 : 420);
 }
 
-void MainWindow::name_window() {
-    const auto field = session_.field();
-    setWindowTitle(field ? tr("%1[*] – Plugside").arg(QString::fromStdString(field->field_name)) : tr("Plugside"));
-    setWindowModified(session_.unsaved());
-}
-
 void MainWindow::restore() {
     const QSettings settings;
     const QSize wished = settings.value(QStringLiteral("window/size"), QSize(1366, 820)).toSize();
@@ -235,7 +230,7 @@ void MainWindow::remember() const {
 }
 
 void MainWindow::open_files(const FieldSession::Files& files) {
-    if (files.empty() || reading_->desk().reading()) return;
+    if (files.empty() || reading_->desk().reading() || took_project(files)) return;
     if (reading_->isVisible() && reading_->desk().purpose() != ReadingDesk::Purpose::reading_again) {
         reading_->desk().lay_out(files, reading_->desk().purpose());
         return;
@@ -244,35 +239,28 @@ void MainWindow::open_files(const FieldSession::Files& files) {
     const auto lay_out = [this](const FieldSession::Files& them, ReadingDesk::Purpose purpose) {
         reading_->desk().lay_out(them, purpose);
     };
-    if (session_.field() && !session_.unsaved()) {
-        const int answer = ask_(tr("A field is open already."), {tr("add to it"), tr("open instead"), tr("stay")});
+    if (session_.field()) {
+        const int answer =
+            ask_(tr("A field is open already. It stays in its project."), {tr("add to it"), tr("open instead"), tr("stay")});
         if (answer == 0) lay_out(files, ReadingDesk::Purpose::adding);
-        if (answer == 1) lay_out(files, ReadingDesk::Purpose::opening);
-        return;
-    }
-    if (session_.unsaved()) {
-        const int answer = ask_(tr("Some decisions on this field were not handed out yet."),
-                                {tr("add to this field"), tr("hand out"), tr("open without"), tr("stay")});
-        if (answer == 0) lay_out(files, ReadingDesk::Purpose::adding);
-        if (answer == 1 && open_hand_out())
-            after_hand_out_ = [lay_out, files] { lay_out(files, ReadingDesk::Purpose::opening); };
-        if (answer == 2) lay_out(files, ReadingDesk::Purpose::opening);
+        if (answer == 1 && may_leave_field(tr("open without"))) lay_out(files, ReadingDesk::Purpose::opening);
         return;
     }
     lay_out(files, ReadingDesk::Purpose::opening);
 }
 
 void MainWindow::add_files(const FieldSession::Files& files) {
+    if (took_project(files)) return;
     reading_->desk().lay_out(files, session_.field() ? ReadingDesk::Purpose::adding : ReadingDesk::Purpose::opening);
 }
 
 void MainWindow::choose_files(bool to_add) {
     const QStringList names = QFileDialog::getOpenFileNames(
-        this, to_add ? tr("Add a walk or ground to this field") : tr("Open a walk, with its ground if there is one"),
+        this,
+        to_add ? tr("Add a walk or ground to this field") : tr("Open a project, or a walk with its ground if there is one"),
         QString(),
-        tr("Walks, tables, photographs, ground, plans (*.gpx *.csv *.txt *.tsv *.jpg *.jpeg *.kml *.gpkg *.geojson *.json "
-           "*.shp "
-           "*.fgb);;All files (*)"));
+        tr("Projects, walks, tables, photographs, ground, plans (*.plugside *.gpx *.csv *.txt *.tsv *.jpg *.jpeg *.kml "
+           "*.gpkg *.geojson *.json *.shp *.fgb);;All files (*)"));
     if (names.isEmpty()) return;
     if (to_add)
         add_files(as_files(names));
@@ -291,10 +279,7 @@ bool MainWindow::open_hand_out() {
     hand_out_dialog_ = new HandOutDialog(session_, choices_, this);
     hand_out_dialog_->setAttribute(Qt::WA_DeleteOnClose);
     connect(hand_out_dialog_, &QDialog::finished, this, [this](int result) {
-        if (result == QDialog::Accepted)
-            session_.hand_out(hand_out_dialog_->chosen());
-        else
-            after_hand_out_ = nullptr;
+        if (result == QDialog::Accepted) session_.hand_out(hand_out_dialog_->chosen());
         hand_out_dialog_ = nullptr;
     });
     hand_out_dialog_->open();
@@ -306,8 +291,6 @@ void MainWindow::say_handed_out(const QStringList& files) {
     for (const QString& file : files) names << QFileInfo(file).fileName();
     const QString folder = QDir::toNativeSeparators(QFileInfo(files.front()).absolutePath());
     slip_->say(tr("Handed out: %1\nin %2").arg(names.join(tr(" and ")), folder), Slip::Weight::news);
-    if (after_hand_out_ && !session_.unsaved()) std::exchange(after_hand_out_, nullptr)();
-    after_hand_out_ = nullptr;
 }
 
 // The same animal stays picked when another plan numbers it otherwise.
@@ -357,14 +340,7 @@ void MainWindow::put_something_away() {
 
 void MainWindow::closeEvent(QCloseEvent* event) {
     remember();
-    if (!session_.unsaved()) {
-        event->accept();
-        return;
-    }
-    const int answer =
-        ask_(tr("Some decisions were not handed out yet."), {tr("hand out"), tr("close without"), tr("stay")});
-    if (answer == 0 && open_hand_out()) after_hand_out_ = [this] { close(); };
-    event->setAccepted(answer == 1);
+    event->setAccepted(may_leave_field(tr("close without")));
 }
 
 void MainWindow::dragEnterEvent(QDragEnterEvent* event) {

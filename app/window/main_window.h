@@ -2,6 +2,7 @@
 #pragma once
 
 #include <QIcon>
+#include <QMenu>
 #include <QSettings>
 #include <QWidget>
 #include <functional>
@@ -15,6 +16,7 @@
 #include "app/reading/reading_sheet.h"
 #include "app/session/choices.h"
 #include "app/session/field_session.h"
+#include "app/session/project_keeper.h"
 #include "app/stages/day_rail.h"
 #include "app/stages/slip.h"
 #include "app/window/hand_out_dialog.h"
@@ -34,17 +36,21 @@ public:
     explicit MainWindow(QWidget* parent = nullptr);
     ~MainWindow() override;
 
-    // Asks first where decisions would be lost, or where a field is open that the files could belong to.
+    // A project file is opened in place of the field at hand; walks and layers may also be added to that, which is asked.
     void open_files(const FieldSession::Files& files);
     void add_files(const FieldSession::Files& files);
     // Pictures of the ground, laid under the field that is open.
     void add_imagery(const FieldSession::Files& files);
+    // The field at hand stays in its own project. Asks only where the last changes could not be kept there.
+    void open_project(const std::filesystem::path& project);
+    void keep_project_as();
     // Whether the dialog is open now: nothing is handed out of a plan that is not up to date.
     bool open_hand_out();
 
     [[nodiscard]] FieldSession& session() { return session_; }
     [[nodiscard]] Choices& choices() { return choices_; }
     [[nodiscard]] Imagery& imagery() { return imagery_; }
+    [[nodiscard]] ProjectKeeper& keeper() { return keeper_; }
     [[nodiscard]] Slip& slip() { return *slip_; }
     [[nodiscard]] MapView& map() { return *map_; }
     [[nodiscard]] GroundTool& drawing() { return *drawing_; }
@@ -88,6 +94,11 @@ private:
     void take_dropped(FieldSession::Files files);
     void bind_imagery();
     void use_tape(bool on);
+    void bind_projects();
+    void fill_project_menu(QMenu& menu);
+    [[nodiscard]] bool may_leave_field(const QString& without);
+    // Whether a project was among the files and was dealt with: opened, or a sentence where it came with other files.
+    [[nodiscard]] bool took_project(const FieldSession::Files& files);
     void put_something_away();
     void say_handed_out(const QStringList& files);
     void follow_picked_system();
@@ -95,6 +106,7 @@ private:
     FieldSession session_;
     Choices choices_;
     Imagery imagery_;
+    ProjectKeeper keeper_;
     Ask ask_;
     TopBar* top_bar_ = nullptr;
     DayRail* rail_ = nullptr;
@@ -107,7 +119,6 @@ private:
     KeysOverlay* keys_ = nullptr;
     ReadingSheet* reading_ = nullptr;
     HandOutDialog* hand_out_dialog_ = nullptr;
-    std::function<void()> after_hand_out_;
     Language made_in_ = spoken();
     std::shared_ptr<const Plan> plan_picked_in_;  // what the picked system is a number of
 };

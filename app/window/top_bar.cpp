@@ -37,6 +37,8 @@ TopBar::TopBar(FieldSession& session, Choices& choices, QWidget* parent)
         label->setWordWrap(false);
         label->setTextInteractionFlags(Qt::NoTextInteraction);
     }
+    project_ = new QPushButton(tr("project"), this);
+    project_->setToolTip(tr("where this field is kept, and other projects"));
     units_ = new QPushButton(this);
     theme_ = new QPushButton(this);
     language_ = new QPushButton(code_of(spoken()), this);
@@ -53,7 +55,7 @@ TopBar::TopBar(FieldSession& session, Choices& choices, QWidget* parent)
     row->addWidget(animals_);
     row->addWidget(decided_);
     row->addStretch(1);
-    for (QPushButton* button : {units_, theme_, language_, keys, hand_out_}) row->addWidget(button);
+    for (QPushButton* button : {project_, units_, theme_, language_, keys, hand_out_}) row->addWidget(button);
     connect(units_, &QPushButton::clicked, this, [this] {
         choices_.use(choices_.units() == LengthUnits::metres ? LengthUnits::feet_and_inches : LengthUnits::metres);
     });

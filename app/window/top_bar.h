@@ -16,6 +16,8 @@ class TopBar : public QWidget {
 
 public:
     TopBar(FieldSession& session, Choices& choices, QWidget* parent = nullptr);
+    // For the menu of projects.
+    [[nodiscard]] QPushButton& project() { return *project_; }
 
 Q_SIGNALS:
     void hand_out_wanted();
@@ -35,6 +37,7 @@ private:
     QLabel* walked_;
     QLabel* animals_;
     QLabel* decided_;
+    QPushButton* project_;
     QPushButton* units_;
     QPushButton* theme_;
     QPushButton* language_;

@@ -37,6 +37,7 @@ void MainWindow::add_imagery(const FieldSession::Files& files) {
 
 // Pictures of the ground wherever they are dropped; everything else is a walk or a layer.
 void MainWindow::take_dropped(FieldSession::Files files) {
+    if (took_project(files)) return;
     const auto pictures = std::stable_partition(files.begin(), files.end(),
                                                 [](const std::filesystem::path& file) { return !is_imagery_file(file); });
     const FieldSession::Files imagery(pictures, files.end());

@@ -150,6 +150,7 @@ void MainWindow::bind_file_keys() {
     on_key(Qt::CTRL | Qt::Key_O, [this] { choose_files(false); });
     on_key(Qt::CTRL | Qt::SHIFT | Qt::Key_O, [this] { choose_files(true); });
     on_key(Qt::CTRL | Qt::Key_S, [this] { open_hand_out(); });
+    on_key(Qt::CTRL | Qt::SHIFT | Qt::Key_S, [this] { keep_project_as(); });
     on_key(Qt::CTRL | Qt::Key_Z, [this] { session_.history().undo(); });
     for (const QKeySequence& sequence : {QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_Z), QKeySequence(Qt::CTRL | Qt::Key_Y)})
         on_key(sequence, [this] { session_.history().redo(); });

@@ -24,6 +24,7 @@ struct Refusal {
         cannot_write,
         forbidden_source,
         needs_reference_system,  // a person can answer: by saying in which reference system the coordinates are
+        in_use,                  // someone else has it open
         needs_placement,         // a person can answer: by showing where places of the picture lie on the ground
         stopped,
     };

@@ -14,6 +14,8 @@ inline QApplication& application() {
     static QTemporaryDir* settings = nullptr;
     static QApplication* program = [] {
         settings = new QTemporaryDir;
+        // projects that nobody named are put there too
+        qputenv("XDG_DATA_HOME", QFile::encodeName(settings->path()));
         QSettings::setDefaultFormat(QSettings::IniFormat);
         QSettings::setPath(QSettings::IniFormat, QSettings::UserScope, settings->path());
         static int words = 1;

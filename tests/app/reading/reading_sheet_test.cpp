@@ -220,7 +220,7 @@ TEST_F(Reading, ReadAgainWithOtherColumnsKeepsDecisionsAndTheirHistory) {
     read();
     EXPECT_EQ(fans(), fans_before + 15);
     EXPECT_EQ(field()->survey.decisions, decisions);
-    EXPECT_TRUE(window_.session().unsaved());
+    EXPECT_TRUE(window_.session().not_handed_out());
     window_.session().history().undo();
     EXPECT_TRUE(field()->survey.decisions.empty());
 }

@@ -57,7 +57,7 @@ TEST_F(AnswersTest, AnAcceptedFindingChangesTheMarksAndUndoneTheyAreAsRead) {
     session_.answer({found.front()}, Answer::accepted);
     EXPECT_EQ(set_aside(), 1U);
     EXPECT_TRUE(session_.answered(found.front().id));
-    EXPECT_TRUE(session_.unsaved());
+    EXPECT_TRUE(session_.not_handed_out());
     session_.history().undo();
     EXPECT_EQ(session_.field()->survey.mounds, read);
     EXPECT_FALSE(session_.answered(found.front().id));

@@ -48,7 +48,7 @@ TEST_F(FieldSessionTest, AllUndoneIsAsReadAndAllRedoneIsAsDecided) {
             session_.history().undo();
         }
         EXPECT_EQ(decisions(), read);
-        EXPECT_FALSE(session_.unsaved());
+        EXPECT_FALSE(session_.not_handed_out());
         while (session_.history().canRedo()) session_.history().redo();
         EXPECT_EQ(decisions(), states.back());
     }
@@ -172,7 +172,7 @@ TEST_F(FieldSessionTest, ARefusedFileLeavesTheFieldAndItsHistoryAsTheyWere) {
     ASSERT_TRUE(wait_for([&] { return refused.count() == 1; }));
     EXPECT_TRUE(refused.front().front().toString().contains("broken.gpx"));
     EXPECT_EQ(session_.field(), before);
-    EXPECT_TRUE(session_.unsaved());
+    EXPECT_TRUE(session_.not_handed_out());
     EXPECT_TRUE(session_.history().canUndo());
 }
 
@@ -189,15 +189,15 @@ TEST_F(FieldSessionTest, OnlyAWrittenGeoPackageCountsAsHandedOut) {
     session_.hand_out(where);
     ASSERT_TRUE(wait_for([&] { return handed_out.count() + refused.count() == 1; }));
     EXPECT_EQ(refused.count(), 0);
-    EXPECT_TRUE(session_.unsaved());
+    EXPECT_TRUE(session_.not_handed_out());
     where.geopackage = folder.filePath("no/such/folder/plan.gpkg").toStdString();
     session_.hand_out(where);
     ASSERT_TRUE(wait_for([&] { return refused.count() == 1; }));
-    EXPECT_TRUE(session_.unsaved());
+    EXPECT_TRUE(session_.not_handed_out());
     where.geopackage = folder.filePath("plan.gpkg").toStdString();
     session_.hand_out(where);
     ASSERT_TRUE(wait_for([&] { return handed_out.count() == 2; }));
-    EXPECT_FALSE(session_.unsaved());
+    EXPECT_FALSE(session_.not_handed_out());
 }
 
 }  // namespace

@@ -58,7 +58,7 @@ TEST_F(WindowSession, FiveSetsAreDecidedTwoUndoneAndThePlanHandedOutByKeysAlone)
     press(Qt::Key_Z, Qt::ControlModifier);
     press(Qt::Key_Z, Qt::ControlModifier);
     EXPECT_EQ(progress().decided, 3U);
-    EXPECT_TRUE(window_.session().unsaved());
+    EXPECT_TRUE(window_.session().not_handed_out());
     press(Qt::Key_S, Qt::ControlModifier);
     HandOutDialog* dialog = window_.hand_out_dialog();
     ASSERT_NE(dialog, nullptr);
@@ -66,7 +66,7 @@ TEST_F(WindowSession, FiveSetsAreDecidedTwoUndoneAndThePlanHandedOutByKeysAlone)
     dialog->set_folder(folder.path());
     const FieldSession::HandOut where = dialog->chosen();
     QTest::keyClick(dialog, Qt::Key_Return);
-    ASSERT_TRUE(wait_for([&] { return !window_.session().unsaved(); }));
+    ASSERT_TRUE(wait_for([&] { return !window_.session().not_handed_out(); }));
     EXPECT_TRUE(std::filesystem::exists(where.geopackage));
     EXPECT_TRUE(std::filesystem::exists(where.waypoints));
     EXPECT_TRUE(window_.slip().notice().contains(folder.path()));
@@ -78,32 +78,7 @@ TEST_F(WindowSession, FiveSetsAreDecidedTwoUndoneAndThePlanHandedOutByKeysAlone)
     EXPECT_FALSE(window_.slip().notice().isEmpty());
 }
 
-TEST_F(WindowSession, ClosingAsksOnlyWhileDecisionsAreNotHandedOut) {
-    open_sample();
-    QStringList asked;
-    window_.set_ask([&](const QString& question, const QStringList& answers) {
-        asked << question;
-        return static_cast<int>(answers.size()) - 1;  // stay
-    });
-    press(Qt::Key_4);
-    press(Qt::Key_K);
-    EXPECT_FALSE(window_.close());
-    EXPECT_EQ(asked.size(), 1);
-    EXPECT_TRUE(window_.isVisible());
-    press(Qt::Key_Z, Qt::ControlModifier);
-    EXPECT_TRUE(window_.close());
-    EXPECT_EQ(asked.size(), 1);
-}
-
-TEST_F(WindowSession, ClosingWithoutHandingOutIsPossibleAfterTheQuestion) {
-    open_sample();
-    window_.set_ask([](const QString&, const QStringList&) { return 1; });
-    press(Qt::Key_4);
-    press(Qt::Key_D);
-    EXPECT_TRUE(window_.close());
-}
-
-TEST_F(WindowSession, OpeningInPlaceOfUnsavedDecisionsAsksAndStayingLosesNothing) {
+TEST_F(WindowSession, OpeningFilesBesideAFieldAsksAndStayingLosesNothing) {
     open_sample();
     press(Qt::Key_4);
     press(Qt::Key_K);
