@@ -6,6 +6,8 @@ namespace plugside {
 
 namespace {
 
+constexpr std::size_t few_marks = 60;  // drawn in a few milliseconds
+
 MapPicture drawn(const MapRequest& request, const ViewTransform& view, const std::stop_token& stop) {
     MapPicture picture;
     const QSizeF pixels = view.size() * request.device_pixel_ratio;
@@ -18,14 +20,26 @@ MapPicture drawn(const MapRequest& request, const ViewTransform& view, const std
     return picture;
 }
 
+// A moment's delay is not noticed with an edit, as it would be with a hand that pans or a switch that is turned.
+bool differs_in_edits_alone(const MapRequest& before, MapRequest now) {
+    now.field = before.field;
+    now.plan = before.plan;
+    now.show.plan_opacity = before.show.plan_opacity;
+    return now == before;
+}
+
 }  // namespace
 
 MapCache::MapCache(QObject* parent) : QObject(parent) {}
 
 const std::optional<MapPicture>& MapCache::picture_for(const MapRequest& request) {
     if (asked_ == request || !request.field) return picture_;
+    const bool edited = picture_ && asked_ && differs_in_edits_alone(*asked_, request) &&
+                        request.field->survey.mounds.size() > few_marks;
     asked_ = request;
-    if (!much_to_draw(*request.field)) {
+    if (!edited && !much_to_draw(*request.field)) {
+        work_.stop();
+        drawing_.reset();
         picture_ = drawn(request, request.view, {});
         return picture_;
     }

@@ -2,7 +2,8 @@
 //
 // picture: the last finished picture and the view it was drawn under; while a newer one is being drawn the older is moved,
 //          scaled and turned into place, so panning stays fluid however much the field holds.
-// Few marks: drawn at once, so what is seen is never late.
+// Few marks: drawn at once, so what is seen is never late. Up to 1,500 a new view is, while an edit under the same view is drawn
+//          beside the window's thread: it comes some tens of milliseconds later.
 // One at a time: a picture that is being drawn is finished before the last one asked for meanwhile is begun, so that a long
 //          pan shows new ground on its way; only another survey or plan ends it at once.
 // Cost:    `ask` returns at once where it draws in the background.
@@ -53,7 +54,7 @@ private:
     std::optional<MapRequest> asked_;
     std::optional<MapRequest> drawing_;  // in the background
     std::optional<MapPicture> picture_;
-    BackgroundWork work_;
+    BackgroundWork work_{nullptr, BackgroundWork::Overlap::none};
 };
 
 // Whether a field is drawn in the background.

@@ -24,6 +24,8 @@ public:
     virtual bool click(QPointF pixel, const ViewTransform& view, Qt::KeyboardModifiers with) = 0;
     virtual bool double_click(QPointF pixel, const ViewTransform& view) = 0;
     virtual bool key(const QKeyEvent& event, const ViewTransform& view) = 0;
+    // Whether a drag of it makes the plan on the map an old one.
+    [[nodiscard]] virtual bool changes_plan() const { return true; }
     virtual void paint(QPainter& painter, const MapStyle& style, const ViewTransform& view) const = 0;
 };
 

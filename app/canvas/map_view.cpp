@@ -133,7 +133,7 @@ MapShow MapView::show_for_step() const {
     show.covered = furniture_places(view_);
     for (const QWidget* child : findChildren<QWidget*>(QString(), Qt::FindDirectChildrenOnly))
         if (child->isVisible()) show.covered.emplace_back(child->geometry());
-    show.plan_opacity = tool_holds_ ? 0.25 : session_.plan_is_current() ? 1.0 : 0.55;
+    show.plan_opacity = tool_holds_ && tool_->changes_plan() ? 0.25 : session_.plan_is_current() ? 1.0 : 0.55;
     return show;
 }
 

@@ -44,6 +44,8 @@ public:
     void magnify(bool on);
 
 public Q_SLOTS:
+    // Picks what a click there means.
+    void pick_at(QPointF pixel);
     void fit();
     void zoom_in();
     void zoom_out();
@@ -69,7 +71,6 @@ private:
     void take_field();
     void bring_set_into_view();
     void go_near_the_set();
-    void pick_at(QPointF pixel);
     void step_mark(int by);
     void step_towards(QPointF way);
     void show_mark(std::size_t mound);

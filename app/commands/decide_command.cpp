@@ -1,6 +1,7 @@
 #include "app/commands/decide_command.h"
 
 #include <QCoreApplication>
+#include <map>
 #include <utility>
 
 namespace plugside {
@@ -29,5 +30,20 @@ DecideCommand::DecideCommand(std::optional<SetDecision> before, SetDecision afte
 void DecideCommand::undo() { apply_(before_); }
 
 void DecideCommand::redo() { apply_(after_); }
+
+DecideOnAllCommand::DecideOnAllCommand(const Survey& survey, std::vector<SetDecision> after, const QString& words, Apply apply)
+    : QUndoCommand(words), after_(std::move(after)), apply_(std::move(apply)) {
+    std::map<ProbeKey, const SetDecision*> decided;
+    for (const SetDecision& decision : survey.decisions) decided[decision.probe] = &decision;
+    for (const SetDecision& decision : after_) {
+        const auto found = decided.find(decision.probe);
+        before_.push_back(found == decided.end() ? SetDecision{decision.probe, SetChoice::proposed, std::nullopt}
+                                                 : *found->second);
+    }
+}
+
+void DecideOnAllCommand::undo() { apply_(before_); }
+
+void DecideOnAllCommand::redo() { apply_(after_); }
 
 }  // namespace plugside

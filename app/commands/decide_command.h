@@ -5,6 +5,7 @@
 
 #include <QUndoCommand>
 #include <functional>
+#include <vector>
 #include <optional>
 
 #include "core/survey/survey.h"
@@ -23,6 +24,21 @@ public:
 private:
     SetDecision before_;
     SetDecision after_;
+    Apply apply_;
+};
+
+// Decisions on several sets in one step. Undone it puts back what was decided before on each.
+class DecideOnAllCommand : public QUndoCommand {
+public:
+    using Apply = std::function<void(const std::vector<SetDecision>&)>;
+    DecideOnAllCommand(const Survey& survey, std::vector<SetDecision> after, const QString& words, Apply apply);
+
+    void undo() override;
+    void redo() override;
+
+private:
+    std::vector<SetDecision> before_;
+    std::vector<SetDecision> after_;
     Apply apply_;
 };
 

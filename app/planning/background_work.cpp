@@ -4,6 +4,11 @@
 #include <memory>
 #include <utility>
 
+#ifdef __linux__
+#include <sys/resource.h>
+#include <unistd.h>
+#endif
+
 #include "core/words/words.h"
 
 namespace plugside {
@@ -12,9 +17,17 @@ namespace {
 
 constexpr qint64 least_pause_ms = 50;
 
+// Threads that this one starts are as modest as it is.
+void give_way() {
+#ifdef __linux__
+    constexpr int modest = 10;
+    setpriority(PRIO_PROCESS, static_cast<id_t>(gettid()), modest);
+#endif
+}
+
 }  // namespace
 
-BackgroundWork::BackgroundWork(QObject* parent) : QObject(parent) {}
+BackgroundWork::BackgroundWork(QObject* parent, Overlap overlap) : QObject(parent), overlap_(overlap) {}
 
 BackgroundWork::~BackgroundWork() {
     for (Job& job : jobs_) job.thread.request_stop();
@@ -31,8 +44,18 @@ void BackgroundWork::start_in_stages(WorkInStages work) {
     running_ = true;
     share_done_ = 0.0;
     doing_.clear();
-    jobs_.push_back({ticket, std::jthread([this, ticket, work = std::move(work)](const std::stop_token& stop) {
-                         run(ticket, work, stop);
+    static const WorkInStages nothing = [](const Progress&, const Meanwhile&) -> Apply { return {}; };
+    std::promise<void> over;
+    std::shared_future<void> is_over = over.get_future().share();
+    std::shared_future<void> before;
+    if (overlap_ == Overlap::none && !jobs_.empty()) before = jobs_.back().over;
+    jobs_.push_back({ticket, std::move(is_over),
+                     std::jthread([this, ticket, before, over = std::move(over),
+                                   work = std::move(work)](const std::stop_token& stop) mutable {
+                         give_way();
+                         if (before.valid()) before.wait();
+                         run(ticket, before.valid() && stop.stop_requested() ? nothing : work, stop);
+                         over.set_value();
                      })});
     Q_EMIT started();
 }

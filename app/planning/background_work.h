@@ -4,6 +4,9 @@
 // thread
 //        in that order, unless the work was stopped or other work was started: then it is forgotten.
 // stop:  asks the work to end; `ended` follows at once, nothing of it is applied.
+// Overlap: work that was started in place of other work begins at once, or, where none is wanted, when the other has seen its stop: then,
+//        however quickly pieces follow each other, no more than one of them takes a core; what was overtaken while it waited never begins.
+// Threads give way to the window's where the system allows it.
 // progressed: at most every 50 ms, on this object's thread.
 // Destruction waits for threads that still run (they poll their stop token).
 #pragma once
@@ -13,6 +16,7 @@
 #include <QString>
 #include <cstdint>
 #include <functional>
+#include <future>
 #include <list>
 #include <thread>
 
@@ -30,7 +34,9 @@ public:
         std::function<void(Apply)>;  // hands over something before the work is done; called on the working thread
     using WorkInStages = std::function<Apply(const Progress&, const Meanwhile&)>;
 
-    explicit BackgroundWork(QObject* parent = nullptr);
+    enum class Overlap { allowed, none };
+
+    explicit BackgroundWork(QObject* parent = nullptr, Overlap overlap = Overlap::allowed);
     ~BackgroundWork() override;
 
     void start(Work work);
@@ -48,6 +54,7 @@ Q_SIGNALS:
 private:
     struct Job {
         std::uint64_t ticket = 0;
+        std::shared_future<void> over;
         std::jthread thread;
     };
     void run(std::uint64_t ticket, const WorkInStages& work, const std::stop_token& stop);
@@ -55,6 +62,7 @@ private:
     void finish(std::uint64_t ticket, const Apply& apply);
     void show_progress(std::uint64_t ticket, double share_done, const QString& doing);
 
+    Overlap overlap_;
     std::list<Job> jobs_;
     std::uint64_t ticket_ = 0;
     bool running_ = false;

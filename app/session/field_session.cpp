@@ -10,6 +10,7 @@
 #include "core/mending/findings.h"
 #include "core/mending/sentences.h"
 #include "core/plan/make_plan.h"
+#include "core/sets/set_choices.h"
 #include "geo/read/field_reader.h"
 #include "geo/read/note_corrections.h"
 #include "geo/write/geopackage_layers.h"
@@ -204,6 +205,21 @@ void FieldSession::apply(const SetDecision& decision) {
     Q_EMIT survey_edited();
     plan_again();
     Q_EMIT decided(decision.probe);
+}
+
+void FieldSession::decide_on_all(std::vector<SetDecision> decisions, const QString& words) {
+    if (!field_ || decisions.empty()) return;
+    history_.push(new DecideOnAllCommand(field_->survey, std::move(decisions), words,
+                                         [this](const std::vector<SetDecision>& to) { apply_all(to); }));
+}
+
+void FieldSession::apply_all(const std::vector<SetDecision>& decisions) {
+    auto edited = std::make_shared<FieldSurvey>(*field_);
+    decide_all(edited->survey, decisions);
+    field_ = std::move(edited);
+    Q_EMIT survey_edited();
+    plan_again();
+    Q_EMIT decided(decisions.front().probe);
 }
 
 void FieldSession::answer(const std::vector<Finding>& findings, Answer answer) {

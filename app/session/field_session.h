@@ -84,6 +84,8 @@ public:
     void adopt(FieldSurvey field, const Files& files, History history = History::forget);
 
     void decide_on(const ProbeKey& probe, SetChoice choice, std::optional<LadderPlace> moved_to = std::nullopt);
+    // On several sets at once, as one step of the history that it calls `words`.
+    void decide_on_all(std::vector<SetDecision> decisions, const QString& words);
     // Whether the plan was taken: only one made from the present revision is, and a first look never in place of a whole
     // plan of it.
     bool accept(std::shared_ptr<const Plan> plan);
@@ -130,6 +132,7 @@ private:
     [[nodiscard]] bool may_start_on_files();
     void remember_choices(const FileChoices& choices);
     void apply(const SetDecision& decision);
+    void apply_all(const std::vector<SetDecision>& decisions);
     void apply_answers(const std::vector<AnswerChange>& changes);
     void adopt_edit(std::shared_ptr<FieldSurvey> edited);
     void judge_again();
@@ -149,8 +152,8 @@ private:
     std::set<std::string> answered_;  // ids of findings with an answer
     std::shared_ptr<const NotSeen> not_seen_;
     std::shared_ptr<const FieldSurvey> looked_back_on_;  // what not_seen_ was worked out from
-    BackgroundWork looking_back_;
-    BackgroundWork planning_;
+    BackgroundWork looking_back_{nullptr, BackgroundWork::Overlap::none};
+    BackgroundWork planning_{nullptr, BackgroundWork::Overlap::none};
     BackgroundWork judging_;
     BackgroundWork file_work_;
     bool handing_out_ = false;  // what the file work is about

@@ -2,14 +2,18 @@
 
 #include <QKeyEvent>
 #include <QMouseEvent>
+#include <QPainter>
+#include <QPainterPath>
 #include <algorithm>
 #include <cmath>
 #include <limits>
-#include <numbers>
+#include <utility>
 
 namespace plugside {
 
 namespace {
+
+constexpr double drag_slack_px = 3.0;
 
 CloseUpScene::FanDrawn fan_of(const Mound& mound, Bearing axis) {
     CloseUpScene::FanDrawn fan{std::nullopt, mound.freshness, QString::fromStdString(mound.name)};
@@ -38,6 +42,12 @@ double run_turn(const Plan& plan, const ProbeSite& site) {
     return angle < 25.0 ? site.ladder.angle_degrees + 90.0 : turn;
 }
 
+bool begins_a_reading(const QKeyEvent& event) {
+    const QString text = event.text();
+    return text.size() == 1 && (text.front().isDigit() || text.front() == QLatin1Char('.') || text.front() == QLatin1Char('-')) &&
+           !event.modifiers().testAnyFlags(Qt::ControlModifier | Qt::AltModifier | Qt::MetaModifier);
+}
+
 }  // namespace
 
 CloseUpScene close_up_scene(const FieldSurvey& field, const Plan& plan, const ProbeSite& site) {
@@ -62,12 +72,19 @@ CloseUpScene close_up_scene(const FieldSurvey& field, const Plan& plan, const Pr
     return scene;
 }
 
+LadderPlace on_the_tape(const LadderPlace& place, const LadderPlace& from, LengthUnits units) {
+    const Metres unit = tape_unit(units);
+    const auto snapped = [unit](Metres at, Metres start) { return start + unit * std::round((at - start) / unit); };
+    return {snapped(place.along, from.along), snapped(place.across, from.across)};
+}
+
 Metres tape_unit(LengthUnits units) { return units == LengthUnits::metres ? Metres::of(0.02) : Metres::from_inches(1.0); }
 
 CloseUp::CloseUp(Choices& choices, QWidget* parent) : QWidget(parent), choices_(choices) {
     setMinimumHeight(170);
     setMaximumHeight(270);
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Expanding);
+    setMouseTracking(true);
     setAccessibleName(tr("close-up of the set's place"));
     connect(&choices_, &Choices::theme_changed, this, qOverload<>(&QWidget::update));
     connect(&choices_, &Choices::units_changed, this, qOverload<>(&QWidget::update));
@@ -88,45 +105,69 @@ void CloseUp::show_nothing() {
 }
 
 void CloseUp::begin_move() {
-    if (!scene_) return;
+    if (!scene_ || moving_) return;
     moving_ = place_;
     setFocusPolicy(Qt::StrongFocus);
     setFocus(Qt::ShortcutFocusReason);
     setCursor(Qt::OpenHandCursor);
-    setAccessibleDescription(tr("Arrow keys shift the ladder, Enter accepts, Escape gives up."));
+    setAccessibleDescription(
+        tr("Arrow keys shift the ladder, a figure begins a tape reading, Enter accepts, Escape gives up."));
+    update();
+    Q_EMIT move_begun();
+}
+
+void CloseUp::end_move() {
+    moving_.reset();
+    drag_.reset();
+    press_.reset();
+    setFocusPolicy(Qt::NoFocus);
+    unsetCursor();
     update();
 }
 
 void CloseUp::accept_move() {
     if (!moving_) return;
     const LadderPlace place = *moving_;
-    moving_.reset();
-    setFocusPolicy(Qt::NoFocus);
-    unsetCursor();
-    update();
+    end_move();
     Q_EMIT move_accepted(place);
 }
 
 void CloseUp::give_up_move() {
     if (!moving_) return;
-    moving_.reset();
-    setFocusPolicy(Qt::NoFocus);
-    unsetCursor();
-    update();
+    end_move();
     Q_EMIT move_given_up();
 }
 
-void CloseUp::shift(double along_units, double across_units) {
-    const Metres unit = tape_unit(choices_.units());
-    moving_->along = moving_->along + unit * along_units;
-    moving_->across = moving_->across + unit * across_units;
+void CloseUp::lay(const LadderPlace& place) {
+    if (!moving_) return;
+    moving_ = place;
     update();
     Q_EMIT shifted();
+}
+
+void CloseUp::shift(double along_units, double across_units) {
+    begin_move();
+    if (!moving_) return;
+    const Metres unit = tape_unit(choices_.units());
+    lay({moving_->along + unit * along_units, moving_->across + unit * across_units});
+}
+
+bool CloseUp::event(QEvent* event) {
+    // figures go to the tape while the ladder is moved, not to the day's steps
+    if (event->type() == QEvent::ShortcutOverride && moving_ && begins_a_reading(*static_cast<QKeyEvent*>(event))) {
+        event->accept();
+        return true;
+    }
+    return QWidget::event(event);
 }
 
 void CloseUp::keyPressEvent(QKeyEvent* event) {
     if (!moving_) {
         QWidget::keyPressEvent(event);
+        return;
+    }
+    if (begins_a_reading(*event)) {
+        Q_EMIT reading_begun(event->text());
         return;
     }
     const double units = event->modifiers().testFlag(Qt::ShiftModifier) ? 5.0 : 1.0;
@@ -142,74 +183,48 @@ void CloseUp::keyPressEvent(QKeyEvent* event) {
     }
 }
 
-CloseUp::Layout CloseUp::lay_out() const {
-    const CloseUpScene& scene = *scene_;
-    constexpr double fan_m = 0.34;
-    const double row = scene.row_degrees * std::numbers::pi / 180.0;
-    const double reach = scene.half_length_m + 0.06;
-    const double row_up = reach * std::abs(std::cos(row));
-    const double row_aside = reach * std::abs(std::sin(row));
-    Layout layout;
-    const double room_w = width() - 76.0;
-    const double room_h = height() - 34.0;
-    if (!scene.to) {
-        const double low = std::min(-fan_m, scene.planned.along.value() - row_up);
-        const double high = std::max(0.1, scene.planned.along.value() + row_up) + 0.05;
-        const double aside = std::abs(scene.planned.across.value()) + std::max(row_aside, 0.3);
-        layout.pixels_per_metre = std::min(room_h / (high - low), room_w / (2.0 * aside));
-        const double used = (high - low) * layout.pixels_per_metre;
-        layout.plug = {0.5 * width() + 14.0,
-                       height() - 8.0 - 0.5 * (height() - 24.0 - used) + low * layout.pixels_per_metre};
-        layout.ladder =
-            layout.plug + QPointF(scene.planned.across.value(), -scene.planned.along.value()) * layout.pixels_per_metre;
-        return layout;
-    }
-    layout.pixels_per_metre =
-        std::min(room_w / (2.0 * std::max(row_aside, 0.2)), (room_h - 90.0) / (2.0 * std::max(row_up, 0.2)));
-    layout.plug = {0.5 * width(), height() - 40.0};
-    layout.far_plug = QPointF(0.5 * width(), 42.0);
-    const double span = layout.plug.y() - layout.far_plug->y();
-    layout.shortened = span < scene.to_distance_m * layout.pixels_per_metre;
-    const double share = scene.to_distance_m > 0.0 ? scene.planned.along.value() / scene.to_distance_m : 0.5;
-    layout.ladder = {layout.plug.x() + scene.planned.across.value() * layout.pixels_per_metre,
-                     layout.plug.y() - span * std::clamp(share, 0.3, 0.7)};
-    return layout;
+CloseUpDrawing CloseUp::drawing() const {
+    return {*scene_, place(), QSizeF(size()), style(), {choices_.units(), dropped_, moving(), CloseUpDrawing::Detail::whole}};
 }
 
-QPointF CloseUp::screen_step(const Layout& layout, Spot step) const {
-    return QPointF(step.across_m, -step.along_m) * layout.pixels_per_metre;
-}
-
-QPointF CloseUp::middle_on_screen(const Layout& layout) const {
-    const LadderPlace at = place();
-    return layout.ladder +
-           screen_step(layout, {(at.along - scene_->planned.along).value(), (at.across - scene_->planned.across).value()});
+void CloseUp::paintEvent(QPaintEvent*) {
+    QPainter painter(this);
+    painter.setRenderHint(QPainter::Antialiasing);
+    painter.setPen(hasFocus() || moving_ ? QPen(style().act, 2.0) : QPen(style().hairline, 1.0));
+    painter.setBrush(mixed(style().slip, style().rail, 0.85));
+    painter.drawRoundedRect(QRectF(rect()).adjusted(1.0, 1.0, -1.0, -1.0), 8.0, 8.0);
+    if (!scene_) return;
+    QPainterPath frame;
+    frame.addRoundedRect(QRectF(rect()).adjusted(2.0, 2.0, -2.0, -2.0), 7.0, 7.0);
+    painter.setClipPath(frame);
+    drawing().draw(painter);
 }
 
 void CloseUp::mousePressEvent(QMouseEvent* event) {
-    if (moving_ && event->button() == Qt::LeftButton) drag_ = event->position();
+    if (event->button() != Qt::LeftButton || !scene_) return;
+    if (moving_)
+        drag_ = event->position();
+    else if (drawing().on_ladder(event->position()))
+        press_ = event->position();
 }
 
 void CloseUp::mouseMoveEvent(QMouseEvent* event) {
+    if (press_ && (event->position() - *press_).manhattanLength() >= drag_slack_px) {
+        drag_ = std::exchange(press_, std::nullopt);
+        begin_move();
+    }
+    if (!moving_) setCursor(scene_ && drawing().on_ladder(event->position()) ? Qt::OpenHandCursor : Qt::ArrowCursor);
     if (!moving_ || !drag_) return;
-    const QPointF step = (event->position() - *drag_) / lay_out().pixels_per_metre;
-    moving_->along = moving_->along - Metres::of(step.y());
-    moving_->across = moving_->across + Metres::of(step.x());
+    const QPointF step = (event->position() - *drag_) / drawing().layout().pixels_per_metre;
     drag_ = event->position();
-    update();
-    Q_EMIT shifted();
+    lay({moving_->along - Metres::of(step.y()), moving_->across + Metres::of(step.x())});
 }
 
 void CloseUp::mouseReleaseEvent(QMouseEvent*) {
+    press_.reset();
     if (!moving_ || !drag_) return;
     drag_.reset();
-    // a hand sets the ladder down on a mark of the tape, counted from where it was planned
-    const Metres unit = tape_unit(choices_.units());
-    const auto snapped = [unit](Metres place, Metres from) { return from + unit * std::round((place - from) / unit); };
-    moving_->along = snapped(moving_->along, scene_->planned.along);
-    moving_->across = snapped(moving_->across, scene_->planned.across);
-    update();
-    Q_EMIT shifted();
+    lay(on_the_tape(*moving_, {scene_->planned.along, scene_->planned.across}, choices_.units()));
 }
 
 void CloseUp::focusInEvent(QFocusEvent* event) {

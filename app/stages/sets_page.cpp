@@ -1,174 +1,23 @@
 #include "app/stages/sets_page.h"
 
-#include <QHBoxLayout>
+#include <QApplication>
 #include <QScrollBar>
 #include <algorithm>
 #include <cmath>
 
-#include "app/canvas/map_layers.h"
 #include "app/canvas/map_view.h"
 #include "app/stages/caution_view.h"
-#include "app/stages/mound_facts.h"
+#include "app/stages/set_words.h"
 #include "app/window/look_sheet.h"
 #include "core/probing/instruction.h"
+#include "core/sets/cautions.h"
 
 namespace plugside {
 
-namespace {
-
-// The way to the other ladder: an instruction is told for the place where the ladder is now.
-ProbeSite site_as_moved(const Survey& survey, const ProbeSite& site) {
-    ProbeSite moved = site;
-    const auto decision = decision_on(survey, site.key);
-    if (!decision || !decision->moved_to) return moved;
-    moved.middle = ladder_middle(survey, site);
-    moved.ladder.along = decision->moved_to->along;
-    moved.ladder.across = decision->moved_to->across;
-    return moved;
-}
-
-QString place_words(const Plan& plan, const ProbeSite& site) {
-    const QString letter =
-        site.system < plan.systems.size() ? QString::fromStdString(plan.systems[site.system].letter) : QString();
-    const QString from = QString::fromStdString(site.key.from_mound);
-    if (site.key.kind == ProbeKind::plug_side) return SetsPage::tr("animal %1, plug side of %2").arg(letter, from);
-    return SetsPage::tr("animal %1, between %2 and %3").arg(letter, from, QString::fromStdString(site.key.to_mound));
-}
-
-QString decided_words(SetChoice choice) {
-    switch (choice) {
-        case SetChoice::kept: return SetsPage::tr("kept");
-        case SetChoice::dropped: return SetsPage::tr("dropped");
-        case SetChoice::moved: return SetsPage::tr("kept at the place it was moved to");
-        case SetChoice::proposed: break;
-    }
-    return {};
-}
-
-}  // namespace
-
 SetProgress set_progress(const Survey& survey, const Plan& plan) {
-    SetProgress progress{0, plan.sets.size()};
-    for (const SetPoint& set : plan.sets)
-        if (choice_of(survey, plan, set) != SetChoice::proposed) ++progress.decided;
-    return progress;
-}
-
-SetsPage::SetsPage(FieldSession& session, Choices& choices, QWidget* parent)
-    : QWidget(parent),
-      session_(session),
-      choices_(choices),
-      title_(label_in_role("title", this)),
-      count_(label_in_role("quiet", this)),
-      place_(label_in_role("quiet", this)),
-      close_up_(new CloseUp(choices, this)) {
-    auto* column = new QVBoxLayout(this);
-    column->setContentsMargins(0, 0, 0, 0);
-    column->setSpacing(7);
-    auto* head = new QHBoxLayout;
-    title_->setWordWrap(false);
-    count_->setWordWrap(false);
-    head->addWidget(title_);
-    head->addStretch(1);
-    head->addWidget(count_, 0, Qt::AlignBottom);
-    column->addLayout(head);
-    column->addWidget(place_);
-    column->addWidget(close_up_, 2);
-    column->addWidget(build_words(), 3);
-    build_keys(column);
-    connect(close_up_, &CloseUp::move_accepted, this, [this](const LadderPlace& place) {
-        if (const auto set = at_hand())
-            session_.decide_on(session_.plan()->probes.at(session_.plan()->sets[*set].probe).key, SetChoice::moved, place);
-        refresh();
-    });
-    connect(close_up_, &CloseUp::move_given_up, this, &SetsPage::refresh);
-    connect(close_up_, &CloseUp::shifted, this, &SetsPage::show_instruction);
-    // arrow keys then scroll the words
-    connect(close_up_, &CloseUp::move_given_up, this, [this] { words_->setFocus(); });
-    connect(close_up_, &CloseUp::move_accepted, this, [this] { words_->setFocus(); });
-    connect(&choices_, &Choices::picks_changed, this, [this] {
-        refresh();
-        if (choices_.mound()) words_->verticalScrollBar()->setValue(0);
-    });
-    connect(&choices_, &Choices::units_changed, this, &SetsPage::refresh);
-    connect(&choices_, &Choices::theme_changed, this, &SetsPage::refresh);
-    connect(&session_, &FieldSession::survey_edited, this, &SetsPage::refresh);
-    connect(&session_, &FieldSession::field_replaced, this, &SetsPage::refresh);
-    connect(&session_, &FieldSession::plan_changed, this, &SetsPage::settle_on_a_set);
-    connect(&session_, &FieldSession::decided, this, [this](const ProbeKey& probe) { choices_.pick_set(probe); });
-    refresh();
-}
-
-QWidget* SetsPage::build_words() {
-    words_ = new QScrollArea(this);
-    words_->setWidgetResizable(true);
-    words_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    words_->setFocusPolicy(Qt::StrongFocus);
-    words_->setAccessibleName(tr("what to do, the chance, and what to mind"));
-    words_->setMinimumHeight(90);
-    auto* inside = new QWidget(words_);
-    auto* column = new QVBoxLayout(inside);
-    column->setContentsMargins(0, 0, 4, 0);
-    column->setSpacing(7);
-    column->addWidget(new MoundFacts(session_, choices_, inside));
-    instruction_ = label_in_role("body", inside);
-    column->addWidget(instruction_);
-    auto* row = new QHBoxLayout;
-    row->setSpacing(14);
-    chance_ = label_in_role("chance", inside);
-    chance_->setWordWrap(false);
-    chance_words_ = label_in_role("quiet", inside);
-    row->addWidget(chance_);
-    row->addWidget(chance_words_, 1);
-    column->addLayout(row);
-    decided_ = label_in_role("decided", inside);
-    column->addWidget(decided_);
-    mind_ = label_in_role("quiet", inside);
-    column->addWidget(mind_);
-    cautions_ = new QVBoxLayout;
-    cautions_->setSpacing(6);
-    column->addLayout(cautions_);
-    column->addStretch(1);
-    words_->setWidget(inside);
-    return words_;
-}
-
-void SetsPage::build_keys(QVBoxLayout* column) {
-    auto* keys = new QHBoxLayout;
-    keys->setSpacing(8);
-    keep_ = new KeyButton(tr("keep"), QStringLiteral("K"), choices_, this);
-    move_ = new KeyButton(tr("move"), QStringLiteral("M"), choices_, this);
-    drop_ = new KeyButton(tr("drop"), QStringLiteral("D"), choices_, this);
-    for (KeyButton* key : {keep_, move_, drop_}) {
-        keys->addWidget(key, 1);
-        keys_.push_back(key);
-    }
-    column->addLayout(keys);
-    connect(keep_, &QPushButton::clicked, this, &SetsPage::keep);
-    connect(move_, &QPushButton::clicked, this, &SetsPage::move);
-    connect(drop_, &QPushButton::clicked, this, &SetsPage::drop);
-    auto* ways = new QHBoxLayout;
-    ways->setSpacing(6);
-    struct Way {
-        QString text;
-        QString name;
-        QString keys;
-        void (SetsPage::*go)();
-    };
-    for (const Way& way : {Way{tr("‹"), tr("previous set"), tr("Page up"), &SetsPage::previous},
-                           Way{tr("›"), tr("next set"), tr("Page down"), &SetsPage::next},
-                           Way{tr("next undecided  N"), tr("next undecided set"), tr("N"), &SetsPage::next_undecided},
-                           Way{tr("undecide  U"), tr("take the decision back"), tr("U"), &SetsPage::undecide}}) {
-        auto* button = new QPushButton(way.text, this);
-        button->setProperty("way", true);
-        button->setAccessibleName(way.name);
-        button->setToolTip(tr("%1 (%2)").arg(way.name, way.keys));
-        if (way.text.size() == 1) button->setFixedWidth(36);
-        ways->addWidget(button, way.text.size() > 1 ? 2 : 0);
-        keys_.push_back(button);
-        connect(button, &QPushButton::clicked, this, way.go);
-    }
-    column->addLayout(ways);
+    const std::vector<SetChoice> choices = choices_of(survey, plan);
+    const auto undecided = std::count(choices.begin(), choices.end(), SetChoice::proposed);
+    return {choices.size() - static_cast<std::size_t>(undecided), choices.size()};
 }
 
 std::optional<std::size_t> SetsPage::at_hand() const {
@@ -177,33 +26,111 @@ std::optional<std::size_t> SetsPage::at_hand() const {
     return set_at(*plan, *choices_.set());
 }
 
+// The plan may not have heard of a move yet: what it will say of it is known.
+ProbeSite SetsPage::site_as_moved(const ProbeSite& site) const {
+    const auto decision = decision_on(session_.field()->survey, site.key);
+    if (!decision || !decision->moved_to) return site;
+    if (decision->moved_to->along == site.ladder.along && decision->moved_to->across == site.ladder.across) return site;
+    return LadderByHand(site).at(*decision->moved_to);
+}
+
+std::optional<ProbeSite> SetsPage::ladder() const {
+    if (in_hand_) return in_hand_;
+    const auto set = at_hand();
+    if (!set) return std::nullopt;
+    return site_as_moved(session_.plan()->probes.at(session_.plan()->sets[*set].probe));
+}
+
+void SetsPage::lay_ladder(const LadderPlace& place) {
+    if (!at_hand()) return;
+    if (!moving()) {
+        open(Panel::one_set);
+        close_up_->begin_move();
+    }
+    close_up_->lay(place);
+}
+
+void SetsPage::shift_ladder(double along_units, double across_units) {
+    if (!at_hand() || panel() == Panel::several) return;
+    open(Panel::one_set);
+    close_up_->shift(along_units, across_units);
+}
+
+bool SetsPage::put_away() {
+    if (moving()) {
+        close_up_->give_up_move();
+        return true;
+    }
+    if (panel() == Panel::one_set) return false;
+    open(Panel::one_set);
+    return true;
+}
+
+void SetsPage::open(Panel panel) {
+    if (panel != Panel::one_set && moving()) close_up_->give_up_move();
+    const bool had_focus = pages_->isAncestorOf(QApplication::focusWidget());
+    pages_->setCurrentIndex(static_cast<int>(panel));
+    shown_key_->setChecked(panel == Panel::show_only);
+    several_key_->setChecked(panel == Panel::several);
+    show_many();
+    if (panel == Panel::show_only) show_only_->take_focus();
+    if (panel == Panel::several) several_->take_focus();
+    if (panel == Panel::one_set && had_focus) words_->setFocus();
+}
+
+void SetsPage::open_show_only() {
+    if (at_hand()) open(panel() == Panel::show_only ? Panel::one_set : Panel::show_only);
+}
+
+void SetsPage::open_several() {
+    if (at_hand()) open(panel() == Panel::several ? Panel::one_set : Panel::several);
+}
+
+void SetsPage::tell_why() {
+    open(Panel::one_set);
+    reasons_->fold(!reasons_->unfolded());
+}
+
+void SetsPage::take_instead() {
+    if (panel() == Panel::one_set && at_hand() && !moving()) reasons_->take_first();
+}
+
+void SetsPage::go_to_strip() {
+    open(Panel::one_set);
+    if (strip_->isVisible()) strip_->setFocus(Qt::ShortcutFocusReason);
+}
+
 void SetsPage::settle_on_a_set() {
     const auto plan = session_.plan();
-    if (plan && !plan->sets.empty() && !at_hand()) {
-        const auto undecided = std::find_if(plan->sets.begin(), plan->sets.end(), [&](const SetPoint& set) {
-            return choice_of(session_.field()->survey, *plan, set) == SetChoice::proposed;
-        });
-        const SetPoint& set = undecided == plan->sets.end() ? plan->sets.front() : *undecided;
-        choices_.pick_set(plan->probes.at(set.probe).key);
-    }
+    if (plan && !plan->sets.empty() && !at_hand()) pick(account_->next_undecided().value_or(0));
     refresh();
+}
+
+void SetsPage::pick(std::size_t set) {
+    const auto plan = session_.plan();
+    if (plan && set < plan->sets.size()) choices_.pick_set(plan->probes.at(plan->sets[set].probe).key);
 }
 
 void SetsPage::refresh() {
     const auto set = at_hand();
     // a move belongs to the set it was begun on
-    if (close_up_->moving() && choices_.set() != moving_set_) {
+    if (moving() && choices_.set() != moving_set_) {
         close_up_->give_up_move();
         return;
     }
     for (QWidget* key : keys_) key->setEnabled(set.has_value());
+    for (QPushButton* key : {shown_key_, several_key_}) key->setVisible(set.has_value());
     words_->setVisible(set.has_value());
     close_up_->setVisible(set.has_value());
+    readings_->setVisible(set && moving());
+    show_many();
+    show_reached();
     if (set) {
         show_set(*set);
         return;
     }
     close_up_->show_nothing();
+    strip_->hide();
     title_->setText(tr("Sets"));
     count_->clear();
     place_->setText(!session_.field() ? tr("A set is proposed once a walk is open.")
@@ -216,48 +143,127 @@ void SetsPage::show_set(std::size_t index) {
     const auto field = session_.field();
     const SetPoint& set = plan->sets[index];
     const ProbeSite& site = plan->probes.at(set.probe);
-    const SetChoice choice = choice_of(field->survey, *plan, set);
-    const bool current = session_.plan_is_current();
+    const SetChoice choice = account_->choices().at(index);
     title_->setText(tr("Set %1").arg(index + 1));
     count_->setText(tr("%1 of %2").arg(index + 1).arg(plan->sets.size()));
     place_->setText(place_words(*plan, site));
-    const ProbeSite placed = site_as_moved(field->survey, site);
-    if (!close_up_->moving())
+    if (!moving()) {
+        const ProbeSite placed = site_as_moved(site);
         close_up_->show_scene(close_up_scene(*field, *plan, site), {placed.ladder.along, placed.ladder.across},
                               choice == SetChoice::dropped);
-    show_instruction();
-    chance_->setText(tr("%1 in 100").arg(site.hit.in_100()));
-    const auto rungs = static_cast<int>(std::lround(site.expected_rungs));
-    chance_words_->setText(
-        current ? counted(rungs, tr("to meet the run,\nabout %1 rung"), tr("to meet the run,\nabout %1 rungs"))
-                : tr("chance is\nrecomputed"));
-    chance_->setEnabled(current);
-    decided_->setText(decided_words(choice));
-    decided_->setVisible(choice != SetChoice::proposed);
+    }
+    show_place();
+    show_strip(index);
+    show_decided(choice);
+    const auto worth = account_->worth(index);
+    worth_->setVisible(worth.has_value());
+    if (worth)
+        worth_->setText(tr("Adds %1 animals to those reached, for about %2 minutes.")
+                            .arg(QString::number(worth->gain, 'f', 2))
+                            .arg(std::max(1L, std::lround(worth->minutes))));
     keep_->set_in_force(choice == SetChoice::kept);
     move_->set_in_force(choice == SetChoice::moved);
     drop_->set_in_force(choice == SetChoice::dropped);
+    reasons_->show_set(index);
     show_cautions(set);
+    if (shown_set_ != choices_.set()) words_->verticalScrollBar()->setValue(0);
+    shown_set_ = choices_.set();
 }
 
-void SetsPage::show_instruction() {
-    const auto set = at_hand();
-    if (!set) return;
+void SetsPage::show_decided(SetChoice choice) {
+    const LadderPlace from = close_up_->planned();
+    const auto tape = [this](Metres length) { return QString::fromStdString(tape_reading(length, choices_.units())); };
+    decided_->setText(moving() ? tr("moved %1 along, %2 to the right")
+                                     .arg(tape(close_up_->place().along - from.along), tape(close_up_->place().across - from.across))
+                               : decided_words(choice));
+    decided_->setVisible(moving() || choice != SetChoice::proposed);
+}
+
+// What follows from where the ladder is: while it is being moved the words follow the hand.
+void SetsPage::show_place() {
+    const auto site = ladder();
+    if (!site) return;
+    instruction_->setText(QString::fromStdString(instruction(*site, session_.field()->survey, choices_.units())));
+    if (moving()) readings_->show_place(close_up_->place(), QString::fromStdString(site->key.from_mound));
+    show_chance(*site);
+    if (moving()) show_decided(SetChoice::proposed);
+}
+
+void SetsPage::show_chance(const ProbeSite& site) {
+    const bool holds = account_->chances_hold();
+    const auto rungs = static_cast<int>(std::lround(site.expected_rungs));
+    chance_->setText(tr("%1 in 100").arg(site.hit.in_100()));
+    chance_words_->setText(
+        holds ? counted(rungs, tr("to meet the run,\nabout %1 rung"), tr("to meet the run,\nabout %1 rungs"))
+              : tr("chance is\nrecomputed"));
+    chance_->setEnabled(holds);
+}
+
+void SetsPage::show_strip(std::size_t set) {
     const auto plan = session_.plan();
-    const auto field = session_.field();
-    // while the ladder is being moved the words follow it
-    ProbeSite site = site_as_moved(field->survey, plan->probes.at(plan->sets[*set].probe));
-    if (close_up_->moving()) {
-        site.ladder.along = close_up_->place().along;
-        site.ladder.across = close_up_->place().across;
+    const std::size_t system = plan->probes.at(plan->sets[set].probe).system;
+    std::vector<SetStrip::Item> items;
+    std::size_t at_hand = 0;
+    for (std::size_t s = 0; s < plan->sets.size(); ++s) {
+        const ProbeSite& site = plan->probes.at(plan->sets[s].probe);
+        if (site.system != system) continue;
+        if (s == set) at_hand = items.size();
+        const ProbeSite placed = site_as_moved(site);
+        items.push_back({s, close_up_scene(*session_.field(), *plan, site), {placed.ladder.along, placed.ladder.across},
+                         account_->choices().at(s), placed.hit.in_100()});
     }
-    instruction_->setText(QString::fromStdString(instruction(site, field->survey, choices_.units())));
+    // nothing stands beside a set that is alone, nor is another chosen while one is moved
+    strip_->setVisible(items.size() > 1 && !moving());
+    strip_->show_sets(letter_of(*plan, system), std::move(items), at_hand);
+}
+
+// The keys and panels that speak of many sets.
+void SetsPage::show_many() {
+    const auto set = at_hand();
+    const auto plan = session_.plan();
+    hidden_->setVisible(false);
+    if (!set || !plan) return;
+    const std::string letter = letter_of(*plan, plan->probes.at(plan->sets[*set].probe).system).toStdString();
+    const std::size_t all = plan->sets.size();
+    const std::size_t shown = account_->shown().size();
+    const bool narrowed = !lets_all_through(account_->filter());
+    shown_key_->setText(narrowed ? tr("%1 of %2 (O)").arg(shown).arg(all) : tr("all %1 sets (O)").arg(all));
+    if (narrowed && panel() != Panel::show_only) {
+        hidden_->setVisible(true);
+        hidden_->setText(tr("%1 passed over; gone through: %2").arg(all - shown).arg(filter_words(account_->filter())));
+    }
+    if (panel() == Panel::show_only) show_only_->refresh(letter);
+    if (panel() == Panel::several) several_->refresh(letter);
+    const bool many = panel() == Panel::several;
+    const auto count = many ? several_->scope().size() : 0;
+    keep_->setText(many ? tr("keep %1").arg(count) : tr("keep"));
+    drop_->setText(many ? tr("drop %1").arg(count) : tr("drop"));
+    move_->setText(moving() ? tr("lay here") : tr("move"));
+    // what is not seen is not decided on
+    for (KeyButton* key : {keep_, drop_}) key->setEnabled(panel() != Panel::show_only && (!many || count > 0));
+    move_->setEnabled(panel() == Panel::one_set);
+    for (KeyButton* key : {keep_, drop_, move_}) key->setAccessibleName(key->text());
+}
+
+void SetsPage::show_reached() {
+    const auto& reached = account_->reached();
+    reached_->setVisible(reached.has_value() && at_hand());
+    if (!reached) return;
+    const QString kept =
+        reached->kept.expected <= 0.0
+            ? tr("No set is kept yet.")
+            : tr("Kept sets reach %1 of %2 animals; in %3 of 100 cases %4 to %5.")
+                  .arg(animals_words(reached->kept.expected), animals_words(reached->animals))
+                  .arg(std::lround(100.0 * reached->interval))
+                  .arg(std::lround(reached->kept.low))
+                  .arg(std::lround(reached->kept.high));
+    reached_->setText(tr("%1 With the undecided: %2.").arg(kept, animals_words(reached->with_undecided)));
 }
 
 void SetsPage::show_cautions(const SetPoint& set) {
     std::vector<std::string> ids = set.cautions;
     // whatever the plan found, the last word is never its own
-    if (std::find(ids.begin(), ids.end(), "decides") == ids.end()) ids.emplace_back("decides");
+    if (std::find(ids.begin(), ids.end(), "label-decides") == ids.end()) ids.emplace_back("label-decides");
     if (ids == shown_cautions_ && shown_theme_ == choices_.theme()) return;
     shown_cautions_ = ids;
     mind_->setText(counted(static_cast<long long>(ids.size()), tr("%1 thing to mind here"), tr("%1 things to mind here")));
@@ -274,34 +280,68 @@ void SetsPage::show_cautions(const SetPoint& set) {
 
 void SetsPage::decide_and_go_on(SetChoice choice) {
     const auto set = at_hand();
-    if (!set || close_up_->moving()) return;
+    if (!set || panel() != Panel::one_set) return;
     const ProbeKey probe = session_.plan()->probes.at(session_.plan()->sets[*set].probe).key;
-    session_.decide_on(probe, choice);
+    // to keep a set that was moved is to keep it where it was moved to
+    if (choice != SetChoice::kept || account_->choices().at(*set) != SetChoice::moved) session_.decide_on(probe, choice);
     if (choice != SetChoice::proposed) next_undecided();
 }
 
-void SetsPage::keep() { decide_and_go_on(SetChoice::kept); }
+void SetsPage::decide_on_several(SetChoice choice) {
+    const auto plan = session_.plan();
+    std::vector<SetDecision> decisions;
+    for (const std::size_t set : several_->scope())
+        decisions.push_back({plan->probes.at(plan->sets[set].probe).key, choice, std::nullopt});
+    if (decisions.empty()) return;
+    const auto count = static_cast<long long>(decisions.size());
+    const QString words = choice == SetChoice::kept ? counted(count, tr("keep %1 set"), tr("keep %1 sets"))
+                                                    : counted(count, tr("drop %1 set"), tr("drop %1 sets"));
+    session_.decide_on_all(std::move(decisions), words);
+    open(Panel::one_set);
+    if (const auto set = at_hand(); !set || account_->choices().at(*set) != SetChoice::proposed) next_undecided();
+}
 
-void SetsPage::drop() { decide_and_go_on(SetChoice::dropped); }
+void SetsPage::keep() {
+    if (moving())
+        close_up_->accept_move();
+    else if (panel() == Panel::several)
+        decide_on_several(SetChoice::kept);
+    else
+        decide_and_go_on(SetChoice::kept);
+}
 
-void SetsPage::undecide() { decide_and_go_on(SetChoice::proposed); }
+void SetsPage::drop() {
+    if (moving()) close_up_->give_up_move();
+    if (panel() == Panel::several)
+        decide_on_several(SetChoice::dropped);
+    else
+        decide_and_go_on(SetChoice::dropped);
+}
+
+void SetsPage::undecide() {
+    if (!moving()) decide_and_go_on(SetChoice::proposed);
+}
 
 void SetsPage::move() {
-    if (close_up_->moving())
+    if (moving()) {
         close_up_->accept_move();
-    else if (at_hand()) {
-        moving_set_ = choices_.set();
+    } else if (at_hand() && panel() != Panel::several) {
+        open(Panel::one_set);
         close_up_->begin_move();
     }
 }
 
 void SetsPage::step(int by) {
-    const auto plan = session_.plan();
-    if (!plan || plan->sets.empty() || close_up_->moving()) return;
-    const auto count = static_cast<long long>(plan->sets.size());
-    const long long from = at_hand() ? static_cast<long long>(*at_hand()) : 0;
-    const auto to = static_cast<std::size_t>(((from + by) % count + count) % count);
-    choices_.pick_set(plan->probes.at(plan->sets[to].probe).key);
+    const std::vector<std::size_t> shown = account_->shown();
+    if (shown.empty() || moving()) return;
+    const auto count = static_cast<long long>(shown.size());
+    // from a set that is passed over to its neighbours among those gone through
+    const std::size_t here = at_hand().value_or(0);
+    const auto at = std::lower_bound(shown.begin(), shown.end(), here);
+    const long long from = at - shown.begin();
+    const bool among = at != shown.end() && *at == here;
+    const long long to = from + (among || by < 0 ? by : by - 1);
+    pick(shown[static_cast<std::size_t>((to % count + count) % count)]);
 }
 
 void SetsPage::next() { step(1); }
@@ -309,15 +349,8 @@ void SetsPage::next() { step(1); }
 void SetsPage::previous() { step(-1); }
 
 void SetsPage::next_undecided() {
-    const auto plan = session_.plan();
-    if (!plan || close_up_->moving()) return;
-    const std::size_t from = at_hand().value_or(0);
-    for (std::size_t k = 1; k <= plan->sets.size(); ++k) {
-        const std::size_t i = (from + k) % plan->sets.size();
-        if (choice_of(session_.field()->survey, *plan, plan->sets[i]) != SetChoice::proposed) continue;
-        choices_.pick_set(plan->probes.at(plan->sets[i].probe).key);
-        return;
-    }
+    if (moving()) return;
+    if (const auto set = account_->next_undecided(at_hand())) pick(*set);
 }
 
 }  // namespace plugside

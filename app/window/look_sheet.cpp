@@ -35,6 +35,8 @@ QPushButton:focus, QToolButton:focus { border: 2px solid {act}; padding: 3px 12p
 QPushButton[tall="true"] { min-height: 48px; max-height: 48px; padding: 0; border: none; }
 QPushButton[way="true"] { padding: 4px 7px; }
 QPushButton[way="true"]:focus { padding: 3px 6px; }
+QPushButton[place="true"] { border-radius: 8px; padding: 4px 9px; text-align: left; }
+QPushButton[place="true"]:focus { padding: 3px 8px; }
 QFrame#slip QPushButton[way="true"]:checked { background: {ink}; color: {slip}; border-color: {ink}; }
 QFrame#slip QPushButton[way="true"]:checked:focus { border: 2px solid {act}; }
 QFrame#slip QPushButton#main_button { background: {ink}; }
@@ -84,12 +86,15 @@ QScrollBar::add-line, QScrollBar::sub-line { height: 0; width: 0; }
 QScrollBar::add-page, QScrollBar::sub-page { background: transparent; }
 QProgressBar { background: {rail}; border: none; border-radius: 3px; max-height: 6px; min-height: 6px; }
 QProgressBar::chunk { background: {act}; border-radius: 3px; }
-QCheckBox { spacing: 8px; background: transparent; }
+QCheckBox, QRadioButton { spacing: 8px; background: transparent; }
 QDialog { border: 1px solid {quiet_ink}; }
 QCheckBox::indicator { width: 15px; height: 15px; border: 1px solid {edge}; border-radius: 3px; background: {slip}; }
 QCheckBox::indicator:checked { background: {act}; border: 1px solid {act}; }
 QCheckBox::indicator:focus { border: 2px solid {ink}; }
-QCheckBox:focus { color: {act}; }
+QCheckBox:focus, QRadioButton:focus { color: {act}; }
+QRadioButton::indicator { width: 13px; height: 13px; border: 1px solid {edge}; border-radius: 7px; background: {slip}; }
+QRadioButton::indicator:checked { border: 4px solid {act}; width: 7px; height: 7px; }
+QRadioButton::indicator:focus { border-color: {ink}; }
 QToolTip { background: {slip}; color: {ink}; border: 1px solid {edge}; padding: 4px; }
 )";
 

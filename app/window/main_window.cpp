@@ -130,6 +130,7 @@ void MainWindow::lay_out() {
     tape_ = new TapeTool(
         session_, choices_, [this](LocalPoint to, Metres reach) { return map_->plug_near(to, reach); }, this);
     slip_ = new Slip(session_, choices_, *drawing_, *correcting_, this);
+    laying_ = new LadderTool(choices_, slip_->sets(), this);
     row->addWidget(rail_);
     row->addWidget(map_, 1);
     row->addWidget(slip_);
@@ -143,11 +144,14 @@ void MainWindow::bind_session() {
         drawing_->put_down();
         correcting_->put_away();
         use_tape(false);
+        if (choices_.step() != Step::sets) slip_->sets().put_away();
     });
     connect(tape_, &TapeTool::changed, map_, qOverload<>(&QWidget::update));
     connect(tape_, &TapeTool::lifted, this, [this] { use_tape(false); });
     connect(drawing_, &GroundTool::changed, map_, qOverload<>(&QWidget::update));
     connect(correcting_, &SystemsTool::changed, map_, qOverload<>(&QWidget::update));
+    connect(laying_, &LadderTool::changed, map_, qOverload<>(&QWidget::update));
+    connect(laying_, &LadderTool::let_through, map_, &MapView::pick_at);
     connect(correcting_, &SystemsTool::said, this,
             [this](const QString& sentence) { slip_->say(sentence, Slip::Weight::news); });
     connect(drawing_, &GroundTool::said, this,
@@ -308,6 +312,7 @@ void MainWindow::use_tape(bool on) {
     MapTool* tool = nullptr;
     if (choices_.step() == Step::ground) tool = drawing_;
     if (choices_.step() == Step::systems) tool = correcting_;
+    if (choices_.step() == Step::sets) tool = laying_;
     map_->use_tool(on ? tape_ : tool);
     if (on) map_->setFocus(Qt::ShortcutFocusReason);
     if (was_on && !on && !tape_->places().empty()) tape_->lift();
@@ -328,8 +333,8 @@ void MainWindow::put_something_away() {
         drawing_->pick(std::nullopt);
     else if (choices_.step() == Step::walk && slip_->walk().digger_key() != nullptr)
         slip_->walk().leave_digger_key();
-    else if (slip_->sets().moving())
-        slip_->sets().close_up().give_up_move();
+    else if (choices_.step() == Step::sets && slip_->sets().put_away())
+        map_->update();
     else if (!slip_->notice().isEmpty())
         slip_->put_notice_away();
     else if (choices_.mound())

@@ -11,6 +11,7 @@
 
 #include "app/canvas/map_view.h"
 #include "app/drawing/ground_tool.h"
+#include "app/drawing/ladder_tool.h"
 #include "app/drawing/systems_tool.h"
 #include "app/drawing/tape_tool.h"
 #include "app/reading/reading_sheet.h"
@@ -115,6 +116,7 @@ private:
     GroundTool* drawing_ = nullptr;
     TapeTool* tape_ = nullptr;
     SystemsTool* correcting_ = nullptr;
+    LadderTool* laying_ = nullptr;
     Slip* slip_ = nullptr;
     KeysOverlay* keys_ = nullptr;
     ReadingSheet* reading_ = nullptr;

@@ -53,7 +53,8 @@ void MainWindow::bind_letters() {
     };
     const auto set = [this](void (SetsPage::*act)()) { return [this, act] { (slip_->sets().*act)(); }; };
 
-    key(Qt::Key_A, {{Step::walk, finding(&FindingsView::accept)}, {Step::systems, say(Saying::older)}});
+    key(Qt::Key_A, {{Step::walk, finding(&FindingsView::accept)}, {Step::systems, say(Saying::older)},
+                    {Step::sets, set(&SetsPage::go_to_strip)}});
     key(Qt::SHIFT | Qt::Key_A, {{Step::walk, finding(&FindingsView::accept_all_alike)}});
     key(Qt::Key_B, {{Step::ground, draw(Stroke::boundary)}});
     key(Qt::Key_D, {{Step::ground, draw(Stroke::barrier)},
@@ -61,7 +62,7 @@ void MainWindow::bind_letters() {
                     {Step::sets, set(&SetsPage::drop)}});
     key(Qt::Key_E, {{Step::ground, [this] { drawing_->mend_picked(); }}});
     key(Qt::Key_H, {{Step::ground, draw(Stroke::hole)}});
-    key(Qt::Key_I, {{Step::walk, [this] { slip_->walk().ask_who_dug(); }}});
+    key(Qt::Key_I, {{Step::walk, [this] { slip_->walk().ask_who_dug(); }}, {Step::sets, set(&SetsPage::take_instead)}});
     key(Qt::Key_J, {{Step::ground, [this] { drawing_->join_with_next(); }}});
     key(Qt::Key_K, {{Step::ground, draw(Stroke::keep_clear)}, {Step::sets, set(&SetsPage::keep)}});
     key(Qt::Key_L, {{Step::walk, walk(WalkPart::to_look_at)}, {Step::systems, corrections(true)}});
@@ -70,17 +71,18 @@ void MainWindow::bind_letters() {
                     {Step::ground, [this] { slip_->ground().type_a_leg(); }},
                     {Step::systems, say(Saying::not_a_gopher)},
                     {Step::sets, set(&SetsPage::next_undecided)}});
-    key(Qt::Key_O, {{Step::systems, say(Saying::one_animal)}});
+    key(Qt::Key_O, {{Step::systems, say(Saying::one_animal)}, {Step::sets, set(&SetsPage::open_show_only)}});
     key(Qt::Key_P, {{Step::walk, [this] { slip_->walk().facts().picture().enlarge(); }},
                     {Step::systems, in_corrections([](CorrectionsView& view) { view.type_a_bearing(); })}});
     key(Qt::Key_R, {{Step::walk, finding(&FindingsView::refuse)}, {Step::systems, say(Saying::run_here)}});
     key(Qt::SHIFT | Qt::Key_R, {{Step::walk, finding(&FindingsView::refuse_all_alike)}});
     key(Qt::Key_T, {{Step::walk, walk(WalkPart::notes)},
                     {Step::ground, draw(Stroke::gate)},
-                    {Step::systems, say(Saying::two_animals)}});
+                    {Step::systems, say(Saying::two_animals)},
+                    {Step::sets, set(&SetsPage::open_several)}});
     key(Qt::Key_U, {{Step::ground, draw(Stroke::untreated)}, {Step::sets, set(&SetsPage::undecide)}});
     key(Qt::Key_V, {{Step::walk, walk(WalkPart::read)}, {Step::systems, corrections(false)}});
-    key(Qt::Key_W, {{Step::walk, walk(WalkPart::not_seen)}});
+    key(Qt::Key_W, {{Step::walk, walk(WalkPart::not_seen)}, {Step::sets, set(&SetsPage::tell_why)}});
     key(Qt::Key_X, {{Step::ground, draw(Stroke::crossing)}, {Step::systems, say(Saying::no_run)}});
     key(Qt::Key_Y, {{Step::ground, draw(Stroke::split)},
                     {Step::systems, in_corrections([](CorrectionsView& view) { view.answer(true); })}});
@@ -116,6 +118,21 @@ void MainWindow::bind_step_keys() {
         else if (choices_.step() == Step::systems)
             correcting_->take_corner_back();
     });
+    // the ladder at hand, one mark of the tape or five
+    struct Nudge {
+        Qt::Key key;
+        double along;
+        double across;
+    };
+    for (const Nudge& nudge : {Nudge{Qt::Key_Up, 1.0, 0.0}, Nudge{Qt::Key_Down, -1.0, 0.0}, Nudge{Qt::Key_Right, 0.0, 1.0},
+                               Nudge{Qt::Key_Left, 0.0, -1.0}})
+        for (const double marks : {1.0, 5.0}) {
+            Qt::KeyboardModifiers with = Qt::ControlModifier;
+            if (marks > 1.0) with |= Qt::ShiftModifier;
+            on_key_at(QKeyCombination(with, nudge.key), {{Step::sets, [this, nudge, marks] {
+                          slip_->sets().shift_ladder(marks * nudge.along, marks * nudge.across);
+                      }}});
+        }
     // while the questions about a digger are asked, digits answer them
     const auto step_or_answer = [this](int number, Step step) {
         return [this, number, step] {

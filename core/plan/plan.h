@@ -16,6 +16,7 @@
 
 #include "core/geometry/polygon.h"
 #include "core/geometry/polyline.h"
+#include "core/probing/row_basis.h"
 #include "core/probing/row_chance.h"
 #include "core/survey/survey.h"
 #include "core/systems/count_in_part.h"
@@ -119,6 +120,7 @@ struct ProbeSite {
     Metres run_offset;                    // where along the row, from its middle, the run is expected
     Metres run_offset_sd;
     RowChance along_row;                  // where the row meets the run, from its middle, as far as the rungs reach
+    RowBasis basis;                       // what another row at the same marks would be judged by
 };
 
 enum class CautionWeight { stop, hold_back, mind };

@@ -8,6 +8,7 @@
 #include <tuple>
 
 #include "core/probing/ladder.h"
+#include "core/probing/ladder_by_hand.h"
 #include "core/probing/run_directions.h"
 #include "core/probing/run_draws.h"
 
@@ -25,48 +26,6 @@ constexpr double from_plug_m[] = {0.35, 0.5, 0.7};
 const LadderOptions on_plug_side{.price = 0.1, .enough = 0.97};
 const LadderOptions on_tape{.price = 0.03};
 const LadderOptions over_gap{.steps = {Metres::of(0.057), Metres::of(0.07)}, .longest_half = Metres::of(0.9), .price = 0.02};
-
-LocalPoint ladder_middle(const ProbeSite& site, LocalPoint origin) {
-    return origin + site.axis.unit() * site.ladder.along.value() +
-           turned_right(site.axis.unit()) * site.ladder.across.value();
-}
-
-// What the rungs reach of a row's chances, from the ladder's middle.
-RowChance about_middle(const RowChance& row, Metres middle, Metres half_length, Metres tunnel_diameter) {
-    const double reach = half_length.value() + tunnel_diameter.value() * TunnelSpan::most * row.slant;
-    RowChance part;
-    part.slant = row.slant;
-    bool first = true;
-    for (std::size_t i = 0; i < row.chance.size(); ++i) {
-        const double at = row.at_m(i) - middle.value();
-        if (std::abs(at) > reach) continue;
-        if (first) part.first_m = at;
-        first = false;
-        part.chance.push_back(row.chance[i]);
-    }
-    return part;
-}
-
-RowChance seen_from_other_end(RowChance row) {
-    row.first_m = row.chance.empty() ? 0.0 : -row.at_m(row.chance.size() - 1);
-    std::reverse(row.chance.begin(), row.chance.end());
-    return row;
-}
-
-// Fills what follows from the ladder's place: rungs, chance, map places.
-void complete(ProbeSite& site, LocalPoint origin, const RowChance& row, Metres row_middle, const PlanOptions& options) {
-    const Ladder& ladder = site.ladder;
-    site.rungs = rungs_of(ladder.half_length, ladder.step);
-    const LadderPromise promise = promise_of(row, row_middle, site.rungs, options.tunnel_diameter);
-    site.hit = promise.hit;
-    site.expected_rungs = promise.expected_rungs;
-    site.run_offset = Metres::of(row.mean_m()) - row_middle;
-    site.run_offset_sd = Metres::of(row.sd_m());
-    site.along_row = about_middle(row, row_middle, ladder.half_length, options.tunnel_diameter);
-    site.middle = ladder_middle(site, origin);
-    const LocalVector way = site.axis.turned(ladder.angle_degrees).unit();
-    for (const Metres rung : site.rungs) site.rung_places.push_back(site.middle + way * rung.value());
-}
 
 // A place on the tape between two mounds, and the row there.
 struct OnTape {
@@ -100,8 +59,9 @@ public:
         site.ladder = {placed.middle, Metres::of(0.0), 0.0, placed.half_length, placed.step};
         site.hit_as_proposed = placed.promise.hit;
         site.middle_as_proposed = ladder_middle(site, mark.plug);
+        site.basis.turn = turns_[mark_number];
         const bool moved = obey_move(site);
-        complete(site, mark.plug, moved ? plug_side_chance(options_, turns_[mark_number], site.ladder.across) : row,
+        complete_site(site, mark.plug, moved ? plug_side_chance(options_, turns_[mark_number], site.ladder.across) : row,
                  site.ladder.along, options_);
         return site;
     }
@@ -123,11 +83,13 @@ public:
         site.ladder = {place.along, place.placed.middle, 90.0, place.placed.half_length, place.placed.step};
         site.hit_as_proposed = place.placed.promise.hit;
         site.middle_as_proposed = ladder_middle(site, from.plug);
+        site.basis.stretch = stretch;
+        site.basis.from_second = place.from_second;
         if (obey_move(site))
-            complete(site, from.plug, row_at(draws, stretch, place.from_second, site.ladder.along), site.ladder.across,
-                     options_);
+            complete_site(site, from.plug, row_on_tape(draws, stretch, place.from_second, site.ladder.along),
+                          site.ladder.across, options_);
         else
-            complete(site, from.plug, place.row, site.ladder.across, options_);
+            complete_site(site, from.plug, place.row, site.ladder.across, options_);
         return site;
     }
 
@@ -161,11 +123,6 @@ private:
         return decision_on(survey_, {ProbeKind::between_mounds, b, a}) ? 2 : 0;
     }
 
-    [[nodiscard]] static RowChance row_at(const StretchDraws& draws, const Stretch& stretch, bool from_second,
-                                          Metres along) {
-        return from_second ? seen_from_other_end(draws.across_tape(stretch.length - along)) : draws.across_tape(along);
-    }
-
     [[nodiscard]] OnTape best_place(const StretchDraws& draws, const Stretch& stretch, bool long_gap,
                                     int decided_end) const {
         std::optional<OnTape> best;
@@ -173,7 +130,7 @@ private:
             if (decided_end == (from_second ? 1 : 2)) return;
             const bool pinned = (from_second ? stretch.to : stretch.from).fan_from_tape_degrees.has_value();
             const bool wide = !pinned || (long_gap && along > stretch.length * 0.4);
-            OnTape place{from_second, along, row_at(draws, stretch, from_second, along), {}, wide ? &over_gap : &on_tape};
+            OnTape place{from_second, along, row_on_tape(draws, stretch, from_second, along), {}, wide ? &over_gap : &on_tape};
             LadderOptions roughly = *place.options;
             roughly.middles_either_way = 1;
             roughly.steps.erase(roughly.steps.begin());

@@ -12,9 +12,10 @@
 // Cost:     O(draws) a row.
 #pragma once
 
-#include <optional>
+#include <vector>
 
 #include "core/plan/make_plan.h"
+#include "core/probing/row_basis.h"
 #include "core/probing/row_chance.h"
 
 namespace plugside {
@@ -23,33 +24,12 @@ namespace plugside {
 inline constexpr double stray_sd_degrees = 10.0;
 inline constexpr double lean_sd_degrees = 18.0;
 
-// What the neighbours that a run joins tell of the run's direction under a mound: the turn from square to the axis opposite
-// the fan, clockwise, degrees. Nothing known: mean 0, the sum of stray and lean.
-struct RunTurn {
-    double mean_degrees = 0.0;
-    double sd_degrees = 20.59;  // hypot(stray, lean)
-    friend bool operator==(const RunTurn&, const RunTurn&) = default;
-};
 // Joins what was observed (turn, with its own standard deviation) with what is known of every lateral.
 [[nodiscard]] RunTurn run_turn_given(double observed_degrees, double observed_sd_degrees);
 
 // Along the plug side's axis, on a line `across` to its right.
 [[nodiscard]] RowChance plug_side_chance(const PlanOptions& options, const RunTurn& turn = {},
                                          Metres across = Metres::of(0.0));
-
-// One end of a stretch between two mounds.
-struct EndOfStretch {
-    std::optional<double>
-        fan_from_tape_degrees;  // bearing of the fan less bearing of the tape (first -> second), as recorded
-};
-
-struct Stretch {
-    EndOfStretch from;
-    EndOfStretch to;
-    Metres length;                 // of the tape
-    double tape_sd_degrees = 0.0;  // of the tape's bearing as recorded: the receiver's error
-    double joined = 1.0;           // chance that a run joins the two
-};
 
 // The draws of one stretch, made once, then asked for rows across the tape (positive right, looking from first to second).
 class StretchDraws {

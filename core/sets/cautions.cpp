@@ -125,6 +125,10 @@ const std::vector<Caution>& all_cautions(const std::string& language) {
 
 const std::vector<Caution>& all_cautions() { return all_cautions(Words::language()); }
 
+bool holds_at_every_set(const std::string& id) {
+    return std::find(of_every_set.begin(), of_every_set.end(), id) != of_every_set.end();
+}
+
 const Caution* find_caution(const std::string& id) {
     const std::vector<Caution>& all = all_cautions();
     const auto found = std::find_if(all.begin(), all.end(), [&](const Caution& caution) { return caution.id == id; });

@@ -40,6 +40,9 @@ struct Caution {
 // Nothing when there is none of that id. In the language at hand.
 [[nodiscard]] const Caution* find_caution(const std::string& id);
 
+// Whether it is shown with every set, wherever that is.
+[[nodiscard]] bool holds_at_every_set(const std::string& id);
+
 // Ids of the cautions to show with a set at `probe` of `plan`, weightiest first, what the map decides before what always
 // holds. `plan` was made from `survey`. O(runs + vertices of the system's runs x vertices of the keep-clear areas).
 [[nodiscard]] std::vector<std::string> cautions_for(const Survey& survey, const Plan& plan, const ProbeSite& probe);

@@ -1,6 +1,7 @@
 #include "app/planning/background_work.h"
 
 #include <QSignalSpy>
+#include <algorithm>
 #include <atomic>
 #include <vector>
 
@@ -40,6 +41,31 @@ TEST_F(BackgroundWorkTest, WorkThatWasOvertakenIsForgotten) {
     go = true;
     QTest::qWait(100);
     EXPECT_FALSE(first);
+}
+
+TEST_F(BackgroundWorkTest, WithoutOverlapOneWorksAtATimeAndWhatWasOvertakenWhileItWaitedNeverBegins) {
+    BackgroundWork work(nullptr, BackgroundWork::Overlap::none);
+    std::atomic<int> at_work{0};
+    std::atomic<int> most_at_work{0};
+    std::atomic<int> begun{0};
+    std::atomic<bool> go{false};
+    int applied = 0;
+    for (int k = 1; k <= 8; ++k)
+        work.start([&, k](const Progress&) -> BackgroundWork::Apply {
+            ++begun;
+            most_at_work = std::max(most_at_work.load(), ++at_work);
+            while (!go) std::this_thread::yield();  // heeds no stop
+            --at_work;
+            return [&, k] { applied = k; };
+        });
+    EXPECT_TRUE(QTest::qWaitFor([&] { return begun >= 1; }, 5000));
+    QTest::qWait(30);
+    EXPECT_EQ(begun, 1);
+    go = true;
+    EXPECT_TRUE(QTest::qWaitFor([&] { return applied == 8; }, 5000));
+    EXPECT_EQ(most_at_work, 1);
+    EXPECT_LE(begun, 2);  // the first, and the last
+    EXPECT_FALSE(work.running());
 }
 
 TEST_F(BackgroundWorkTest, WhatItHandsOverMeanwhileIsAppliedBeforeItsResult) {
