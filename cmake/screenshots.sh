@@ -107,7 +107,11 @@ for size in "1280 800" "1920 1080"; do
         "11-hand-out: ctrl+s dialog" \
         "12-handed-out: Return window" \
         "13-sunlight-and-metres: ctrl+l ctrl+u" \
-        "14-keys: F1"
+        "14-keys: F1" \
+        "15-why-this-place: Escape ctrl+l w" \
+        "16-which-to-go-through: w o space" \
+        "17-several-at-once: Escape t" \
+        "18-moved-by-hand: Escape ctrl+Up ctrl+shift+Right"
 done
 
 /usr/bin/python3 "$root/tests/app/reading/messy_walk.py" "$sample/walk.gpx" "$scratch/messy"

@@ -44,7 +44,8 @@ bool LadderTool::grabs(QPointF pixel, const ViewTransform& view) {
 LadderPlace LadderTool::place_at(QPointF pixel, const ViewTransform& view) const {
     const LocalVector step = view.to_local(pixel) - view.to_local(pressed_);
     const LocalVector along = held_->axis.unit();
-    return {held_->ladder.along + Metres::of(dot(step, along)), held_->ladder.across + Metres::of(dot(step, turned_right(along)))};
+    return {held_->ladder.along + Metres::of(dot(step, along)),
+            held_->ladder.across + Metres::of(dot(step, turned_right(along)))};
 }
 
 void LadderTool::drag(QPointF pixel, const ViewTransform& view) {

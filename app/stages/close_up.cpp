@@ -44,7 +44,8 @@ double run_turn(const Plan& plan, const ProbeSite& site) {
 
 bool begins_a_reading(const QKeyEvent& event) {
     const QString text = event.text();
-    return text.size() == 1 && (text.front().isDigit() || text.front() == QLatin1Char('.') || text.front() == QLatin1Char('-')) &&
+    return text.size() == 1 &&
+           (text.front().isDigit() || text.front() == QLatin1Char('.') || text.front() == QLatin1Char('-')) &&
            !event.modifiers().testAnyFlags(Qt::ControlModifier | Qt::AltModifier | Qt::MetaModifier);
 }
 
@@ -184,7 +185,8 @@ void CloseUp::keyPressEvent(QKeyEvent* event) {
 }
 
 CloseUpDrawing CloseUp::drawing() const {
-    return {*scene_, place(), QSizeF(size()), style(), {choices_.units(), dropped_, moving(), CloseUpDrawing::Detail::whole}};
+    return {
+        *scene_, place(), QSizeF(size()), style(), {choices_.units(), dropped_, moving(), CloseUpDrawing::Detail::whole}};
 }
 
 void CloseUp::paintEvent(QPaintEvent*) {

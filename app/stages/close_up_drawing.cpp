@@ -1,3 +1,5 @@
+#include "app/stages/close_up_drawing.h"
+
 #include <QPainter>
 #include <QPainterPath>
 #include <algorithm>
@@ -8,7 +10,6 @@
 #include "app/canvas/map_layers.h"
 #include "app/canvas/mound_glyph.h"
 #include "app/stages/close_up.h"
-#include "app/stages/close_up_drawing.h"
 
 namespace plugside {
 
@@ -91,8 +92,8 @@ CloseUpDrawing::Layout CloseUpDrawing::lay_out() const {
             layout.plug + QPointF(scene.planned.across.value(), -scene.planned.along.value()) * layout.pixels_per_metre;
         return layout;
     }
-    layout.pixels_per_metre =
-        std::min(room_w / (2.0 * std::max(row_aside, 0.2)), (room_h - (small() ? 30.0 : 90.0)) / (2.0 * std::max(row_up, 0.2)));
+    layout.pixels_per_metre = std::min(room_w / (2.0 * std::max(row_aside, 0.2)),
+                                       (room_h - (small() ? 30.0 : 90.0)) / (2.0 * std::max(row_up, 0.2)));
     layout.plug = {0.5 * width(), height() - (small() ? 12.0 : 40.0)};
     layout.far_plug = QPointF(0.5 * width(), small() ? 12.0 : 42.0);
     const double span = layout.plug.y() - layout.far_plug->y();
@@ -240,10 +241,11 @@ void CloseUpDrawing::draw_words(QPainter& painter) const {
     const int size = style_.text_px - 2;
     const QColor halo = mixed(style_.slip, style_.rail, 0.85);
     const QString stand = scene_.to ? CloseUp::tr("as you look from %1 to %2").arg(scene_.from.name, scene_.to->name)
-                                     : CloseUp::tr("as you stand, the fan behind you");
+                                    : CloseUp::tr("as you stand, the fan behind you");
     const QRectF inner = QRectF(QPointF(), size_).adjusted(10.0, 6.0, -10.0, -6.0);
     if (!look_.moving) draw_small(painter, inner, Qt::AlignLeft | Qt::AlignTop, stand, style_.quiet_ink, halo, size);
-    draw_small(painter, inner, Qt::AlignRight | Qt::AlignBottom, CloseUp::tr("band: run in 9 of 10"), style_.run, halo, size);
+    draw_small(painter, inner, Qt::AlignRight | Qt::AlignBottom, CloseUp::tr("band: run in 9 of 10"), style_.run, halo,
+               size);
     // north, as it lies for a person who looks along the axis
     const QPointF centre(width() - 22.0, 24.0);
     const QPointF north = direction(-scene_.axis_bearing_degrees);
@@ -253,8 +255,8 @@ void CloseUpDrawing::draw_words(QPainter& painter) const {
     painter.drawPolyline(
         QPolygonF({centre + north * 2.0 + aside * 3.5, centre + north * 6.0, centre + north * 2.0 - aside * 3.5}));
     const QPointF letter = centre + north * 13.0;
-    draw_small(painter, QRectF(letter.x() - 8.0, letter.y() - 8.0, 16.0, 16.0), Qt::AlignCenter, CloseUp::tr("N"), style_.quiet_ink,
-               halo, 10, true);
+    draw_small(painter, QRectF(letter.x() - 8.0, letter.y() - 8.0, 16.0, 16.0), Qt::AlignCenter, CloseUp::tr("N"),
+               style_.quiet_ink, halo, 10, true);
 }
 
 }  // namespace plugside

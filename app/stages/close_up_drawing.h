@@ -62,7 +62,8 @@ public:
     };
 
     // `scene` and `style` outlive it. `place`: of the ladder's middle now.
-    CloseUpDrawing(const CloseUpScene& scene, const LadderPlace& place, QSizeF size, const MapStyle& style, const Look& look);
+    CloseUpDrawing(const CloseUpScene& scene, const LadderPlace& place, QSizeF size, const MapStyle& style,
+                   const Look& look);
 
     [[nodiscard]] const Layout& layout() const { return layout_; }
     [[nodiscard]] QPointF middle() const;

@@ -52,7 +52,8 @@ void SetAccount::follow() {
 void SetAccount::follow_chances() {
     if (session_.plan_is_current()) planned_ = field_;
     if (!plan_ || plan_->first_look) planned_.reset();
-    chances_hold_ = planned_ && field_ && (planned_ == field_ || differ_in_decisions_alone(planned_->survey, field_->survey));
+    chances_hold_ =
+        planned_ && field_ && (planned_ == field_ || differ_in_decisions_alone(planned_->survey, field_->survey));
 }
 
 void SetAccount::count_again(bool order_too) {

@@ -59,8 +59,8 @@ private:
 
     FieldSession& session_;
     BackgroundWork work_{nullptr, BackgroundWork::Overlap::none};
-    std::shared_ptr<const Plan> plan_;          // what the choices are of
-    std::shared_ptr<const FieldSurvey> field_;  // what they were read from
+    std::shared_ptr<const Plan> plan_;            // what the choices are of
+    std::shared_ptr<const FieldSurvey> field_;    // what they were read from
     std::shared_ptr<const FieldSurvey> planned_;  // what the plan was made from
     std::vector<SetChoice> choices_;
     std::vector<SetWorth> order_;

@@ -43,9 +43,7 @@ QHBoxLayout* limit_row(QSpinBox* limit, QWidget* parent) {
     return row;
 }
 
-QString with_count(const QString& words, std::size_t count) {
-    return QStringLiteral("%1: %2").arg(words).arg(count);
-}
+QString with_count(const QString& words, std::size_t count) { return QStringLiteral("%1: %2").arg(words).arg(count); }
 
 }  // namespace
 
@@ -73,7 +71,8 @@ ShowOnly::ShowOnly(SetAccount& account, QWidget* parent) : QWidget(parent), acco
     column->addWidget(all, 0, Qt::AlignLeft);
     column->addStretch(1);
     connect(all, &QPushButton::clicked, this, [this] { account_.use({}); });
-    for (QCheckBox* box : {undecided_, cautioned_, under_, of_animal_}) connect(box, &QCheckBox::toggled, this, &ShowOnly::tell);
+    for (QCheckBox* box : {undecided_, cautioned_, under_, of_animal_})
+        connect(box, &QCheckBox::toggled, this, &ShowOnly::tell);
     connect(limit_, &QSpinBox::editingFinished, this, [this] {
         if (limit_->hasFocus()) under_->setFocus();  // letters are keys again
     });

@@ -17,7 +17,8 @@ constexpr std::size_t most_places_told = 6;
 
 QString mound_line(const Survey& survey, const Plan& plan, std::size_t mound) {
     const Mound& here = survey.mounds.at(mound);
-    QStringList words{QString::fromStdString(here.name), freshness_word(here.freshness)};
+    QStringList words;
+    words << QString::fromStdString(here.name) << freshness_word(here.freshness);
     if (here.fan)
         words << SetReasons::tr("fan towards %1").arg(QString::fromStdString(compass_point(*here.fan)));
     else
@@ -122,7 +123,8 @@ void SetReasons::add_others(const Plan& plan) {
     }
     QStringList tail;
     if (free.size() > most_places_told)
-        tail << counted(static_cast<long long>(free.size() - most_places_told), tr("%1 further place has no more chance than these."),
+        tail << counted(static_cast<long long>(free.size() - most_places_told),
+                        tr("%1 further place has no more chance than these."),
                         tr("%1 further places have no more chance than these."));
     if (set_already > 0)
         tail << counted(static_cast<long long>(set_already), tr("%1 other is a set of this plan already."),

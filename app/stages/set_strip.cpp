@@ -103,7 +103,8 @@ void SetStrip::draw_item(QPainter& painter, const Item& item, const QRectF& cell
     painter.setClipPath(inside);
     const double line_px = style.theme == Theme::light ? 19.0 : 22.0;
     painter.translate(cell.topLeft());
-    const CloseUpDrawing::Look look{choices_.units(), item.choice == SetChoice::dropped, false, CloseUpDrawing::Detail::small};
+    const CloseUpDrawing::Look look{choices_.units(), item.choice == SetChoice::dropped, false,
+                                    CloseUpDrawing::Detail::small};
     CloseUpDrawing(item.scene, item.place, QSizeF(cell.width(), cell.height() - line_px), style, look).draw(painter);
     painter.translate(-cell.topLeft());
     painter.fillRect(QRectF(cell.left(), cell.bottom() - line_px, cell.width(), line_px), style.slip);

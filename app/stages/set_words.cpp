@@ -5,6 +5,7 @@
 
 #include "app/stages/sets_page.h"
 #include "app/window/look_sheet.h"
+#include "app/words/language.h"
 
 namespace plugside {
 
@@ -51,8 +52,6 @@ QString filter_words(const SetFilter& filter) {
     return words.join(QStringLiteral(", "));
 }
 
-QString animals_words(double animals) {
-    return QString::number(animals, 'f', animals < 0.1 && animals > 0.0 ? 2 : 1);
-}
+QString animals_words(double animals) { return decimal(animals, animals < 0.1 && animals > 0.0 ? 2 : 1); }
 
 }  // namespace plugside

@@ -9,6 +9,7 @@
 #include "app/stages/caution_view.h"
 #include "app/stages/set_words.h"
 #include "app/window/look_sheet.h"
+#include "app/words/language.h"
 #include "core/probing/instruction.h"
 #include "core/sets/cautions.h"
 
@@ -159,7 +160,7 @@ void SetsPage::show_set(std::size_t index) {
     worth_->setVisible(worth.has_value());
     if (worth)
         worth_->setText(tr("Adds %1 animals to those reached, for about %2 minutes.")
-                            .arg(QString::number(worth->gain, 'f', 2))
+                            .arg(decimal(worth->gain, 2))
                             .arg(std::max(1L, std::lround(worth->minutes))));
     keep_->set_in_force(choice == SetChoice::kept);
     move_->set_in_force(choice == SetChoice::moved);
@@ -173,9 +174,10 @@ void SetsPage::show_set(std::size_t index) {
 void SetsPage::show_decided(SetChoice choice) {
     const LadderPlace from = close_up_->planned();
     const auto tape = [this](Metres length) { return QString::fromStdString(tape_reading(length, choices_.units())); };
-    decided_->setText(moving() ? tr("moved %1 along, %2 to the right")
-                                     .arg(tape(close_up_->place().along - from.along), tape(close_up_->place().across - from.across))
-                               : decided_words(choice));
+    decided_->setText(
+        moving() ? tr("moved %1 along, %2 to the right")
+                       .arg(tape(close_up_->place().along - from.along), tape(close_up_->place().across - from.across))
+                 : decided_words(choice));
     decided_->setVisible(moving() || choice != SetChoice::proposed);
 }
 
@@ -209,8 +211,11 @@ void SetsPage::show_strip(std::size_t set) {
         if (site.system != system) continue;
         if (s == set) at_hand = items.size();
         const ProbeSite placed = site_as_moved(site);
-        items.push_back({s, close_up_scene(*session_.field(), *plan, site), {placed.ladder.along, placed.ladder.across},
-                         account_->choices().at(s), placed.hit.in_100()});
+        items.push_back({s,
+                         close_up_scene(*session_.field(), *plan, site),
+                         {placed.ladder.along, placed.ladder.across},
+                         account_->choices().at(s),
+                         placed.hit.in_100()});
     }
     // nothing stands beside a set that is alone, nor is another chosen while one is moved
     strip_->setVisible(items.size() > 1 && !moving());
@@ -249,14 +254,13 @@ void SetsPage::show_reached() {
     const auto& reached = account_->reached();
     reached_->setVisible(reached.has_value() && at_hand());
     if (!reached) return;
-    const QString kept =
-        reached->kept.expected <= 0.0
-            ? tr("No set is kept yet.")
-            : tr("Kept sets reach %1 of %2 animals; in %3 of 100 cases %4 to %5.")
-                  .arg(animals_words(reached->kept.expected), animals_words(reached->animals))
-                  .arg(std::lround(100.0 * reached->interval))
-                  .arg(std::lround(reached->kept.low))
-                  .arg(std::lround(reached->kept.high));
+    const QString kept = reached->kept.expected <= 0.0
+                             ? tr("No set is kept yet.")
+                             : tr("Kept sets reach %1 of %2 animals; in %3 of 100 cases %4 to %5.")
+                                   .arg(animals_words(reached->kept.expected), animals_words(reached->animals))
+                                   .arg(std::lround(100.0 * reached->interval))
+                                   .arg(std::lround(reached->kept.low))
+                                   .arg(std::lround(reached->kept.high));
     reached_->setText(tr("%1 With the undecided: %2.").arg(kept, animals_words(reached->with_undecided)));
 }
 

@@ -142,10 +142,11 @@ void SetsPage::build_keys(QVBoxLayout* column) {
         QString keys;
         void (SetsPage::*go)();
     };
-    for (const Way& way : {Way{tr("‹"), tr("previous set"), tr("Page up"), &SetsPage::previous},
-                           Way{tr("›"), tr("next set"), tr("Page down"), &SetsPage::next},
-                           Way{tr("worthiest  N"), tr("the undecided set that is worth most"), tr("N"), &SetsPage::next_undecided},
-                           Way{tr("undecide  U"), tr("take the decision back"), tr("U"), &SetsPage::undecide}}) {
+    for (const Way& way :
+         {Way{tr("‹"), tr("previous set"), tr("Page up"), &SetsPage::previous},
+          Way{tr("›"), tr("next set"), tr("Page down"), &SetsPage::next},
+          Way{tr("worthiest  N"), tr("the undecided set that is worth most"), tr("N"), &SetsPage::next_undecided},
+          Way{tr("undecide  U"), tr("take the decision back"), tr("U"), &SetsPage::undecide}}) {
         auto* button = new QPushButton(way.text, this);
         button->setProperty("way", true);
         button->setAccessibleName(way.name);

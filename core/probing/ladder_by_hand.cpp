@@ -34,8 +34,7 @@ RowChance seen_from_other_end(RowChance row) {
 }  // namespace
 
 LocalPoint ladder_middle(const ProbeSite& site, LocalPoint plug) {
-    return plug + site.axis.unit() * site.ladder.along.value() +
-           turned_right(site.axis.unit()) * site.ladder.across.value();
+    return plug + site.axis.unit() * site.ladder.along.value() + turned_right(site.axis.unit()) * site.ladder.across.value();
 }
 
 void complete_site(ProbeSite& site, LocalPoint plug, const RowChance& row, Metres row_middle, const PlanOptions& options) {

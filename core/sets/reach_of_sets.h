@@ -31,9 +31,9 @@ public:
 private:
     std::size_t draws_ = 0;
     double level_ = 0.90;
-    std::vector<std::uint32_t> slot_;   // of each set and draw, the animal: an index into missed_
-    std::vector<std::size_t> begins_;   // of each draw its first animal in missed_, and the end
-    std::vector<double> missed_;        // of each draw's animals that any set may reach: chance that none taken does
+    std::vector<std::uint32_t> slot_;  // of each set and draw, the animal: an index into missed_
+    std::vector<std::size_t> begins_;  // of each draw its first animal in missed_, and the end
+    std::vector<double> missed_;       // of each draw's animals that any set may reach: chance that none taken does
     double reached_ = 0.0;
 };
 

@@ -8,12 +8,12 @@
         <translation>Planear el control de tuzas a partir de un recorrido de exploración.</translation>
     </message>
     <message>
-        <source>walks, the ground&apos;s layers, or a plan handed out before</source>
-        <translation>recorridos, las capas del terreno o un plan entregado antes</translation>
-    </message>
-    <message>
         <source>en or es; else as chosen before, else the system&apos;s</source>
         <translation>en o es; si no, el elegido antes; si no, el del sistema</translation>
+    </message>
+    <message>
+        <source>a project, or walks, the ground&apos;s layers, a plan handed out before</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -498,6 +498,21 @@
     <message>
         <source>magnetic north</source>
         <translation>norte magnético</translation>
+    </message>
+</context>
+<context>
+    <name>SetReasons</name>
+    <message>
+        <source>fan towards %1</source>
+        <translation>abanico hacia %1</translation>
+    </message>
+    <message>
+        <source>no fan read</source>
+        <translation>sin abanico leído</translation>
+    </message>
+    <message>
+        <source>animal %1&apos;s in %2 of 100</source>
+        <translation>del animal %1 en %2 de 100</translation>
     </message>
 </context>
 <context>
@@ -3305,10 +3320,6 @@
         <translation>de cerca, el lugar del punto</translation>
     </message>
     <message>
-        <source>Arrow keys shift the ladder, Enter accepts, Escape gives up.</source>
-        <translation>Las flechas corren la fila, Enter acepta, Escape lo deja.</translation>
-    </message>
-    <message>
         <source>%1 right</source>
         <translation>%1 der.</translation>
     </message>
@@ -3325,16 +3336,16 @@
         <translation>de pie, con el abanico detrás</translation>
     </message>
     <message>
-        <source>moved %1 along, %2 to the right</source>
-        <translation>movido %1 a lo largo, %2 der.</translation>
-    </message>
-    <message>
         <source>band: run in 9 of 10</source>
         <translation>franja: túnel en 9 de 10</translation>
     </message>
     <message>
         <source>N</source>
         <translation>N</translation>
+    </message>
+    <message>
+        <source>Arrow keys shift the ladder, a figure begins a tape reading, Enter accepts, Escape gives up.</source>
+        <translation>Las flechas corren la fila, una cifra empieza una lectura de cinta, Enter acepta, Escape desiste.</translation>
     </message>
 </context>
 <context>
@@ -4528,10 +4539,6 @@
         <translation>Ctrl+O</translation>
     </message>
     <message>
-        <source>open a walk, with its ground</source>
-        <translation>abrir un recorrido, con su terreno</translation>
-    </message>
-    <message>
         <source>Ctrl+Shift+O</source>
         <translation>Ctrl+Mayús+O</translation>
     </message>
@@ -4692,44 +4699,12 @@
         <translation>contestar la pregunta: un animal, dos</translation>
     </message>
     <message>
-        <source>K</source>
-        <translation>K</translation>
-    </message>
-    <message>
-        <source>keep the set</source>
-        <translation>conservar el punto</translation>
-    </message>
-    <message>
-        <source>D</source>
-        <translation>D</translation>
-    </message>
-    <message>
-        <source>drop the set</source>
-        <translation>quitar el punto</translation>
-    </message>
-    <message>
-        <source>U</source>
-        <translation>U</translation>
-    </message>
-    <message>
-        <source>undecided again</source>
-        <translation>otra vez sin decidir</translation>
-    </message>
-    <message>
         <source>M</source>
         <translation>M</translation>
     </message>
     <message>
-        <source>move it by arrows, Shift for more; Enter</source>
-        <translation>mover con flechas, Mayús para más; Enter</translation>
-    </message>
-    <message>
         <source>N</source>
         <translation>N</translation>
-    </message>
-    <message>
-        <source>next undecided set, next finding</source>
-        <translation>punto sin decidir u observación siguiente</translation>
     </message>
     <message>
         <source>Page up, Page down</source>
@@ -4768,8 +4743,84 @@
         <translation>C  S</translation>
     </message>
     <message>
-        <source>latitude and longitude; what the map shows</source>
-        <translation>latitud y longitud; qué muestra el mapa</translation>
+        <source>open a project, or a walk with its ground</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+S</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>give the project a name and place</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>latitude, longitude; what is shown</source>
+        <translation>latitud, longitud; qué se muestra</translation>
+    </message>
+    <message>
+        <source>K  D  U</source>
+        <translation>K  D  U</translation>
+    </message>
+    <message>
+        <source>keep the set, drop it, undecided again</source>
+        <translation>conservar el punto, quitarlo, sin decidir</translation>
+    </message>
+    <message>
+        <source>move it: arrows, drag or type a length; Enter</source>
+        <translation>moverlo: flechas, arrastre o medida; Enter</translation>
+    </message>
+    <message>
+        <source>Ctrl+arrows</source>
+        <translation>Ctrl+flechas</translation>
+    </message>
+    <message>
+        <source>shift its ladder at once; Shift for more</source>
+        <translation>correr su fila; con Mayús, más</translation>
+    </message>
+    <message>
+        <source>W  I</source>
+        <translation>W  I</translation>
+    </message>
+    <message>
+        <source>why this place; the first other instead</source>
+        <translation>por qué aquí; el primer otro en su lugar</translation>
+    </message>
+    <message>
+        <source>A</source>
+        <translation>A</translation>
+    </message>
+    <message>
+        <source>the animal&apos;s sets; left, right choose</source>
+        <translation>los puntos del animal; izq., der. eligen</translation>
+    </message>
+    <message>
+        <source>O  T</source>
+        <translation>O  T</translation>
+    </message>
+    <message>
+        <source>which sets to go through; several at once</source>
+        <translation>qué puntos recorrer; varios a la vez</translation>
+    </message>
+    <message>
+        <source>next undecided by worth, next finding</source>
+        <translation>el que rinde más, observación siguiente</translation>
+    </message>
+    <message>
+        <source>,  Q</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>lay the tape on the map; a magnifying glass</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>.  Alt+arrows</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>turn the map to the way walked; next mark that way</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -4799,10 +4850,6 @@
         <translation>%1[*] – Plugside</translation>
     </message>
     <message>
-        <source>A field is open already.</source>
-        <translation>Ya hay un campo abierto.</translation>
-    </message>
-    <message>
         <source>add to it</source>
         <translation>agregar a él</translation>
     </message>
@@ -4815,32 +4862,12 @@
         <translation>quedarse</translation>
     </message>
     <message>
-        <source>Some decisions on this field were not handed out yet.</source>
-        <translation>Algunas decisiones sobre este campo aún no se han entregado.</translation>
-    </message>
-    <message>
-        <source>add to this field</source>
-        <translation>agregar a este campo</translation>
-    </message>
-    <message>
-        <source>hand out</source>
-        <translation>entregar</translation>
-    </message>
-    <message>
         <source>open without</source>
         <translation>abrir sin entregar</translation>
     </message>
     <message>
         <source>Add a walk or ground to this field</source>
         <translation>Agregar un recorrido o terreno a este campo</translation>
-    </message>
-    <message>
-        <source>Open a walk, with its ground if there is one</source>
-        <translation>Abrir un recorrido, con su terreno si lo hay</translation>
-    </message>
-    <message>
-        <source>Walks, tables, photographs, ground, plans (*.gpx *.csv *.txt *.tsv *.jpg *.jpeg *.kml *.gpkg *.geojson *.json *.shp *.fgb);;All files (*)</source>
-        <translation>Recorridos, tablas, fotografías, terreno, planes (*.gpx *.csv *.txt *.tsv *.jpg *.jpeg *.kml *.gpkg *.geojson *.json *.shp *.fgb);;Todos los archivos (*)</translation>
     </message>
     <message>
         <source>This is a first look. Hand out once the whole plan is made.</source>
@@ -4861,10 +4888,6 @@ en %2</translation>
         <translation> y </translation>
     </message>
     <message>
-        <source>Some decisions were not handed out yet.</source>
-        <translation>Algunas decisiones aún no se han entregado.</translation>
-    </message>
-    <message>
         <source>close without</source>
         <translation>cerrar sin entregar</translation>
     </message>
@@ -4879,6 +4902,79 @@ en %2</translation>
     <message>
         <source>Pictures with a position (*.tif *.tiff *.png *.jpg *.jpeg *.jp2 *.gpkg *.mbtiles);;All files (*)</source>
         <translation>Imágenes con posición (*.tif *.tiff *.png *.jpg *.jpeg *.jp2 *.gpkg *.mbtiles);;Todos los archivos (*)</translation>
+    </message>
+    <message>
+        <source>A field is open already. It stays in its project.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open a project, or a walk with its ground if there is one</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Projects, walks, tables, photographs, ground, plans (*.plugside *.gpx *.csv *.txt *.tsv *.jpg *.jpeg *.kml *.gpkg *.geojson *.json *.shp *.fgb);;All files (*)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This project was of an earlier form and was brought forward. As it was, it is kept as %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Every change is kept in %1
+in %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>kept in %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not kept yet in %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>keep as…	Ctrl+Shift+S</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>open…	Ctrl+O</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>go on with</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1[*] – %2 – Plugside</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is a project and is opened by itself. Open it first, then add the other files.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Keep this project as</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Projects (*.plugside)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The disk takes long.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The last changes to this field are not in its project file. %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>wait and try again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>keep as…</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -5372,6 +5468,17 @@ con él pueden venir las capas del terreno o un plan entregado antes.</translati
     </message>
 </context>
 <context>
+    <name>plugside::ProjectKeeper</name>
+    <message>
+        <source>The last change is not in the project file yet; it is tried again. %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is open here already.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>plugside::ReadingDesk</name>
     <message>
         <source>the open field</source>
@@ -5504,6 +5611,142 @@ Fuera: %1</translation>
     </message>
 </context>
 <context>
+    <name>plugside::RecentProjects</name>
+    <message>
+        <source>%1 (not named)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 in %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Go on with</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>go on with %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>plugside::SetReadings</name>
+    <message>
+        <source>to the right</source>
+        <translation>a la derecha</translation>
+    </message>
+    <message>
+        <source>tape reading from the plug</source>
+        <translation>lectura de cinta desde el tapón</translation>
+    </message>
+    <message>
+        <source>tape reading to the right; to the left with a minus</source>
+        <translation>lectura de cinta a la derecha; a la izquierda con menos</translation>
+    </message>
+    <message>
+        <source>a length: 1 ft 3, 15 in, 0.38 m</source>
+        <translation>una medida: 1 ft 3, 15 in, 0.38 m</translation>
+    </message>
+    <message>
+        <source>from the plug of %1</source>
+        <translation>desde el tapón de %1</translation>
+    </message>
+    <message>
+        <source>“%1” is no length. Type 1 ft 3, 15 in or 0.38 m.</source>
+        <translation>«%1» no es una medida. Escriba 1 ft 3, 15 in o 0.38 m.</translation>
+    </message>
+</context>
+<context>
+    <name>plugside::SetReasons</name>
+    <message>
+        <source>a run joins %1 and %2 in %3 of 100</source>
+        <translation>un túnel une %1 y %2 en %3 de 100</translation>
+    </message>
+    <message>
+        <source>why this place (W)</source>
+        <translation>por qué aquí (W)</translation>
+    </message>
+    <message>
+        <source>why this place, and what else was possible</source>
+        <translation>por qué aquí y qué más era posible</translation>
+    </message>
+    <message>
+        <source>No run is drawn to these mounds: the fan alone tells where to probe.</source>
+        <translation>No hay túnel trazado a estos montículos: solo el abanico dice dónde sondear.</translation>
+    </message>
+    <message>
+        <source>and %1 more run</source>
+        <translation>y %1 túnel más</translation>
+    </message>
+    <message>
+        <source>and %1 more runs</source>
+        <translation>y %1 túneles más</translation>
+    </message>
+    <message>
+        <source>No other place of this animal is free.</source>
+        <translation>Ningún otro lugar de este animal está libre.</translation>
+    </message>
+    <message>
+        <source>Take one of these instead:</source>
+        <translation>Tomar uno de estos en su lugar:</translation>
+    </message>
+    <message>
+        <source>%1  (I)</source>
+        <translation>%1  (I)</translation>
+    </message>
+    <message>
+        <source>take instead: %1, %2</source>
+        <translation>tomar en su lugar: %1, %2</translation>
+    </message>
+    <message>
+        <source>%1 further place has no more chance than these.</source>
+        <translation>%1 lugar más no tiene mayor probabilidad que estos.</translation>
+    </message>
+    <message>
+        <source>%1 further places have no more chance than these.</source>
+        <translation>%1 lugares más no tienen mayor probabilidad que estos.</translation>
+    </message>
+    <message>
+        <source>%1 other is a set of this plan already.</source>
+        <translation>%1 otro ya es punto de este plan.</translation>
+    </message>
+    <message>
+        <source>%1 others are sets of this plan already.</source>
+        <translation>%1 otros ya son puntos de este plan.</translation>
+    </message>
+</context>
+<context>
+    <name>plugside::SetStrip</name>
+    <message>
+        <source>the sets of animal %1 side by side</source>
+        <translation>los puntos del animal %1 lado a lado</translation>
+    </message>
+    <message>
+        <source>set %1, %2 in 100</source>
+        <translation>punto %1, %2 de 100</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>the sets of animal %1; arrow keys choose (A)</source>
+        <translation>los puntos del animal %1; las flechas eligen (A)</translation>
+    </message>
+    <message>
+        <source>‹ %1</source>
+        <translation>‹ %1</translation>
+    </message>
+    <message>
+        <source>%1 ›</source>
+        <translation>%1 ›</translation>
+    </message>
+    <message>
+        <source>%1 in 100</source>
+        <translation>%1 de 100</translation>
+    </message>
+</context>
+<context>
     <name>plugside::SetsPage</name>
     <message>
         <source>animal %1, plug side of %2</source>
@@ -5564,14 +5807,6 @@ Fuera: %1</translation>
     <message>
         <source>Page down</source>
         <translation>Av Pág</translation>
-    </message>
-    <message>
-        <source>next undecided  N</source>
-        <translation>siguiente  N</translation>
-    </message>
-    <message>
-        <source>next undecided set</source>
-        <translation>siguiente punto sin decidir</translation>
     </message>
     <message>
         <source>N</source>
@@ -5646,6 +5881,220 @@ vez</translation>
     <message>
         <source>%1 things to mind here</source>
         <translation>%1 cosas que cuidar aquí</translation>
+    </message>
+    <message>
+        <source>lower the chance asked for</source>
+        <translation>bajar la probabilidad pedida</translation>
+    </message>
+    <message>
+        <source>raise the chance asked for</source>
+        <translation>subir la probabilidad pedida</translation>
+    </message>
+    <message>
+        <source>in 100</source>
+        <translation>de 100</translation>
+    </message>
+    <message>
+        <source>plug side of %1</source>
+        <translation>lado del tapón de %1</translation>
+    </message>
+    <message>
+        <source>between %1 and %2</source>
+        <translation>entre %1 y %2</translation>
+    </message>
+    <message>
+        <source>%2 in 100, about %1 rung</source>
+        <translation>%2 de 100, cerca de %1 sondeo</translation>
+    </message>
+    <message>
+        <source>%2 in 100, about %1 rungs</source>
+        <translation>%2 de 100, cerca de %1 sondeos</translation>
+    </message>
+    <message>
+        <source>undecided</source>
+        <translation>sin decidir</translation>
+    </message>
+    <message>
+        <source>with a caution of the place</source>
+        <translation>con advertencia del lugar</translation>
+    </message>
+    <message>
+        <source>chance under %1 in 100</source>
+        <translation>probabilidad menor de %1 de 100</translation>
+    </message>
+    <message>
+        <source>chance of at least %1 in 100</source>
+        <translation>probabilidad de %1 de 100 o más</translation>
+    </message>
+    <message>
+        <source>animal %1</source>
+        <translation>animal %1</translation>
+    </message>
+    <message>
+        <source>Adds %1 animals to those reached, for about %2 minutes.</source>
+        <translation>Suma %1 animales a los alcanzados, por unos %2 minutos.</translation>
+    </message>
+    <message>
+        <source>moved %1 along, %2 to the right</source>
+        <translation>movido %1 a lo largo, %2 a la derecha</translation>
+    </message>
+    <message>
+        <source>%1 of %2 (O)</source>
+        <translation>%1 de %2 (O)</translation>
+    </message>
+    <message>
+        <source>all %1 sets (O)</source>
+        <translation>los %1 puntos (O)</translation>
+    </message>
+    <message>
+        <source>%1 passed over; gone through: %2</source>
+        <translation>%1 se pasan por alto; se recorren: %2</translation>
+    </message>
+    <message>
+        <source>keep %1</source>
+        <translation>conservar %1</translation>
+    </message>
+    <message>
+        <source>drop %1</source>
+        <translation>quitar %1</translation>
+    </message>
+    <message>
+        <source>lay here</source>
+        <translation>dejar aquí</translation>
+    </message>
+    <message>
+        <source>No set is kept yet.</source>
+        <translation>Aún no se conserva ningún punto.</translation>
+    </message>
+    <message>
+        <source>Kept sets reach %1 of %2 animals; in %3 of 100 cases %4 to %5.</source>
+        <translation>Los conservados alcanzan %1 de %2 animales; en %3 de 100 casos, de %4 a %5.</translation>
+    </message>
+    <message>
+        <source>%1 With the undecided: %2.</source>
+        <translation>%1 Con los no decididos: %2.</translation>
+    </message>
+    <message>
+        <source>keep %1 set</source>
+        <translation>conservar %1 punto</translation>
+    </message>
+    <message>
+        <source>keep %1 sets</source>
+        <translation>conservar %1 puntos</translation>
+    </message>
+    <message>
+        <source>drop %1 set</source>
+        <translation>quitar %1 punto</translation>
+    </message>
+    <message>
+        <source>drop %1 sets</source>
+        <translation>quitar %1 puntos</translation>
+    </message>
+    <message>
+        <source>several (T)</source>
+        <translation>varios (T)</translation>
+    </message>
+    <message>
+        <source>which sets are gone through</source>
+        <translation>qué puntos se recorren</translation>
+    </message>
+    <message>
+        <source>decide on several sets at once</source>
+        <translation>decidir varios puntos a la vez</translation>
+    </message>
+    <message>
+        <source>decide on several sets at once (T)</source>
+        <translation>decidir varios puntos a la vez (T)</translation>
+    </message>
+    <message>
+        <source>worthiest  N</source>
+        <translation>rinde más  N</translation>
+    </message>
+    <message>
+        <source>the undecided set that is worth most</source>
+        <translation>el punto sin decidir que rinde más</translation>
+    </message>
+    <message>
+        <source>another place for set %1</source>
+        <translation>otro lugar para el punto %1</translation>
+    </message>
+</context>
+<context>
+    <name>plugside::Several</name>
+    <message>
+        <source>Decide on several at once</source>
+        <translation>Decidir varios a la vez</translation>
+    </message>
+    <message>
+        <source>least chance in 100</source>
+        <translation>probabilidad mínima de 100</translation>
+    </message>
+    <message>
+        <source>all undecided</source>
+        <translation>todos los no decididos</translation>
+    </message>
+    <message>
+        <source>undecided of those gone through</source>
+        <translation>sin decidir entre los recorridos</translation>
+    </message>
+    <message>
+        <source>undecided of animal %1</source>
+        <translation>sin decidir del animal %1</translation>
+    </message>
+    <message>
+        <source>undecided, chance at least</source>
+        <translation>sin decidir, probabilidad mínima</translation>
+    </message>
+    <message>
+        <source>There is no undecided set among these.</source>
+        <translation>Entre estos no hay puntos sin decidir.</translation>
+    </message>
+    <message>
+        <source>The next key decides %1 set. What was decided already stays.</source>
+        <translation>La tecla siguiente decide %1 punto. Lo ya decidido queda.</translation>
+    </message>
+    <message>
+        <source>The next key decides %1 sets at once; undo takes them back together. What was decided already stays.</source>
+        <translation>La tecla siguiente decide %1 puntos a la vez; deshacer los devuelve juntos. Lo ya decidido queda.</translation>
+    </message>
+</context>
+<context>
+    <name>plugside::ShowOnly</name>
+    <message>
+        <source>Go through these alone</source>
+        <translation>Recorrer solo estos</translation>
+    </message>
+    <message>
+        <source>chance in 100</source>
+        <translation>probabilidad de 100</translation>
+    </message>
+    <message>
+        <source>show all again</source>
+        <translation>mostrar todos otra vez</translation>
+    </message>
+    <message>
+        <source>undecided</source>
+        <translation>sin decidir</translation>
+    </message>
+    <message>
+        <source>with a caution of the place</source>
+        <translation>con advertencia del lugar</translation>
+    </message>
+    <message>
+        <source>chance to meet the run under</source>
+        <translation>probabilidad de dar con el túnel menor de</translation>
+    </message>
+    <message>
+        <source>of animal %1</source>
+        <translation>del animal %1</translation>
+    </message>
+    <message>
+        <source>All %1 sets are gone through.</source>
+        <translation>Se recorren los %1 puntos.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 sets are gone through, %3 are passed over. The map shows all.</source>
+        <translation>Se recorren %1 de %2 puntos, %3 se pasan por alto. El mapa los muestra todos.</translation>
     </message>
 </context>
 <context>
@@ -5913,6 +6362,21 @@ vez</translation>
     </message>
 </context>
 <context>
+    <name>plugside::TapeTool</name>
+    <message>
+        <source>%1° %2</source>
+        <translation type="unfinished">%1° %2</translation>
+    </message>
+    <message>
+        <source>in all %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the tape starts here</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>plugside::TopBar</name>
     <message>
         <source>no track: area walked not known</source>
@@ -6005,6 +6469,14 @@ vez</translation>
     <message>
         <source>%1, most likely %2</source>
         <translation>%1, lo más probable %2</translation>
+    </message>
+    <message>
+        <source>project</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>where this field is kept, and other projects</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>

@@ -13,10 +13,12 @@ void print_review(std::size_t mounds, const char* how, void (*go)(SetReview&)) {
     SetReview review;
     review.open_simulated(mounds);
     go(review);
-    std::printf("%6zu mounds  %-6s  %3d acts for 30 sets  longest event %6.1f ms, of its own work %5.1f ms (%s)  longest step of a drag "
-                "%5.1f ms, own %5.1f ms\n",
-                mounds, how, review.acts(), review.worst_ms(), review.worst_work_ms(), review.worst_of().c_str(),
-                review.worst_step_ms(), review.worst_step_work_ms());
+    std::printf(
+        "%6zu mounds  %-6s  %3d acts for 30 sets  longest event %6.1f ms, of its own work %5.1f ms (%s)  longest step of a "
+        "drag "
+        "%5.1f ms, own %5.1f ms\n",
+        mounds, how, review.acts(), review.worst_ms(), review.worst_work_ms(), review.worst_of().c_str(),
+        review.worst_step_ms(), review.worst_step_work_ms());
 }
 
 template <typename Work>
@@ -45,8 +47,9 @@ void print_steps(std::size_t mounds) {
     }
     const auto field = review.window().session().field();
     const double copy_ms = milliseconds_of(10, [&](int) { const plugside::FieldSurvey copy = *field; });
-    std::printf("%6zu mounds  a step of a moved ladder %.2f ms, the slowest %.2f ms; a copy of the field %.2f ms; %zu sets\n", mounds,
-                sum / std::min(ladders, 40), worst, copy_ms, review.plan().sets.size());
+    std::printf(
+        "%6zu mounds  a step of a moved ladder %.2f ms, the slowest %.2f ms; a copy of the field %.2f ms; %zu sets\n",
+        mounds, sum / std::min(ladders, 40), worst, copy_ms, review.plan().sets.size());
 }
 
 }  // namespace

@@ -50,7 +50,9 @@ public:
         ASSERT_TRUE(planned());
         show();
     }
-    bool planned() { return wait_for([this] { return window_.session().plan_is_current(); }); }
+    bool planned() {
+        return wait_for([this] { return window_.session().plan_is_current(); });
+    }
     static bool wait_for(const std::function<bool()>& done) { return QTest::qWaitFor(done, 120000); }
 
     void press(Qt::Key key, Qt::KeyboardModifiers modifiers = {}) {

@@ -253,7 +253,8 @@ TEST_F(SetReviewTest, AllOfAtLeastAChanceAndAllThatAreGoneThroughAreScopesToo) {
     review_.page().several().button(2).setChecked(true);
     EXPECT_EQ(review_.page().several().scope().size(), review_.plan().sets.size());
     SetFilter of_one;
-    of_one.system = review_.plan().systems[review_.plan().probes[review_.plan().sets[review_.at_hand()].probe].system].letter;
+    of_one.system =
+        review_.plan().systems[review_.plan().probes[review_.plan().sets[review_.at_hand()].probe].system].letter;
     review_.page().account().use(of_one);
     EXPECT_EQ(review_.page().several().scope(), review_.page().account().shown());
 }
@@ -295,7 +296,8 @@ TEST_F(SetReviewTest, WhyThisPlaceNamesItsMoundsAndAnotherPlaceIsTakenInsteadAsO
             if (!other.set) return review_.plan().probes[other.probe].key;
         return std::nullopt;
     };
-    for (std::size_t k = 0; k < review_.plan().sets.size() && !other_of(review_.at_hand()); ++k) review_.press(Qt::Key_PageDown);
+    for (std::size_t k = 0; k < review_.plan().sets.size() && !other_of(review_.at_hand()); ++k)
+        review_.press(Qt::Key_PageDown);
     const auto other = other_of(review_.at_hand());
     ASSERT_TRUE(other.has_value());
     const ProbeKey here = *review_.window().choices().set();
@@ -343,8 +345,8 @@ TEST_F(SetReviewTest, EveryControlOfTheSlipThatTakesTheFocusHasANameToReadAloud)
             if (!widget->isVisible() || widget->focusPolicy() == Qt::NoFocus || widget->focusProxy() != nullptr) continue;
             const auto* button = qobject_cast<const QAbstractButton*>(widget);
             const bool inner_line = qobject_cast<const QAbstractSpinBox*>(widget->parentWidget()) != nullptr;
-            EXPECT_TRUE(inner_line || !widget->accessibleName().isEmpty() || (button != nullptr && !button->text().isEmpty()) ||
-                        qobject_cast<const QLabel*>(widget) != nullptr)
+            EXPECT_TRUE(inner_line || !widget->accessibleName().isEmpty() ||
+                        (button != nullptr && !button->text().isEmpty()) || qobject_cast<const QLabel*>(widget) != nullptr)
                 << widget->metaObject()->className();
         }
         review_.press(Qt::Key_Escape);

@@ -60,7 +60,8 @@ TEST(LadderByHand, FarFromEveryRunHasNoChanceAndTakesAllItsRungs) {
     const Plan plan = *make_plan(survey);
     ASSERT_FALSE(plan.probes.empty());
     for (const ProbeSite& site : plan.probes) {
-        const ProbeSite far = LadderByHand(site).at({Metres::of(site.to_mound ? 0.5 : 9.0), Metres::of(site.to_mound ? 9.0 : 0.0)});
+        const ProbeSite far =
+            LadderByHand(site).at({Metres::of(site.to_mound ? 0.5 : 9.0), Metres::of(site.to_mound ? 9.0 : 0.0)});
         EXPECT_EQ(far.hit.value(), 0.0);
         EXPECT_NEAR(far.expected_rungs, static_cast<double>(far.rungs.size()), 1e-9);
     }

@@ -32,8 +32,10 @@ TEST_F(SetsOfAField, ChoicesAreThoseOfTheDecisionsOneByOne) {
 TEST_F(SetsOfAField, DecidingAllAtOnceIsDecidingOneByOneInOneRevision) {
     decide(survey_, {key(0), SetChoice::kept, {}});
     decide(survey_, {key(1), SetChoice::kept, {}});
-    const std::vector<SetDecision> many{{key(1), SetChoice::proposed, {}}, {key(2), SetChoice::dropped, {}},
-                                        {key(3), SetChoice::dropped, {}},  {key(0), SetChoice::dropped, {}},
+    const std::vector<SetDecision> many{{key(1), SetChoice::proposed, {}},
+                                        {key(2), SetChoice::dropped, {}},
+                                        {key(3), SetChoice::dropped, {}},
+                                        {key(0), SetChoice::dropped, {}},
                                         {key(3), SetChoice::kept, {}}};
     Survey one_by_one = survey_;
     for (const SetDecision& decision : many) decide(one_by_one, decision);

@@ -134,7 +134,8 @@ TEST(ReachOfSets, OfAllSetsAgreesWithWhatThePlanExpectsOfThemWithinTheSpreadOfIt
 TEST(SetWorth, IsTheGreatestGainAMinuteByAllOutcomesCountedOut) {
     for (std::uint64_t seed = 1; seed <= 20; ++seed) {
         Plan plan = random_plan(8, 6, seed);
-        for (std::size_t s = 0; s < plan.probes.size(); ++s) plan.probes[s].expected_rungs = 1.0 + static_cast<double>(s * 5 % 7);
+        for (std::size_t s = 0; s < plan.probes.size(); ++s)
+            plan.probes[s].expected_rungs = 1.0 + static_cast<double>(s * 5 % 7);
         const std::vector<std::size_t> kept{1, 4};
         const auto choices = choices_keeping(plan, kept);
         const auto order = undecided_by_worth(plan, choices, reach_of_chosen(plan, choices));
