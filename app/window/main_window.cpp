@@ -109,6 +109,7 @@ void MainWindow::let_go_of_parts() {
     for (QObject* heard : std::initializer_list<QObject*>{&session_, &imagery_, &keeper_, &session_.history(), &choices_})
         heard->disconnect(this);
     qDeleteAll(findChildren<QWidget*>(QString(), Qt::FindDirectChildrenOnly));
+    delete std::exchange(laying_, nullptr);
     delete std::exchange(drawing_, nullptr);
     delete std::exchange(correcting_, nullptr);
     delete std::exchange(tape_, nullptr);
