@@ -3,6 +3,7 @@
 #include <QGuiApplication>
 #include <QImage>
 #include <QString>
+#include <clocale>
 #include <cstdio>
 
 #include "app/canvas/map_painter.h"
@@ -28,6 +29,7 @@ tl::expected<void, Refusal> write_picture(const FieldSurvey& field, const Plan& 
     char name[] = "plugside-batch";
     char* word_list[] = {name, nullptr};
     const QGuiApplication drawing(words, word_list);
+    std::setlocale(LC_NUMERIC, "C");  // the toolkit takes the system's; files have a decimal point everywhere
     constexpr QSize size(1600, 1200);
     const QImage picture = map_picture(field, &plan, size, style_of(Theme::light), units == LengthUnits::metres);
     auto beside = SafeFile::beside(file);

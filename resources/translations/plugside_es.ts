@@ -3426,7 +3426,7 @@
     </message>
     <message>
         <source>one animal</source>
-        <translation>un animal</translation>
+        <translation>es uno</translation>
     </message>
     <message>
         <source>O</source>
@@ -3438,7 +3438,7 @@
     </message>
     <message>
         <source>two animals</source>
-        <translation>dos animales</translation>
+        <translation>son dos</translation>
     </message>
     <message>
         <source>T</source>
@@ -3450,7 +3450,7 @@
     </message>
     <message>
         <source>run here</source>
-        <translation>aquí hay túnel</translation>
+        <translation>hay túnel</translation>
     </message>
     <message>
         <source>R</source>
@@ -3462,7 +3462,7 @@
     </message>
     <message>
         <source>no gopher&apos;s</source>
-        <translation>no es de tuza</translation>
+        <translation>no es tuza</translation>
     </message>
     <message>
         <source>N</source>
