@@ -64,8 +64,7 @@ void FieldSession::add(const Files& more, const FileChoices& choices) {
             auto steps = steps_;
             steps.push_back(more);
             remember_choices(choices);
-            adopt(std::move(field), all, History::keep);
-            steps_ = std::move(steps);
+            take(std::move(field), all, std::move(steps), History::keep);
         });
 }
 
@@ -88,14 +87,12 @@ void FieldSession::read_again(const Files& wanted, const FileChoices& choices) {
                 read_again(wanted, choices);
                 return;
             }
-            const bool waits = not_handed_out();
             Files files;
             for (const auto& file : files_)
                 if (std::find(wanted.begin(), wanted.end(), file) != wanted.end()) files.push_back(file);
             remember_choices(choices);
-            adopt(std::move(field), files, carried->as_before ? History::keep : History::forget);
-            steps_ = steps;
-            if (waits && !not_handed_out()) history_.resetClean();
+            waits_from_before_ = not_handed_out();
+            take(std::move(field), files, steps, carried->as_before ? History::keep : History::resume);
             Q_EMIT anew_read(static_cast<int>(carried->without_mark));
         });
 }
@@ -130,8 +127,7 @@ void FieldSession::resume(FieldSurvey field, std::vector<Files> steps, const Fil
     ++opening_;
     history_.clear();
     waits_from_before_ = not_handed_out;
-    adopt(std::move(field), files, History::resume);
-    steps_ = std::move(steps);
+    take(std::move(field), files, std::move(steps), History::resume);
 }
 
 void FieldSession::look_into_files(BackgroundWork::WorkInStages look) {
@@ -162,6 +158,10 @@ void FieldSession::say_anew() {
 }
 
 void FieldSession::adopt(FieldSurvey field, const Files& files, History history) {
+    take(std::move(field), files, {files}, history);
+}
+
+void FieldSession::take(FieldSurvey field, const Files& files, std::vector<Files> steps, History history) {
     planning_.stop();
     looking_back_.stop();
     not_seen_.reset();
@@ -174,7 +174,7 @@ void FieldSession::adopt(FieldSurvey field, const Files& files, History history)
     field_ = std::make_shared<const FieldSurvey>(std::move(field));
     plan_.reset();
     files_ = files;
-    steps_ = {files};
+    steps_ = std::move(steps);
     findings_.reset();
     answered_.clear();
     for (const MendAnswer& answer : field_->survey.answers) answered_.insert(answer.finding);

@@ -79,7 +79,8 @@ public:
     void resume(FieldSurvey field, std::vector<Files> steps, const FileChoices& told, bool not_handed_out);
     // Whether another field may take this one's place now: nothing is being handed out, and what is being read is given up.
     [[nodiscard]] bool make_way();
-    // Takes a field that was read already. The history is kept where the decisions are: it names sets by their marks.
+    // Takes a field that was read already. The history is kept where the decisions are: it names sets by their marks. `resume`: it
+    // begins empty, but what was decided before still waits to be handed out.
     enum class History { forget, keep, resume };
     void adopt(FieldSurvey field, const Files& files, History history = History::forget);
 
@@ -130,6 +131,7 @@ private:
     using Read = std::function<tl::expected<FieldSurvey, Refusal>(const Progress&)>;
     void start_reading(const Read& read, const std::function<void(FieldSurvey)>& done);
     [[nodiscard]] bool may_start_on_files();
+    void take(FieldSurvey field, const Files& files, std::vector<Files> steps, History history);
     void remember_choices(const FileChoices& choices);
     void apply(const SetDecision& decision);
     void apply_all(const std::vector<SetDecision>& decisions);

@@ -66,7 +66,8 @@ struct ProjectKeeper::Kept {
 ProjectKeeper::ProjectKeeper(FieldSession& session, Imagery& imagery, Choices& choices, QObject* parent)
     : QObject(parent), session_(session), imagery_(imagery), choices_(choices) {
     connect(&session_, &FieldSession::field_replaced, this, &ProjectKeeper::follow_field);
-    connect(&session_, &FieldSession::survey_edited, this, &ProjectKeeper::keep);
+    // after the act: while it is being done the history does not count it yet
+    connect(&session_.history(), &QUndoStack::indexChanged, this, &ProjectKeeper::keep);
     connect(&session_, &FieldSession::handed_out, this, &ProjectKeeper::keep);
     connect(&imagery_, &Imagery::changed, this, &ProjectKeeper::keep);
     connect(&choices_, &Choices::units_changed, this, &ProjectKeeper::keep);
@@ -121,7 +122,8 @@ void ProjectKeeper::follow_field() {
 }
 
 void ProjectKeeper::keep() {
-    if (resuming_ || !at_hand_ || !session_.field()) return;
+    // what is told while another field takes this one's place is not about this one's project any more
+    if (resuming_ || !at_hand_ || !session_.field() || field_kept_ != session_.opening()) return;
     ++at_hand_->asked;
     {
         const std::lock_guard lock(at_hand_->mutex);

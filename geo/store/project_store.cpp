@@ -51,21 +51,27 @@ tl::expected<std::filesystem::path, Refusal> copy_beside(const Database& from, c
     return copy;
 }
 
-tl::expected<void, Refusal> write_anew(const std::filesystem::path& file, const Project& project) {
+// With its lock, taken before the file has its name: nobody can come between.
+tl::expected<ProjectLock, Refusal> write_anew(const std::filesystem::path& file, const Project& project) {
     auto safe = SafeFile::beside(file);
     if (!safe) return tl::unexpected(safe.error());
     {
         const auto database = Database::make(safe->temporary(), file.string());
         if (!database) return tl::unexpected(database.error());
         // nobody sees it before it is whole and synced
-        if (const auto fast = database->run("PRAGMA journal_mode = MEMORY; PRAGMA synchronous = OFF"); !fast) return fast;
+        if (const auto fast = database->run("PRAGMA journal_mode = MEMORY; PRAGMA synchronous = OFF"); !fast)
+            return tl::unexpected(fast.error());
         auto transaction = Transaction::begin(*database);
         if (!transaction) return tl::unexpected(transaction.error());
-        if (const auto made = bring_forward(*database, 0); !made) return made;
-        if (const auto put = put_project(*database, nullptr, project, folder_of(file)); !put) return put;
-        if (const auto done = transaction->commit(); !done) return done;
+        if (const auto made = bring_forward(*database, 0); !made) return tl::unexpected(made.error());
+        if (const auto put = put_project(*database, nullptr, project, folder_of(file)); !put)
+            return tl::unexpected(put.error());
+        if (const auto done = transaction->commit(); !done) return tl::unexpected(done.error());
     }
-    return safe->commit();
+    auto lock = ProjectLock::take(safe->temporary());
+    if (!lock) return lock;
+    if (const auto done = safe->commit(); !done) return tl::unexpected(done.error());
+    return lock;
 }
 
 // Read in its newest form; brought to it only where all of it could be read.
@@ -155,13 +161,10 @@ const std::optional<std::filesystem::path>& ProjectStore::earlier_kept_as() cons
 tl::expected<ProjectStore, Refusal> ProjectStore::make(const std::filesystem::path& given,
                                                        std::shared_ptr<const Project> project) {
     const std::filesystem::path file = as_kept(given);
-    {
-        const auto earlier = lock_of_the_earlier(file);
-        if (!earlier) return tl::unexpected(earlier.error());
-        settle_journal(file);
-        if (const auto written = write_anew(file, *project); !written) return tl::unexpected(written.error());
-    }
-    auto lock = ProjectLock::take(file);
+    const auto earlier = lock_of_the_earlier(file);
+    if (!earlier) return tl::unexpected(earlier.error());
+    settle_journal(file);
+    auto lock = write_anew(file, *project);
     if (!lock) return tl::unexpected(lock.error());
     auto database = Database::open(file, given.string());
     if (!database) return tl::unexpected(database.error());

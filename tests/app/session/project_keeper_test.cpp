@@ -35,13 +35,15 @@ protected:
         return in_a_copy_of(*keeper_.file());
     }
     Project in_a_copy_of(const std::filesystem::path& file) {
-        const auto copy = folder_ / "copy.plugside";
-        std::filesystem::copy_file(file, copy, std::filesystem::copy_options::overwrite_existing);
+        const auto copy = next_copy();
+        std::filesystem::copy_file(file, copy);
         const auto store = ProjectStore::open(copy);
         EXPECT_TRUE(store) << sentence(store.error());
         Project project = store ? *store->project() : Project{};
         return project;
     }
+    std::filesystem::path next_copy() { return folder_ / ("copy " + std::to_string(++copies_) + ".plugside"); }
+    std::filesystem::path last_copy() { return folder_ / ("copy " + std::to_string(copies_) + ".plugside"); }
     void decide(const char* mound, SetChoice choice) {
         session_.decide_on({ProbeKind::plug_side, mound, ""}, choice);
         session_.planning().stop();
@@ -57,6 +59,7 @@ protected:
     Choices choices_;
     ProjectKeeper keeper_{session_, imagery_, choices_};
     QStringList refused_;
+    int copies_ = 0;
 };
 
 TEST_F(ProjectKeeperTest, AFieldHasAProjectBeforeAnybodyNamedOne) {
@@ -128,7 +131,7 @@ TEST_F(ProjectKeeperTest, AProjectOpenedAgainIsAsItWasLeftAndItsHistoryBeginsEmp
     ASSERT_TRUE(wait_for([&] { return keeper_.named(); }));
     session_.adopt(FieldSurvey{}, {});  // of the same opening: emptied
     ASSERT_TRUE(keeper_.settle());
-    std::filesystem::copy_file(folder_ / "copy.plugside", folder_ / "other.plugside");
+    std::filesystem::copy_file(last_copy(), folder_ / "other.plugside");
     choices_.use(LengthUnits::feet_and_inches);
     open(folder_ / "other.plugside");
     EXPECT_TRUE(keeper_.snapshot() == left);
@@ -192,7 +195,7 @@ TEST_F(ProjectKeeperTest, AFieldOpenedAgainCanBeAddedToAndReadAnew) {
     const std::string mound = session_.field()->survey.mounds.front().name;
     decide(mound.c_str(), SetChoice::kept);
     in_the_file();
-    open(folder_ / "copy.plugside");
+    open(last_copy());
     session_.add({meadow / "walk.gpx", meadow / "ground.gpkg"});
     ASSERT_TRUE(wait_for([&] { return session_.files().size() == 2 && !session_.file_work().running(); }));
     EXPECT_EQ(session_.field()->survey.walks.size(), 1U);  // the walk was there already
@@ -299,7 +302,7 @@ TEST_F(ProjectKeeperTest, WhatWaitsToBeHandedOutIsKnownAfterOpeningAgainAndNoMor
     ASSERT_TRUE(wait_for([&] { return session_.plan_is_current(); }));
     session_.decide_on(session_.plan()->probes.front().key, SetChoice::kept);
     in_the_file();
-    open(folder_ / "copy.plugside");
+    open(last_copy());
     EXPECT_TRUE(session_.not_handed_out());
     ASSERT_TRUE(wait_for([&] { return session_.plan_is_current(); }));
     QSignalSpy handed_out(&session_, &FieldSession::handed_out);

@@ -134,6 +134,9 @@ TEST_F(WindowProjects, AProjectIsOpenedByDroppingItAndNotTogetherWithOtherFiles)
         QList<QUrl> urls;
         for (const QString& name : names) urls << QUrl::fromLocalFile(name);
         data.setUrls(urls);
+        QDragEnterEvent enter({300, 300}, Qt::CopyAction, &data, Qt::LeftButton, Qt::NoModifier);
+        QApplication::sendEvent(window_.get(), &enter);
+        EXPECT_TRUE(enter.isAccepted());
         QDropEvent event(QPointF(300.0, 300.0), Qt::CopyAction, &data, Qt::LeftButton, Qt::NoModifier);
         QApplication::sendEvent(window_.get(), &event);
     };
