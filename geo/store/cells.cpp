@@ -5,6 +5,7 @@
 #include <type_traits>
 
 #include "core/survey/refusal.h"
+#include "core/words/words.h"
 
 namespace plugside {
 
@@ -12,14 +13,15 @@ namespace {
 
 template <typename Kind>
 const char* kind_words() {
-    if constexpr (std::is_same_v<Kind, std::int64_t>) return "a whole number";
-    if constexpr (std::is_same_v<Kind, double>) return "a number";
-    if constexpr (std::is_same_v<Kind, std::string>) return "a text";
-    return "a list";
+    if constexpr (std::is_same_v<Kind, std::int64_t>) return Words::later("a whole number");
+    if constexpr (std::is_same_v<Kind, double>) return Words::later("a number");
+    if constexpr (std::is_same_v<Kind, std::string>) return Words::later("a text");
+    return Words::later("a list");
 }
 
 const char* words_of(const Cell& cell) {
-    constexpr const char* words[] = {"nothing", "a whole number", "a number", "a text", "bytes"};
+    constexpr const char* words[] = {Words::later("nothing"), Words::later("a whole number"), Words::later("a number"),
+                                     Words::later("a text"), Words::later("bytes")};
     return words[cell.index()];
 }
 
@@ -28,7 +30,8 @@ const char* words_of(const Cell& cell) {
 std::string Cells::quoted(const std::string& text) { return quoted_for_display(text); }
 
 void Cells::blame(const char* name, const std::string& found, const char* expected) {
-    if (wrong_.empty()) wrong_ = std::string("column ") + name + ": " + found + ", where " + expected + " should stand";
+    if (wrong_.empty())
+        wrong_ = Words::tell("column {1}: {2}, where {3} should stand", {name, Words::shown(found), Words::shown(expected)});
 }
 
 template <typename Kind>
@@ -46,7 +49,7 @@ void Cells::whole(const char* name, std::int64_t& number, std::int64_t least, st
     if (!exchange<std::int64_t>(name, cell, false)) return;
     const auto read = std::get<std::int64_t>(cell);
     if (read < least || read > most)
-        blame(name, std::to_string(read), "a number in its range");
+        blame(name, std::to_string(read), Words::later("a number in its range"));
     else
         number = read;
 }
@@ -64,7 +67,7 @@ void Cells::whole(const char* name, std::optional<int>& number) {
     if (!exchange<std::int64_t>(name, cell, true)) return;
     const auto read = std::get<std::int64_t>(cell);
     if (read < std::numeric_limits<int>::min() || read > std::numeric_limits<int>::max())
-        blame(name, std::to_string(read), "a smaller number");
+        blame(name, std::to_string(read), Words::later("a smaller number"));
     else
         number = static_cast<int>(read);
 }
@@ -92,7 +95,7 @@ void Cells::number(const char* name, double& number, double least, double most) 
     if (!exchange<double>(name, cell, false)) return;
     const double read = std::get<double>(cell);
     if (!std::isfinite(read) || read < least || read > most)
-        blame(name, std::to_string(read), "a number in its range");
+        blame(name, std::to_string(read), Words::later("a number in its range"));
     else
         number = read;
 }
@@ -104,7 +107,7 @@ void Cells::number(const char* name, std::optional<double>& number) {
     if (!exchange<double>(name, cell, true)) return;
     const double read = std::get<double>(cell);
     if (!std::isfinite(read))
-        blame(name, std::to_string(read), "a finite number");
+        blame(name, std::to_string(read), Words::later("a finite number"));
     else
         number = read;
 }
@@ -130,7 +133,7 @@ void Cells::length_above_0(const char* name, std::optional<Metres>& length) {
     std::optional<double> metres;
     if (length) metres = length->value();
     number(name, metres);
-    if (metres && reading() && *metres <= 0.0) blame(name, std::to_string(*metres), "a length above 0");
+    if (metres && reading() && *metres <= 0.0) blame(name, std::to_string(*metres), Words::later("a length above 0"));
     length = metres ? std::optional(Metres::of(*metres)) : std::nullopt;
 }
 
@@ -139,7 +142,7 @@ void Cells::bearing(const char* name, std::optional<Bearing>& bearing) {
     if (bearing) degrees = bearing->degrees();
     number(name, degrees);
     if (degrees && reading() && (*degrees < 0.0 || *degrees >= 360.0))
-        blame(name, std::to_string(*degrees), "0 to 360 degrees");
+        blame(name, std::to_string(*degrees), Words::later("0 to 360 degrees"));
     bearing = degrees ? std::optional(Bearing::degrees(*degrees)) : std::nullopt;
 }
 
@@ -158,7 +161,7 @@ void Cells::time(const char* name, std::optional<UtcTime>& time) {
     if (is_project_time(read))
         time = UtcTime{std::chrono::milliseconds(read)};
     else
-        blame(name, std::to_string(read), "a time of the years 1 to 9999");
+        blame(name, std::to_string(read), Words::later("a time of the years 1 to 9999"));
 }
 
 void Cells::text(const char* name, std::string& text) {
@@ -180,7 +183,7 @@ void Cells::letter(const char* name, char& letter) {
     if (written.size() == 1)
         letter = written.front();
     else
-        blame(name, quoted(written), "one letter");
+        blame(name, quoted(written), Words::later("one letter"));
 }
 
 namespace {
@@ -201,7 +204,7 @@ void Cells::list(const char* name, std::optional<Places>& places) {
     if (takes()) places.reset();
     if (!exchange<Bytes>(name, cell, true)) return;
     places = unpacked_places(std::get<Bytes>(cell).bytes);
-    if (!places) blame(name, "bytes that are no list", "a list");
+    if (!places) blame(name, Words::later("bytes that are no list"), Words::later("a list"));
 }
 
 void Cells::list(const char* name, Texts& texts) { whole_list(name, texts); }
@@ -217,7 +220,7 @@ void Cells::whole_list(const char* name, List& list) {
     if (read)
         list = std::move(*read);
     else
-        blame(name, "bytes that are no list", "a list");
+        blame(name, Words::later("bytes that are no list"), Words::later("a list"));
 }
 
 }  // namespace plugside

@@ -23,6 +23,7 @@
 #include "core/units/bearing.h"
 #include "core/units/metres.h"
 #include "core/units/probability.h"
+#include "core/words/words.h"
 #include "geo/store/packed_lists.h"
 
 namespace plugside {
@@ -76,7 +77,7 @@ public:
         if (const auto read = from_text(written))
             word = *read;
         else
-            blame(name, quoted(written), "a word that this version knows");
+            blame(name, quoted(written), Words::later("a word that this version knows"));
     }
     template <typename Word>
     void word(const char* name, std::optional<Word>& word, std::string (*to_text)(Word),
@@ -86,7 +87,7 @@ public:
         text(name, written);
         if (!reading()) return;
         word = written ? from_text(*written) : std::nullopt;
-        if (written && !word) blame(name, quoted(*written), "a word that this version knows");
+        if (written && !word) blame(name, quoted(*written), Words::later("a word that this version knows"));
     }
     template <typename Part, typename Visit>
     void part(const char* name, std::optional<Part>& part, const Visit& visit) {

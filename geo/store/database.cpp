@@ -2,6 +2,8 @@
 
 #include <utility>
 
+#include "core/words/words.h"
+
 namespace plugside {
 
 namespace {
@@ -10,7 +12,7 @@ constexpr int patience_ms = 5000;
 // Larger than any part of a project is; smaller than what a made-up file could ask memory for.
 constexpr int most_bytes_in_a_cell = 1 << 29;
 
-const char* const expected_file = "a project file";
+const char* const expected_file = Words::later("a project file");
 
 }  // namespace
 
@@ -34,7 +36,7 @@ tl::expected<Database, Refusal> Database::make(const std::filesystem::path& file
 }
 
 tl::expected<Database, Refusal> Database::in_memory() {
-    return open(":memory:", "a project in memory", SQLITE_OPEN_READWRITE | SQLITE_OPEN_CREATE);
+    return open(":memory:", Words::later("a project in memory"), SQLITE_OPEN_READWRITE | SQLITE_OPEN_CREATE);
 }
 
 tl::expected<Database, Refusal> Database::open(const std::string& name, const std::string& shown, int flags) {
@@ -44,7 +46,8 @@ tl::expected<Database, Refusal> Database::open(const std::string& name, const st
     database.database_.reset(opened);
     database.shown_ = shown;
     if (opened == nullptr)
-        return tl::unexpected(Refusal{Refusal::Code::unreadable, shown, "", "not enough memory to open it", expected_file});
+        return tl::unexpected(
+            Refusal{Refusal::Code::unreadable, shown, "", Words::later("not enough memory to open it"), expected_file});
     if (result != SQLITE_OK) return tl::unexpected(database.failure());
     sqlite3_extended_result_codes(opened, 1);
     sqlite3_busy_timeout(opened, patience_ms);
@@ -87,27 +90,34 @@ Refusal Database::failure() const {
     const auto refusal = [this](Refusal::Code kind, std::string found, const char* expected) {
         return Refusal{kind, shown_, "", std::move(found), expected};
     };
-    const char* const writable = "a disk that takes each change";
+    const char* const writable = Words::later("a disk that takes each change");
     switch (code) {
-        case SQLITE_FULL: return refusal(Refusal::Code::cannot_write, "a disk that is full", writable);
+        case SQLITE_FULL: return refusal(Refusal::Code::cannot_write, Words::later("a disk that is full"), writable);
         case SQLITE_READONLY:
-            return refusal(Refusal::Code::cannot_write, "a file that may not be written",
-                           "a project that each change can be put into");
+            return refusal(Refusal::Code::cannot_write, Words::later("a file that may not be written"),
+                           Words::later("a project that each change can be put into"));
         case SQLITE_BUSY:
         case SQLITE_LOCKED:
-            return refusal(Refusal::Code::cannot_write, "a file that another program holds",
-                           "a project that is free to be written");
-        case SQLITE_NOTADB: return refusal(Refusal::Code::wrong_format, "a file of another kind", expected_file);
-        case SQLITE_CORRUPT: return refusal(Refusal::Code::malformed, "a damaged or cut off file", "a whole project file");
+            return refusal(Refusal::Code::cannot_write, Words::later("a file that another program holds"),
+                           Words::later("a project that is free to be written"));
+        case SQLITE_NOTADB:
+            return refusal(Refusal::Code::wrong_format, Words::later("a file of another kind"), expected_file);
+        case SQLITE_CORRUPT:
+            return refusal(Refusal::Code::malformed, Words::later("a damaged or cut off file"),
+                           Words::later("a whole project file"));
         case SQLITE_CANTOPEN:
             return refusal(Refusal::Code::unreadable,
-                           "a file that cannot be opened, or a folder in which nothing can be written",
-                           "a project that can be read and written");
-        case SQLITE_NOMEM: return refusal(Refusal::Code::unreadable, "not enough memory for it", expected_file);
-        case SQLITE_TOOBIG: return refusal(Refusal::Code::too_large, "a part of more than 512 MiB", "a smaller one");
+                           Words::later("a file that cannot be opened, or a folder in which nothing can be written"),
+                           Words::later("a project that can be read and written"));
+        case SQLITE_NOMEM:
+            return refusal(Refusal::Code::unreadable, Words::later("not enough memory for it"), expected_file);
+        case SQLITE_TOOBIG:
+            return refusal(Refusal::Code::too_large, Words::later("a part of more than 512 MiB"),
+                           Words::later("a smaller one"));
         default:
             return refusal(code == SQLITE_IOERR ? Refusal::Code::cannot_write : Refusal::Code::malformed,
-                           std::string("a failure (") + sqlite3_errmsg(get()) + ")", "a whole project file on a sound disk");
+                           Words::tell("a failure ({1})", {sqlite3_errmsg(get())}),
+                           Words::later("a whole project file on a sound disk"));
     }
 }
 

@@ -5,6 +5,8 @@
 #include <string>
 #include <vector>
 
+#include "core/words/words.h"
+
 namespace plugside {
 
 namespace {
@@ -107,15 +109,16 @@ tl::expected<std::int64_t, Refusal> form_of(const Database& database) {
     if (!form) return form;
     const std::string newest = std::to_string(newest_project_form);
     if (*application != project_application_id)
-        return tl::unexpected(
-            Refusal{Refusal::Code::wrong_format, database.shown(), "", "a file of another kind", "a project file"});
-    if (*form > newest_project_form)
         return tl::unexpected(Refusal{Refusal::Code::wrong_format, database.shown(), "",
-                                      "a project of form " + std::to_string(*form) + ", which a later version wrote",
-                                      "form " + newest + " or an earlier one (open it with the later version)"});
-    if (*form < 1)
+                                      Words::later("a file of another kind"), Words::later("a project file")});
+    if (*form > newest_project_form)
         return tl::unexpected(
-            malformed(database, "a project of form " + std::to_string(*form), "a form from 1 to " + newest));
+            Refusal{Refusal::Code::wrong_format, database.shown(), "",
+                    Words::tell("a project of form {1}, which a later version wrote", {std::to_string(*form)}),
+                    Words::tell("form {1} or an earlier one (open it with the later version)", {newest})});
+    if (*form < 1)
+        return tl::unexpected(malformed(database, Words::tell("a project of form {1}", {std::to_string(*form)}),
+                                        Words::tell("a form from 1 to {1}", {newest})));
     return form;
 }
 
@@ -124,7 +127,8 @@ tl::expected<void, Refusal> judge(const Database& database, std::int64_t form) {
     if (!check) return tl::unexpected(check.error());
     if (check->step() != SQLITE_ROW) return tl::unexpected(database.failure());
     if (check->text(0) != "ok")
-        return tl::unexpected(malformed(database, "a damaged or cut off file", "a whole project file"));
+        return tl::unexpected(
+            malformed(database, Words::later("a damaged or cut off file"), Words::later("a whole project file")));
     const auto acting = database.whole(
         "SELECT count(*) FROM sqlite_schema WHERE type IN ('view', 'trigger') OR rootpage = 0 OR (type = 'index' AND sql IS "
         "NOT "
@@ -138,8 +142,8 @@ tl::expected<void, Refusal> judge(const Database& database, std::int64_t form) {
     const auto expected = columns_of(*pattern);
     if (!expected) return tl::unexpected(expected.error());
     if (*acting != 0 || *columns != *expected)
-        return tl::unexpected(
-            malformed(database, "tables that are not a project's", "the tables of form " + std::to_string(form)));
+        return tl::unexpected(malformed(database, Words::later("tables that are not a project's"),
+                                        Words::tell("the tables of form {1}", {std::to_string(form)})));
     return {};
 }
 

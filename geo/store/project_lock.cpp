@@ -8,6 +8,8 @@
 #include <cstring>
 #include <utility>
 
+#include "core/words/words.h"
+
 namespace plugside {
 
 namespace {
@@ -17,12 +19,14 @@ constexpr off_t byte_of_the_lock = off_t{1} << 62;
 
 Refusal cannot_open(const std::filesystem::path& file, int error) {
     const std::string name = file.string();
-    if (error == ENOENT) return {Refusal::Code::missing_file, name, "", "no such file", "a project file"};
-    if (error == EISDIR) return {Refusal::Code::not_a_file, name, "", "a folder", "a project file"};
+    if (error == ENOENT)
+        return {Refusal::Code::missing_file, name, "", Words::later("no such file"), Words::later("a project file")};
+    if (error == EISDIR)
+        return {Refusal::Code::not_a_file, name, "", Words::later("a folder"), Words::later("a project file")};
     if (error == EACCES || error == EROFS || error == EPERM)
-        return {Refusal::Code::cannot_write, name, "", "a file that may not be written",
-                "a project that each change can be put into (copy it where you may write)"};
-    return {Refusal::Code::unreadable, name, "", std::strerror(error), "a project file"};
+        return {Refusal::Code::cannot_write, name, "", Words::later("a file that may not be written"),
+                Words::later("a project that each change can be put into (copy it where you may write)")};
+    return {Refusal::Code::unreadable, name, "", std::strerror(error), Words::later("a project file")};
 }
 
 }  // namespace
@@ -34,7 +38,8 @@ tl::expected<ProjectLock, Refusal> ProjectLock::take(const std::filesystem::path
     ProjectLock lock(descriptor);
     struct stat facts {};
     if (::fstat(descriptor, &facts) != 0 || !S_ISREG(facts.st_mode))
-        return tl::unexpected(Refusal{Refusal::Code::not_a_file, file.string(), "", "a device or pipe", "a project file"});
+        return tl::unexpected(Refusal{Refusal::Code::not_a_file, file.string(), "", Words::later("a device or pipe"),
+                                      Words::later("a project file")});
     struct flock wanted {};
     wanted.l_type = F_WRLCK;
     wanted.l_whence = SEEK_SET;
@@ -42,11 +47,12 @@ tl::expected<ProjectLock, Refusal> ProjectLock::take(const std::filesystem::path
     wanted.l_len = 1;
     if (::fcntl(descriptor, F_OFD_SETLK, &wanted) == 0) return lock;
     if (errno == EAGAIN || errno == EACCES)
-        return tl::unexpected(Refusal{Refusal::Code::in_use, file.string(), "", "a project that is open already",
-                                      "one that is open nowhere else"});
+        return tl::unexpected(Refusal{Refusal::Code::in_use, file.string(), "",
+                                      Words::later("a project that is open already"),
+                                      Words::later("one that is open nowhere else")});
     return tl::unexpected(Refusal{Refusal::Code::cannot_write, file.string(), "",
-                                  std::string("a disk that keeps no locks (") + std::strerror(errno) + ")",
-                                  "one on which a project can be kept from being opened twice"});
+                                  Words::tell("a disk that keeps no locks ({1})", {std::strerror(errno)}),
+                                  Words::later("one on which a project can be kept from being opened twice")});
 }
 
 ProjectLock::ProjectLock(ProjectLock&& other) noexcept : descriptor_(std::exchange(other.descriptor_, -1)) {}

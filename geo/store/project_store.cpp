@@ -4,6 +4,7 @@
 #include <string_view>
 #include <utility>
 
+#include "core/words/words.h"
 #include "geo/store/database.h"
 #include "geo/store/migrations.h"
 #include "geo/store/project_lock.h"
@@ -139,9 +140,14 @@ tl::expected<void, Refusal> judge_head(const std::filesystem::path& file, const 
         return tl::unexpected(Refusal{code, shown, "", found, expected});
     };
     switch (head_of(file)) {
-        case Head::empty: return refused(Refusal::Code::wrong_format, "an empty file", "a project file");
-        case Head::cut_off: return refused(Refusal::Code::malformed, "a damaged or cut off file", "a whole project file");
-        case Head::other: return refused(Refusal::Code::wrong_format, "a file of another kind", "a project file");
+        case Head::empty:
+            return refused(Refusal::Code::wrong_format, Words::later("an empty file"), Words::later("a project file"));
+        case Head::cut_off:
+            return refused(Refusal::Code::malformed, Words::later("a damaged or cut off file"),
+                           Words::later("a whole project file"));
+        case Head::other:
+            return refused(Refusal::Code::wrong_format, Words::later("a file of another kind"),
+                           Words::later("a project file"));
         case Head::project: break;
     }
     return {};
@@ -206,9 +212,10 @@ tl::expected<void, Refusal> ProjectStore::keep(std::shared_ptr<const Project> no
         return {};
     }
     if (!open_->lock.holds(open_->file))
-        return tl::unexpected(Refusal{Refusal::Code::cannot_write, open_->shown, "",
-                                      "another file under that name, or none (it was moved, removed or replaced)",
-                                      "the project that was opened (keep it under a name again)"});
+        return tl::unexpected(
+            Refusal{Refusal::Code::cannot_write, open_->shown, "",
+                    Words::later("another file under that name, or none (it was moved, removed or replaced)"),
+                    Words::later("the project that was opened (keep it under a name again)")});
     auto transaction = Transaction::begin(open_->database);
     if (!transaction) return tl::unexpected(transaction.error());
     const auto put = put_project(open_->database, open_->project.get(), *now, folder_of(open_->file));

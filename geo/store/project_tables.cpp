@@ -5,6 +5,7 @@
 #include <utility>
 #include <vector>
 
+#include "core/words/words.h"
 #include "geo/store/survey_rows.h"
 #include "geo/store/told_rows.h"
 
@@ -127,18 +128,19 @@ tl::expected<std::vector<Row>, Refusal> take_rows(const Database& database, cons
     if (!statement) return tl::unexpected(statement.error());
     const auto refused = [&](std::size_t row, std::string found, std::string expected) {
         return tl::unexpected(Refusal{Refusal::Code::malformed, database.shown(),
-                                      "table " + std::string(table) + ", row " + std::to_string(row), std::move(found),
-                                      std::move(expected)});
+                                      Words::tell("table {1}, row {2}", {std::string(table), std::to_string(row)}),
+                                      std::move(found), std::move(expected)});
     };
     std::vector<Row> rows;
     int result = SQLITE_ROW;
     while ((result = statement->step()) == SQLITE_ROW) {
         if (statement->whole(0) != static_cast<std::int64_t>(rows.size()))
-            return refused(rows.size(), "the number " + std::to_string(statement->whole(0)), "rows without a gap");
+            return refused(rows.size(), Words::tell("the number {1}", {std::to_string(statement->whole(0))}),
+                           Words::later("rows without a gap"));
         TakeCells cells(*statement, 1);
         Row row{};
         cells_of(cells, row);
-        if (!cells.wrong().empty()) return refused(rows.size(), cells.wrong(), "what a project holds there");
+        if (!cells.wrong().empty()) return refused(rows.size(), cells.wrong(), Words::later("what a project holds there"));
         rows.push_back(std::move(row));
     }
     if (result != SQLITE_DONE) return tl::unexpected(database.failure());
@@ -209,8 +211,9 @@ tl::expected<Project, Refusal> take_project(const Database& database, const std:
             refusal = taken.error();
     };
     const auto does_not_fit = [&](const char* table, std::string found) {
-        return tl::unexpected(Refusal{Refusal::Code::malformed, database.shown(), "table " + std::string(table),
-                                      std::move(found), "a field whose parts fit each other"});
+        return tl::unexpected(Refusal{Refusal::Code::malformed, database.shown(),
+                                      Words::tell("table {1}", {std::string(table)}), std::move(found),
+                                      Words::later("a field whose parts fit each other")});
     };
     std::vector<FieldRow> fields;
     std::vector<WalkRow> walks;

@@ -4,6 +4,7 @@
 #include <utility>
 
 #include "core/survey/refusal.h"
+#include "core/words/words.h"
 
 namespace plugside {
 
@@ -51,7 +52,7 @@ void mention_cells(Cells& cells, std::vector<NoteMention>& mentions) {
         if (category) mentions.push_back({*category, texts[i + 1]});
     }
     if (2 * mentions.size() != texts.size())
-        cells.blame("mentions", "a list that is none of mentions", "categories and words");
+        cells.blame("mentions", Words::later("a list that is none of mentions"), Words::later("categories and words"));
 }
 
 void mend_cells(Cells& cells, Mend& mend) {
@@ -231,7 +232,8 @@ tl::expected<std::vector<Walk>, std::string> walks_of(std::vector<WalkRow> walks
     std::size_t last = 0;
     for (SegmentRow& segment : segments) {
         if (segment.walk >= result.size() || segment.walk < last)
-            return tl::unexpected("a stretch of track of walk " + std::to_string(segment.walk) + ", which is not its turn");
+            return tl::unexpected(
+                Words::tell("a stretch of track of walk {1}, which is not its turn", {std::to_string(segment.walk)}));
         last = segment.walk;
         result[segment.walk].segments.push_back(std::move(segment.fixes));
     }
@@ -244,7 +246,7 @@ tl::expected<Ground, std::string> ground_of(std::vector<ShapeRow> shapes) {
         const bool one_place = shape.rings.size() == 1 && shape.rings.front().size() == 1;
         if (shape.rings.empty() || (is_place(shape.kind) && !one_place) ||
             (shape.kind == GroundKind::barrier && shape.rings.size() != 1))
-            return tl::unexpected("a " + to_text(shape.kind) + " whose corners are none");
+            return tl::unexpected(Words::tell("a {1} whose corners are none", {shown(shape.kind)}));
         Gap gap{shape.name, shape.rings.front().empty() ? LocalPoint{} : shape.rings.front().front(), shape.width};
         switch (shape.kind) {
             case GroundKind::boundary: ground.boundary.parts.push_back(area_of(std::move(shape.rings))); break;
@@ -266,18 +268,21 @@ tl::expected<Ground, std::string> ground_of(std::vector<ShapeRow> shapes) {
 std::optional<std::string> what_does_not_fit(const Survey& survey) {
     std::set<std::string> names;
     for (const Mound& mound : survey.mounds) {
-        if (mound.walk >= survey.walks.size()) return "the mark " + quoted_for_display(mound.name) + " of no walk";
-        if (!names.insert(mound.name).second) return "two marks of the name " + quoted_for_display(mound.name);
+        if (mound.walk >= survey.walks.size())
+            return Words::tell("the mark {1} of no walk", {quoted_for_display(mound.name)});
+        if (!names.insert(mound.name).second)
+            return Words::tell("two marks of the name {1}", {quoted_for_display(mound.name)});
     }
     std::set<ProbeKey> decided;
     for (const SetDecision& decision : survey.decisions)
         if (!decided.insert(decision.probe).second)
-            return "two decisions on one set at " + quoted_for_display(decision.probe.from_mound);
+            return Words::tell("two decisions on one set at {1}", {quoted_for_display(decision.probe.from_mound)});
     std::set<std::string> answered;
     for (const MendAnswer& answer : survey.answers)
-        if (!answered.insert(answer.finding).second) return "two answers to " + quoted_for_display(answer.finding);
+        if (!answered.insert(answer.finding).second)
+            return Words::tell("two answers to {1}", {quoted_for_display(answer.finding)});
     for (const KnownFact& fact : survey.known)
-        if (const auto missing = what_is_missing(fact)) return "a fact that is none (" + *missing + ")";
+        if (const auto missing = what_is_missing(fact)) return Words::tell("a fact that is none ({1})", {*missing});
     return std::nullopt;
 }
 

@@ -2,6 +2,8 @@
 
 #include <array>
 
+#include "core/words/words.h"
+
 namespace plugside {
 
 namespace {
@@ -57,7 +59,8 @@ void role_cells(Cells& cells, std::vector<ColumnRole>& roles) {
     roles.clear();
     for (const std::string& text : texts) {
         const auto role = role_from(text);
-        if (!role) return cells.blame("roles", quoted_for_display(text), "a column's role that this version knows");
+        if (!role)
+            return cells.blame("roles", quoted_for_display(text), Words::later("a column's role that this version knows"));
         roles.push_back(*role);
     }
 }

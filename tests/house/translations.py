@@ -29,7 +29,7 @@ DATA = {
     "probe nothing", "caught here", "plug side", "between mounds", "not told", "fan bearing", "no fan", "not a mound",
     "ground squirrel", "surface plug", "gopher mound", "the same mound as ", "note rule ", "play area", "photograph looks ",
     "the start is a forest", "Hole lies outside", "Interior is disconnected", "Too few", "Montana Dept of Agriculture",
-    "PROJ cannot make the projection ", "half past", "por los", "por las", "por la", "nothing is ever fetched from a network", "UTM zone ", "WGS 84",
+    "PROJ cannot make the projection ", "half past", "year first", "day first", "month first", "not used", "keep clear", "feet and inches", "por los", "por las", "por la", "nothing is ever fetched from a network", "UTM zone ", "WGS 84",
 }
 # a person never reads these: SQL, parameters of libraries, XML
 MACHINE = re.compile(r"SELECT |INSERT |CREATE |PRAGMA |\+proj=|<[a-z/?]|=YES|://|^ (name|lat|lon)=|_")
