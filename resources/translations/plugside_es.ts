@@ -13,7 +13,7 @@
     </message>
     <message>
         <source>a project, or walks, the ground&apos;s layers, a plan handed out before</source>
-        <translation type="unfinished"></translation>
+        <translation>un proyecto, o recorridos, las capas del terreno, un plan entregado antes</translation>
     </message>
 </context>
 <context>
@@ -3305,6 +3305,250 @@
         <source>Driscoll &amp; Watson</source>
         <translation>Driscoll &amp; Watson</translation>
     </message>
+    <message>
+        <source>a whole number</source>
+        <translation>un número entero</translation>
+    </message>
+    <message>
+        <source>a text</source>
+        <translation>un texto</translation>
+    </message>
+    <message>
+        <source>a list</source>
+        <translation>una lista</translation>
+    </message>
+    <message>
+        <source>bytes</source>
+        <translation>bytes</translation>
+    </message>
+    <message>
+        <source>column {1}: {2}, where {3} should stand</source>
+        <translation>columna {1}: {2}, donde debe ir {3}</translation>
+    </message>
+    <message>
+        <source>a number in its range</source>
+        <translation>un número en su intervalo</translation>
+    </message>
+    <message>
+        <source>a smaller number</source>
+        <translation>un número menor</translation>
+    </message>
+    <message>
+        <source>a finite number</source>
+        <translation>un número finito</translation>
+    </message>
+    <message>
+        <source>a length above 0</source>
+        <translation>un largo mayor que 0</translation>
+    </message>
+    <message>
+        <source>0 to 360 degrees</source>
+        <translation>0 a 360 grados</translation>
+    </message>
+    <message>
+        <source>a time of the years 1 to 9999</source>
+        <translation>una hora de los años 1 a 9999</translation>
+    </message>
+    <message>
+        <source>one letter</source>
+        <translation>una letra</translation>
+    </message>
+    <message>
+        <source>bytes that are no list</source>
+        <translation>bytes que no son una lista</translation>
+    </message>
+    <message>
+        <source>a word that this version knows</source>
+        <translation>una palabra que esta versión conozca</translation>
+    </message>
+    <message>
+        <source>a project file</source>
+        <translation>un archivo de proyecto</translation>
+    </message>
+    <message>
+        <source>a project in memory</source>
+        <translation>un proyecto en memoria</translation>
+    </message>
+    <message>
+        <source>not enough memory to open it</source>
+        <translation>falta memoria para abrirlo</translation>
+    </message>
+    <message>
+        <source>a disk that takes each change</source>
+        <translation>un disco que reciba cada cambio</translation>
+    </message>
+    <message>
+        <source>a disk that is full</source>
+        <translation>un disco lleno</translation>
+    </message>
+    <message>
+        <source>a file that may not be written</source>
+        <translation>un archivo en el que no se deja escribir</translation>
+    </message>
+    <message>
+        <source>a project that each change can be put into</source>
+        <translation>un proyecto en el que se pueda poner cada cambio</translation>
+    </message>
+    <message>
+        <source>a file that another program holds</source>
+        <translation>un archivo que otro programa tiene tomado</translation>
+    </message>
+    <message>
+        <source>a project that is free to be written</source>
+        <translation>un proyecto libre para escribir</translation>
+    </message>
+    <message>
+        <source>a damaged or cut off file</source>
+        <translation>un archivo dañado o cortado</translation>
+    </message>
+    <message>
+        <source>a whole project file</source>
+        <translation>un archivo de proyecto completo</translation>
+    </message>
+    <message>
+        <source>a file that cannot be opened, or a folder in which nothing can be written</source>
+        <translation>un archivo que no se puede abrir, o una carpeta en la que no se puede escribir</translation>
+    </message>
+    <message>
+        <source>a project that can be read and written</source>
+        <translation>un proyecto que se pueda leer y escribir</translation>
+    </message>
+    <message>
+        <source>not enough memory for it</source>
+        <translation>falta memoria para él</translation>
+    </message>
+    <message>
+        <source>a part of more than 512 MiB</source>
+        <translation>una parte de más de 512 MiB</translation>
+    </message>
+    <message>
+        <source>a smaller one</source>
+        <translation>una más chica</translation>
+    </message>
+    <message>
+        <source>a failure ({1})</source>
+        <translation>una falla ({1})</translation>
+    </message>
+    <message>
+        <source>a whole project file on a sound disk</source>
+        <translation>un archivo de proyecto completo en un disco sano</translation>
+    </message>
+    <message>
+        <source>a project of form {1}, which a later version wrote</source>
+        <translation>un proyecto de la forma {1}, que escribió una versión posterior</translation>
+    </message>
+    <message>
+        <source>form {1} or an earlier one (open it with the later version)</source>
+        <translation>la forma {1} o una anterior (ábralo con la versión posterior)</translation>
+    </message>
+    <message>
+        <source>a project of form {1}</source>
+        <translation>un proyecto de la forma {1}</translation>
+    </message>
+    <message>
+        <source>a form from 1 to {1}</source>
+        <translation>una forma de 1 a {1}</translation>
+    </message>
+    <message>
+        <source>tables that are not a project&apos;s</source>
+        <translation>tablas que no son de un proyecto</translation>
+    </message>
+    <message>
+        <source>the tables of form {1}</source>
+        <translation>las tablas de la forma {1}</translation>
+    </message>
+    <message>
+        <source>a project that each change can be put into (copy it where you may write)</source>
+        <translation>un proyecto en el que se pueda poner cada cambio (cópielo a donde usted pueda escribir)</translation>
+    </message>
+    <message>
+        <source>a project that is open already</source>
+        <translation>un proyecto que ya está abierto</translation>
+    </message>
+    <message>
+        <source>one that is open nowhere else</source>
+        <translation>uno que no esté abierto en otra parte</translation>
+    </message>
+    <message>
+        <source>a disk that keeps no locks ({1})</source>
+        <translation>un disco que no guarda candados ({1})</translation>
+    </message>
+    <message>
+        <source>one on which a project can be kept from being opened twice</source>
+        <translation>uno en el que se pueda evitar que un proyecto se abra dos veces</translation>
+    </message>
+    <message>
+        <source>another file under that name, or none (it was moved, removed or replaced)</source>
+        <translation>otro archivo con ese nombre, o ninguno (se movió, se quitó o se reemplazó)</translation>
+    </message>
+    <message>
+        <source>the project that was opened (keep it under a name again)</source>
+        <translation>el proyecto que se abrió (guárdelo otra vez con un nombre)</translation>
+    </message>
+    <message>
+        <source>table {1}, row {2}</source>
+        <translation>tabla {1}, fila {2}</translation>
+    </message>
+    <message>
+        <source>the number {1}</source>
+        <translation>el número {1}</translation>
+    </message>
+    <message>
+        <source>rows without a gap</source>
+        <translation>filas sin huecos</translation>
+    </message>
+    <message>
+        <source>what a project holds there</source>
+        <translation>lo que un proyecto tiene ahí</translation>
+    </message>
+    <message>
+        <source>table {1}</source>
+        <translation>tabla {1}</translation>
+    </message>
+    <message>
+        <source>a field whose parts fit each other</source>
+        <translation>un campo cuyas partes cuadren entre sí</translation>
+    </message>
+    <message>
+        <source>a list that is none of mentions</source>
+        <translation>una lista que no es de menciones</translation>
+    </message>
+    <message>
+        <source>categories and words</source>
+        <translation>clases y palabras</translation>
+    </message>
+    <message>
+        <source>a stretch of track of walk {1}, which is not its turn</source>
+        <translation>un tramo de traza del recorrido {1}, que no es el que sigue</translation>
+    </message>
+    <message>
+        <source>a {1} whose corners are none</source>
+        <translation>esto ({1}), con esquinas que no lo son</translation>
+    </message>
+    <message>
+        <source>the mark {1} of no walk</source>
+        <translation>la marca {1} de ningún recorrido</translation>
+    </message>
+    <message>
+        <source>two marks of the name {1}</source>
+        <translation>dos marcas de nombre {1}</translation>
+    </message>
+    <message>
+        <source>two decisions on one set at {1}</source>
+        <translation>dos decisiones sobre un mismo punto en {1}</translation>
+    </message>
+    <message>
+        <source>two answers to {1}</source>
+        <translation>dos respuestas a {1}</translation>
+    </message>
+    <message>
+        <source>a fact that is none ({1})</source>
+        <translation>un hecho que no lo es ({1})</translation>
+    </message>
+    <message>
+        <source>a column&apos;s role that this version knows</source>
+        <translation>un uso de columna que esta versión conozca</translation>
+    </message>
 </context>
 <context>
     <name>plugside::CautionView</name>
@@ -4744,15 +4988,15 @@
     </message>
     <message>
         <source>open a project, or a walk with its ground</source>
-        <translation type="unfinished"></translation>
+        <translation>abrir proyecto, o recorrido con su terreno</translation>
     </message>
     <message>
         <source>Ctrl+Shift+S</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Mayús+S</translation>
     </message>
     <message>
         <source>give the project a name and place</source>
-        <translation type="unfinished"></translation>
+        <translation>dar nombre y lugar al proyecto</translation>
     </message>
     <message>
         <source>latitude, longitude; what is shown</source>
@@ -4808,19 +5052,19 @@
     </message>
     <message>
         <source>,  Q</source>
-        <translation type="unfinished"></translation>
+        <translation>,  Q</translation>
     </message>
     <message>
         <source>lay the tape on the map; a magnifying glass</source>
-        <translation type="unfinished"></translation>
+        <translation>poner la cinta en el mapa; una lupa</translation>
     </message>
     <message>
         <source>.  Alt+arrows</source>
-        <translation type="unfinished"></translation>
+        <translation>.  Alt+flechas</translation>
     </message>
     <message>
         <source>turn the map to the way walked; next mark that way</source>
-        <translation type="unfinished"></translation>
+        <translation>girar el mapa según se camina; marca siguiente</translation>
     </message>
 </context>
 <context>
@@ -4905,76 +5149,77 @@ en %2</translation>
     </message>
     <message>
         <source>A field is open already. It stays in its project.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ya hay un campo abierto. Se queda en su proyecto.</translation>
     </message>
     <message>
         <source>Open a project, or a walk with its ground if there is one</source>
-        <translation type="unfinished"></translation>
+        <translation>Abrir un proyecto, o un recorrido con su terreno si lo hay</translation>
     </message>
     <message>
         <source>Projects, walks, tables, photographs, ground, plans (*.plugside *.gpx *.csv *.txt *.tsv *.jpg *.jpeg *.kml *.gpkg *.geojson *.json *.shp *.fgb);;All files (*)</source>
-        <translation type="unfinished"></translation>
+        <translation>Proyectos, recorridos, tablas, fotografías, terreno, planes (*.plugside *.gpx *.csv *.txt *.tsv *.jpg *.jpeg *.kml *.gpkg *.geojson *.json *.shp *.fgb);;Todos los archivos (*)</translation>
     </message>
     <message>
         <source>This project was of an earlier form and was brought forward. As it was, it is kept as %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Este proyecto era de una forma anterior y se puso al día. Como estaba, queda guardado como %1.</translation>
     </message>
     <message>
         <source>Every change is kept in %1
 in %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Cada cambio se guarda en %1
+en %2</translation>
     </message>
     <message>
         <source>kept in %1</source>
-        <translation type="unfinished"></translation>
+        <translation>guardado en %1</translation>
     </message>
     <message>
         <source>not kept yet in %1</source>
-        <translation type="unfinished"></translation>
+        <translation>aún sin guardar en %1</translation>
     </message>
     <message>
         <source>keep as…	Ctrl+Shift+S</source>
-        <translation type="unfinished"></translation>
+        <translation>guardar como…	Ctrl+Mayús+S</translation>
     </message>
     <message>
         <source>open…	Ctrl+O</source>
-        <translation type="unfinished"></translation>
+        <translation>abrir…	Ctrl+O</translation>
     </message>
     <message>
         <source>go on with</source>
-        <translation type="unfinished"></translation>
+        <translation>seguir con</translation>
     </message>
     <message>
         <source>%1[*] – %2 – Plugside</source>
-        <translation type="unfinished"></translation>
+        <translation>%1[*] – %2 – Plugside</translation>
     </message>
     <message>
         <source>%1 is a project and is opened by itself. Open it first, then add the other files.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 es un proyecto y se abre solo. Ábralo primero y luego agregue los otros archivos.</translation>
     </message>
     <message>
         <source>Keep this project as</source>
-        <translation type="unfinished"></translation>
+        <translation>Guardar este proyecto como</translation>
     </message>
     <message>
         <source>Projects (*.plugside)</source>
-        <translation type="unfinished"></translation>
+        <translation>Proyectos (*.plugside)</translation>
     </message>
     <message>
         <source>The disk takes long.</source>
-        <translation type="unfinished"></translation>
+        <translation>El disco se tarda.</translation>
     </message>
     <message>
         <source>The last changes to this field are not in its project file. %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Los últimos cambios de este campo no están en su archivo de proyecto. %1</translation>
     </message>
     <message>
         <source>wait and try again</source>
-        <translation type="unfinished"></translation>
+        <translation>esperar y probar otra vez</translation>
     </message>
     <message>
         <source>keep as…</source>
-        <translation type="unfinished"></translation>
+        <translation>guardar como…</translation>
     </message>
 </context>
 <context>
@@ -5471,11 +5716,11 @@ con él pueden venir las capas del terreno o un plan entregado antes.</translati
     <name>plugside::ProjectKeeper</name>
     <message>
         <source>The last change is not in the project file yet; it is tried again. %1</source>
-        <translation type="unfinished"></translation>
+        <translation>El último cambio aún no está en el archivo de proyecto; se intenta otra vez. %1</translation>
     </message>
     <message>
         <source>%1 is open here already.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ya está abierto aquí.</translation>
     </message>
 </context>
 <context>
@@ -5614,19 +5859,19 @@ Fuera: %1</translation>
     <name>plugside::RecentProjects</name>
     <message>
         <source>%1 (not named)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 (sin nombre)</translation>
     </message>
     <message>
         <source>%1 in %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 en %2</translation>
     </message>
     <message>
         <source>Go on with</source>
-        <translation type="unfinished"></translation>
+        <translation>Seguir con</translation>
     </message>
     <message>
         <source>go on with %1</source>
-        <translation type="unfinished"></translation>
+        <translation>seguir con %1</translation>
     </message>
 </context>
 <context>
@@ -6365,15 +6610,15 @@ vez</translation>
     <name>plugside::TapeTool</name>
     <message>
         <source>%1° %2</source>
-        <translation type="unfinished">%1° %2</translation>
+        <translation>%1° %2</translation>
     </message>
     <message>
         <source>in all %1</source>
-        <translation type="unfinished"></translation>
+        <translation>en total %1</translation>
     </message>
     <message>
         <source>the tape starts here</source>
-        <translation type="unfinished"></translation>
+        <translation>aquí empieza la cinta</translation>
     </message>
 </context>
 <context>
@@ -6472,11 +6717,11 @@ vez</translation>
     </message>
     <message>
         <source>project</source>
-        <translation type="unfinished"></translation>
+        <translation>proyecto</translation>
     </message>
     <message>
         <source>where this field is kept, and other projects</source>
-        <translation type="unfinished"></translation>
+        <translation>dónde se guarda este campo, y otros proyectos</translation>
     </message>
 </context>
 <context>
