@@ -40,7 +40,7 @@ protected:
 TEST_F(MapViewTest, PanningTwentyThousandMarksNeverHoldsTheWindowUp) {
     take(field_of(20000));
     map_.repaint();
-    ASSERT_TRUE(QTest::qWaitFor([&] { return map_.settled(); }, 30000));
+    ASSERT_TRUE(QTest::qWaitFor([&] { return map_.settled(); }, 120000));
     std::vector<qint64> times;
     for (int i = 0; i < 40; ++i) {
         QElapsedTimer clock;
@@ -61,7 +61,7 @@ TEST_F(MapViewTest, ALargeFieldArrivesFromTheBackgroundAndASmallOneIsThereAtOnce
     take(field_of(20000));
     map_.repaint();
     EXPECT_FALSE(map_.settled());
-    ASSERT_TRUE(QTest::qWaitFor([&] { return map_.settled(); }, 30000));
+    ASSERT_TRUE(QTest::qWaitFor([&] { return map_.settled(); }, 120000));
     take(field_of(140));
     map_.repaint();
     EXPECT_TRUE(map_.settled());

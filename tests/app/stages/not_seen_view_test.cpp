@@ -22,7 +22,7 @@ FieldSurvey walked_field() {
 class NotSeenTest : public OnScreen {
 protected:
     bool looked_back() {
-        return QTest::qWaitFor([&] { return session_.looked_back(); }, 30000);
+        return QTest::qWaitFor([&] { return session_.looked_back(); }, 120000);
     }
 
     FieldSession session_;
@@ -45,7 +45,7 @@ TEST_F(NotSeenTest, ADecisionOnASetDoesNotStartItAnew) {
     const auto before = session_.not_seen();
     ASSERT_FALSE(session_.plan()->sets.empty());
     session_.decide_on(session_.plan()->probes[session_.plan()->sets[0].probe].key, SetChoice::kept);
-    ASSERT_TRUE(QTest::qWaitFor([&] { return session_.plan_is_current(); }, 30000));
+    ASSERT_TRUE(QTest::qWaitFor([&] { return session_.plan_is_current(); }, 120000));
     EXPECT_FALSE(session_.looking_back().running());
     EXPECT_EQ(session_.not_seen(), before);
 }

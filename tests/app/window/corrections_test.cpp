@@ -21,7 +21,7 @@ protected:
         press(Qt::Key_L);
     }
     bool planned() {
-        return QTest::qWaitFor([&] { return window_.session().plan_is_current(); }, 30000);
+        return QTest::qWaitFor([&] { return window_.session().plan_is_current(); }, 120000);
     }
     void press(Qt::Key key, Qt::KeyboardModifiers modifiers = {}) {
         QWidget* focus = QApplication::focusWidget();

@@ -18,7 +18,7 @@ protected:
         press(Qt::Key_2);
         ASSERT_EQ(window_.choices().step(), Step::ground);
     }
-    static bool wait_for(const std::function<bool()>& done) { return QTest::qWaitFor(done, 30000); }
+    static bool wait_for(const std::function<bool()>& done) { return QTest::qWaitFor(done, 120000); }
     void press(Qt::Key key, Qt::KeyboardModifiers modifiers = {}) {
         QWidget* focus = QApplication::focusWidget();
         QTest::keyClick(focus ? focus : &window_, key, modifiers);

@@ -10,7 +10,7 @@ protected:
     void SetUp() override {
         const std::filesystem::path sample = std::filesystem::path(PLUGSIDE_SOURCE_DIR) / "sample-projects" / "creek-meadow";
         window_.open_files({sample / "walk.gpx"});
-        ASSERT_TRUE(QTest::qWaitFor([&] { return window_.session().plan_is_current(); }, 30000));
+        ASSERT_TRUE(QTest::qWaitFor([&] { return window_.session().plan_is_current(); }, 120000));
         window_.resize(1280, 800);
         window_.show();
         window_.activateWindow();

@@ -35,7 +35,7 @@ protected:
         QWidget* focus = QApplication::focusWidget();
         QTest::keyClick(focus ? focus : &window_, key, modifiers);
     }
-    static bool wait_for(const std::function<bool()>& done) { return QTest::qWaitFor(done, 30000); }
+    static bool wait_for(const std::function<bool()>& done) { return QTest::qWaitFor(done, 120000); }
     WalkPage& walk() { return window_.slip().walk(); }
 
     const std::filesystem::path sample_ = std::filesystem::path(PLUGSIDE_SOURCE_DIR) / "sample-projects" / "creek-meadow";

@@ -33,7 +33,7 @@ protected:
         window_->activateWindow();
         ASSERT_TRUE(QTest::qWaitForWindowActive(window_.get()));
     }
-    static bool wait_for(const std::function<bool()>& done) { return QTest::qWaitFor(done, 30000); }
+    static bool wait_for(const std::function<bool()>& done) { return QTest::qWaitFor(done, 120000); }
     void open_sample() {
         window_->open_files({meadow / "walk.gpx", meadow / "ground.gpkg"});
         ASSERT_TRUE(wait_for([&] { return window_->session().plan_is_current(); }));

@@ -33,7 +33,7 @@ protected:
         EXPECT_TRUE(wait_for([&] { return window_.session().plan_is_current(); }));
         return set_progress(window_.session().field()->survey, *window_.session().plan());
     }
-    static bool wait_for(const std::function<bool()>& done) { return QTest::qWaitFor(done, 30000); }
+    static bool wait_for(const std::function<bool()>& done) { return QTest::qWaitFor(done, 120000); }
 
     MainWindow window_;
 };
