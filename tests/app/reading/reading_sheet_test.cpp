@@ -25,7 +25,7 @@ protected:
     }
     ReadingSheet& sheet() { return window_.reading(); }
     ReadingDesk& desk() { return window_.reading().desk(); }
-    static bool wait_for(const std::function<bool()>& done) { return QTest::qWaitFor(done, 10000); }
+    static bool wait_for(const std::function<bool()>& done) { return QTest::qWaitFor(done, 120000); }
     void lay_out(const FieldSession::Files& files) {
         window_.open_files(files);
         ASSERT_TRUE(wait_for([&] { return sheet().isVisible() && desk().settled(); }));

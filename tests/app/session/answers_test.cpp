@@ -31,7 +31,7 @@ class AnswersTest : public OnScreen {
 protected:
     void open(std::size_t presses) {
         session_.adopt(field_with_second_presses(presses), {});
-        ASSERT_TRUE(QTest::qWaitFor([&] { return session_.findings() != nullptr; }, 20000));
+        ASSERT_TRUE(QTest::qWaitFor([&] { return session_.findings() != nullptr; }, 120000));
     }
     [[nodiscard]] std::vector<Finding> doubles() const {
         std::vector<Finding> found;

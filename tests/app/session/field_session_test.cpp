@@ -22,7 +22,7 @@ protected:
         return decisions;
     }
     std::vector<SetDecision> decisions() { return sorted(session_.field()->survey.decisions); }
-    static bool wait_for(const std::function<bool()>& done) { return QTest::qWaitFor(done, 20000); }
+    static bool wait_for(const std::function<bool()>& done) { return QTest::qWaitFor(done, 120000); }
 
     FieldSession session_;
 };

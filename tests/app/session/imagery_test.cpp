@@ -28,7 +28,7 @@ struct OpenMeadow {
     OpenMeadow() {
         imagery.lie_on(LocalFrame::centred_on(made_up_place()));
         imagery.add(meadow);
-        EXPECT_TRUE(QTest::qWaitFor([&] { return !imagery.pictures().empty(); }, 20000));
+        EXPECT_TRUE(QTest::qWaitFor([&] { return !imagery.pictures().empty(); }, 120000));
     }
     std::shared_ptr<const ImageryScene> settled(Theme theme = Theme::light) {
         std::shared_ptr<const ImageryScene> scene;
@@ -98,7 +98,7 @@ TEST(Imagery, tells_of_a_picture_that_it_cannot_place) {
     Refusal refused;
     QObject::connect(&open.imagery, &Imagery::refused, [&](const std::filesystem::path&, const Refusal& r) { refused = r; });
     open.imagery.add(open.folder.file("no.tif", "nothing"));
-    EXPECT_TRUE(QTest::qWaitFor([&] { return refused.code == Refusal::Code::wrong_format; }, 20000));
+    EXPECT_TRUE(QTest::qWaitFor([&] { return refused.code == Refusal::Code::wrong_format; }, 120000));
     open.imagery.lie_on(LocalFrame());
     EXPECT_TRUE(open.imagery.pictures().empty());
 }

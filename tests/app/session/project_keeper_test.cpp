@@ -24,7 +24,7 @@ protected:
         QObject::connect(&keeper_, &ProjectKeeper::refused, [this](const QString& sentence) { refused_ << sentence; });
         QObject::connect(&session_, &FieldSession::field_replaced, [this] { imagery_.lie_on(session_.field()->frame); });
     }
-    static bool wait_for(const std::function<bool()>& done) { return QTest::qWaitFor(done, 20000); }
+    static bool wait_for(const std::function<bool()>& done) { return QTest::qWaitFor(done, 120000); }
     void open_example() {
         session_.adopt(example_field().field, {"/media/card/example.gpx"});
         session_.planning().stop();
