@@ -37,6 +37,8 @@ QPushButton[way="true"] { padding: 4px 7px; }
 QPushButton[way="true"]:focus { padding: 3px 6px; }
 QPushButton[place="true"] { border-radius: 8px; padding: 4px 9px; text-align: left; }
 QPushButton[place="true"]:focus { padding: 3px 8px; }
+QPushButton::menu-indicator { subcontrol-origin: border; subcontrol-position: right center; right: 9px; width: 8px; }
+QPushButton[menu="true"] { padding-right: 24px; }
 QFrame#slip QPushButton[way="true"]:checked { background: {ink}; color: {slip}; border-color: {ink}; }
 QFrame#slip QPushButton[way="true"]:checked:focus { border: 2px solid {act}; }
 QFrame#slip QPushButton#main_button { background: {ink}; }

@@ -38,6 +38,7 @@ TopBar::TopBar(FieldSession& session, Choices& choices, QWidget* parent)
         label->setTextInteractionFlags(Qt::NoTextInteraction);
     }
     project_ = new QPushButton(tr("project"), this);
+    project_->setProperty("menu", true);
     project_->setToolTip(tr("where this field is kept, and other projects"));
     units_ = new QPushButton(this);
     theme_ = new QPushButton(this);
