@@ -108,6 +108,9 @@ TEST_F(MapHand, TheGlassShowsTheGroundUnderTheCursorLarger) {
     const LocalPoint plug = window_.session().field()->survey.mounds[20].plug;
     const QPoint at = window_.map().view().to_screen(plug).toPoint();
     QTest::mouseMove(&window_.map(), at);
+    ASSERT_TRUE(QTest::qWaitFor([&] { return window_.session().looked_back() && window_.map().settled(); }, 120000));
+    window_.map().grab();
+    ASSERT_TRUE(QTest::qWaitFor([&] { return window_.map().settled(); }, 120000));
     const QImage before = window_.map().grab().toImage();
     press(Qt::Key_Q);
     const QImage with = window_.map().grab().toImage();
