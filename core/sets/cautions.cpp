@@ -6,6 +6,7 @@
 #include <string_view>
 
 #include "core/geometry/polygon.h"
+#include "core/sets/near_set.h"
 #include "core/sets/system_reach.h"
 #include "core/words/words.h"
 
@@ -17,9 +18,6 @@ extern const char cautions_es[];
 }  // namespace embedded
 
 namespace {
-
-constexpr Metres near_the_system = Metres::of(30.48);  // 100 ft: a federal fumigant label text of 2018
-constexpr Metres near_a_probe = Metres::of(4.9);  // 16 ft, a recreational receiver's error under open sky: GPS.gov [memory]
 
 constexpr std::array<const char*, 7> of_every_set{"protected-species", "people-and-animals", "kill-trap-law",
                                                   "label-decides",     "utilities-ask",      "check-daily",
@@ -53,12 +51,6 @@ std::vector<Caution> parsed(std::string_view table) {
         cautions.push_back({id, weight_from_text(weight), sentence, reason, source, tag});
     }
     return cautions;
-}
-
-Metres distance_of_row(const ProbeSite& probe, const Polygon& area) {
-    Metres least = distance(probe.middle, area);
-    for (const LocalPoint rung : probe.rung_places) least = std::min(least, distance(rung, area));
-    return least;
 }
 
 // Which caution a thing of this kind asks for when it lies within 100 ft of the system.
@@ -108,14 +100,24 @@ const char* noted_caution(MentionCategory category) {
 void add_noted(std::vector<std::string>& ids, const Survey& survey, const Plan& plan, const ProbeSite& probe) {
     for (std::size_t i = 0; i < survey.mounds.size(); ++i) {
         const Mound& mound = survey.mounds[i];
-        if (mound.mentions.empty()) continue;
-        const bool same_system = i < plan.mounds.size() && plan.mounds[i].system == probe.system;
-        if (!same_system && distance_m(mound.plug, probe.middle) > near_the_system.value()) continue;
+        if (!counts_for(mound, i, plan, probe)) continue;
         for (const NoteMention& mention : mound.mentions) add_once(ids, noted_caution(mention.category));
     }
 }
 
 }  // namespace
+
+Metres distance_of_row(const ProbeSite& probe, const Polygon& area) {
+    Metres least = distance(probe.middle, area);
+    for (const LocalPoint rung : probe.rung_places) least = std::min(least, distance(rung, area));
+    return least;
+}
+
+bool counts_for(const Mound& mound, std::size_t index, const Plan& plan, const ProbeSite& probe) {
+    if (mound.mentions.empty()) return false;
+    const bool same_system = index < plan.mounds.size() && plan.mounds[index].system == probe.system;
+    return same_system || distance_m(mound.plug, probe.middle) <= near_the_system.value();
+}
 
 const std::vector<Caution>& all_cautions(const std::string& language) {
     static const std::vector<Caution> english = parsed(embedded::cautions_en);

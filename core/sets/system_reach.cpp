@@ -1,12 +1,18 @@
 #include "core/sets/system_reach.h"
 
 #include <algorithm>
+#include <cmath>
+#include <limits>
+#include <numbers>
 
 namespace plugside {
 
 namespace {
 
-constexpr double deviations = 1.645;  // the normal distribution's 95 % quantile
+using Piece = SystemReach::Piece;
+
+constexpr double deviations = 1.6448536269514722;  // the normal distribution's 95 % quantile
+constexpr double infinite = std::numeric_limits<double>::infinity();
 
 // Least distance of two closed segments, metres.
 double segment_distance_m(LocalPoint a, LocalPoint b, LocalPoint c, LocalPoint d) {
@@ -15,12 +21,145 @@ double segment_distance_m(LocalPoint a, LocalPoint b, LocalPoint c, LocalPoint d
                      distance_to_segment_m(d, a, b)});
 }
 
-bool ring_within(double reach_m, LocalPoint a, LocalPoint b, const Ring& ring) {
-    const auto& v = ring.vertices;
-    for (std::size_t i = 0; i < v.size(); ++i)
-        if (segment_distance_m(a, b, v[i], v[(i + 1) % v.size()]) <= reach_m) return true;
-    return false;
+LocalPoint at(const Piece& piece, double t) { return piece.from + t * (piece.to - piece.from); }
+double half_at(const Piece& piece, double t) { return piece.from_half_m + t * (piece.to_half_m - piece.from_half_m); }
+
+template <typename Use>
+void for_edges(const Polygon& area, Use use) {
+    const auto of_ring = [&](const Ring& ring) {
+        const auto& v = ring.vertices;
+        for (std::size_t i = 0; i < v.size(); ++i) use(v[i], v[(i + 1) % v.size()]);
+    };
+    of_ring(area.outer);
+    for (const Ring& hole : area.holes) of_ring(hole);
 }
+
+// Where in 0..1 a function without a second valley is least.
+template <typename Function>
+double valley_of(Function value) {
+    double low = 0.0;
+    double high = 1.0;
+    for (int i = 0; i < 60; ++i) {
+        const double third = (high - low) / 3.0;
+        if (value(low + third) <= value(high - third)) {
+            high -= third;
+        } else {
+            low += third;
+        }
+    }
+    const double inside = 0.5 * (low + high);
+    return std::min({0.0, inside, 1.0}, [&](double a, double b) { return value(a) < value(b); });
+}
+
+// Distance to an edge less the corridor's half width: convex along the piece, since the distance to a segment is.
+struct ToEdge {
+    const Piece& piece;
+    LocalPoint a;
+    LocalPoint b;
+    double operator()(double t) const { return distance_to_segment_m(at(piece, t), a, b) - half_at(piece, t); }
+};
+
+double least_to_edge(const Piece& piece, LocalPoint a, LocalPoint b, double enough) {
+    const ToEdge to_edge{piece, a, b};
+    const double bound = segment_distance_m(piece.from, piece.to, a, b) - std::max(piece.from_half_m, piece.to_half_m);
+    if (bound > enough) return bound;
+    const double ends = std::min(to_edge(0.0), to_edge(1.0));
+    return ends <= enough ? ends : to_edge(valley_of(to_edge));
+}
+
+struct Span {
+    double from;
+    double to;
+};
+
+// The part of the piece along which the edge is within reach.
+std::optional<Span> span_within(const Piece& piece, LocalPoint a, LocalPoint b, double reach_m) {
+    const ToEdge to_edge{piece, a, b};
+    if (least_to_edge(piece, a, b, reach_m) > reach_m) return std::nullopt;
+    const double valley = valley_of(to_edge);
+    const auto end = [&](double far) {
+        if (to_edge(far) <= reach_m) return far;
+        double in = valley;
+        for (int i = 0; i < 50; ++i) (to_edge(0.5 * (in + far)) <= reach_m ? in : far) = 0.5 * (in + far);
+        return in;
+    };
+    return Span{end(0.0), end(1.0)};
+}
+
+// All parts of the piece that are within reach of the area or inside it, in order, apart from one another.
+std::vector<Span> spans_within(const Piece& piece, const Polygon& area, double reach_m) {
+    std::vector<Span> near;
+    for_edges(area, [&](LocalPoint a, LocalPoint b) {
+        if (const auto span = span_within(piece, a, b, reach_m)) near.push_back(*span);
+    });
+    std::sort(near.begin(), near.end(), [](Span a, Span b) { return a.from < b.from; });
+    std::vector<Span> all;
+    const auto take = [&](Span span) {
+        if (!all.empty() && span.from <= all.back().to + 1e-9) {
+            all.back().to = std::max(all.back().to, span.to);
+        } else {
+            all.push_back(span);
+        }
+    };
+    // no edge is within reach between two parts: there all is inside, or all outside
+    double reached = 0.0;
+    near.push_back({1.0, 1.0});
+    for (std::size_t i = 0; i < near.size(); ++i) {
+        if (near[i].from > reached && contains(area, at(piece, 0.5 * (reached + near[i].from))))
+            take({reached, near[i].from});
+        if (i + 1 < near.size()) take(near[i]);
+        reached = std::max(reached, near[i].to);
+    }
+    return all;
+}
+
+// Standard deviations by which the place would have to be off to lie beyond reach: the less, the likelier it is within.
+double deviations_short(const Piece& piece, double t, double distance_m, double reach_m) {
+    return (distance_m - reach_m) * deviations / std::max(half_at(piece, t), 1e-9);
+}
+
+LocalPoint nearest_on(LocalPoint place, LocalPoint a, LocalPoint b) {
+    const LocalVector along = b - a;
+    const double square = dot(along, along);
+    return square > 0.0 ? a + std::clamp(dot(place - a, along) / square, 0.0, 1.0) * along : a;
+}
+
+// Takes this piece as the reason's likeliest place where it is likelier than what is there.
+void take_likeliest(const Piece& piece, Span within, const Polygon& area, double reach_m, ReachReason& reason,
+                    double& least) {
+    const auto offer = [&](double t, LocalPoint to, double distance_m) {
+        const double short_by = deviations_short(piece, t, distance_m, reach_m);
+        if (short_by >= least) return;
+        least = short_by;
+        reason.from = at(piece, t);
+        reason.to = to;
+        reason.apart = Metres::of(distance_m);
+    };
+    for_edges(area, [&](LocalPoint a, LocalPoint b) {
+        const auto value = [&](double share) {
+            const double t = within.from + share * (within.to - within.from);
+            return deviations_short(piece, t, distance_to_segment_m(at(piece, t), a, b), reach_m);
+        };
+        const double t = within.from + valley_of(value) * (within.to - within.from);
+        offer(t, nearest_on(at(piece, t), a, b), distance_to_segment_m(at(piece, t), a, b));
+    });
+    for (const double t : {within.from, 0.5 * (within.from + within.to), within.to})
+        if (contains(area, at(piece, t))) offer(t, at(piece, t), 0.0);
+}
+
+void add_part(ReachReason& reason, const Piece& piece, Span span) {
+    const LocalPoint from = at(piece, span.from);
+    const double half = std::max(half_at(piece, span.from), half_at(piece, span.to));
+    if (!reason.parts.empty() && distance_m(reason.parts.back().vertices.back(), from) < 1e-6) {
+        reason.parts.back().vertices.push_back(at(piece, span.to));
+        reason.half_width_m.back() = std::max(reason.half_width_m.back(), half);
+        return;
+    }
+    reason.parts.push_back({{from, at(piece, span.to)}});
+    reason.half_width_m.push_back(half);
+}
+
+double normal_share_below(double z) { return 0.5 * std::erfc(-z / std::numbers::sqrt2); }
 
 }  // namespace
 
@@ -28,26 +167,77 @@ SystemReach::SystemReach(const Survey& survey, const Plan& plan, std::size_t sys
     for (const MainRun& run : plan.runs) {
         if (run.system != system) continue;
         for (std::size_t i = 1; i < run.line.vertices.size(); ++i)
-            pieces_.push_back(
-                {run.line.vertices[i - 1], run.line.vertices[i], deviations * std::max(run.sd_m.at(i - 1), run.sd_m.at(i))});
+            pieces_.push_back({run.line.vertices[i - 1], run.line.vertices[i], deviations * run.sd_m.at(i - 1),
+                               deviations * run.sd_m.at(i)});
     }
-    if (system >= plan.systems.size()) return;
-    for (const std::size_t mound : plan.systems[system].mounds) {
-        const LocalPoint plug = survey.mounds.at(mound).plug;
-        const MoundInPlan& in_plan = plan.mounds.at(mound);
-        const double half_width = std::max({in_plan.take_off_sd_along.value(), in_plan.take_off_sd_across.value(),
-                                            survey.mounds[mound].position_sd.value()});
-        pieces_.push_back({plug, in_plan.take_off, deviations * half_width});
+    if (system < plan.systems.size())
+        for (const std::size_t mound : plan.systems[system].mounds) {
+            const MoundInPlan& in_plan = plan.mounds.at(mound);
+            const double half = deviations * std::max({in_plan.take_off_sd_along.value(), in_plan.take_off_sd_across.value(),
+                                                       survey.mounds.at(mound).position_sd.value()});
+            pieces_.push_back({survey.mounds[mound].plug, in_plan.take_off, half, half});
+        }
+    low_ = {infinite, infinite};
+    high_ = {-infinite, -infinite};
+    for (const Piece& piece : pieces_)
+        for (const double t : {0.0, 1.0}) {
+            const LocalPoint place = at(piece, t);
+            const double half = half_at(piece, t);
+            low_ = {std::min(low_.east_m, place.east_m - half), std::min(low_.north_m, place.north_m - half)};
+            high_ = {std::max(high_.east_m, place.east_m + half), std::max(high_.north_m, place.north_m + half)};
+        }
+}
+
+bool SystemReach::apart_from(double reach_m, const Polygon& area) const {
+    LocalPoint low{infinite, infinite};
+    LocalPoint high{-infinite, -infinite};
+    for (const LocalPoint vertex : area.outer.vertices) {
+        low = {std::min(low.east_m, vertex.east_m), std::min(low.north_m, vertex.north_m)};
+        high = {std::max(high.east_m, vertex.east_m), std::max(high.north_m, vertex.north_m)};
     }
+    return low.east_m - reach_m > high_.east_m || low.north_m - reach_m > high_.north_m ||
+           high.east_m + reach_m < low_.east_m || high.north_m + reach_m < low_.north_m;
 }
 
 bool SystemReach::may_come_within(Metres reach, const Polygon& area) const {
+    const double reach_m = reach.value();
+    if (apart_from(reach_m, area)) return false;
     return std::any_of(pieces_.begin(), pieces_.end(), [&](const Piece& piece) {
-        const double reach_m = reach.value() + piece.half_width_m;
-        if (contains(area, piece.from) || ring_within(reach_m, piece.from, piece.to, area.outer)) return true;
-        return std::any_of(area.holes.begin(), area.holes.end(),
-                           [&](const Ring& hole) { return ring_within(reach_m, piece.from, piece.to, hole); });
+        if (contains(area, piece.from)) return true;
+        bool within = false;
+        for_edges(area,
+                  [&](LocalPoint a, LocalPoint b) { within = within || least_to_edge(piece, a, b, reach_m) <= reach_m; });
+        return within;
     });
+}
+
+std::optional<ReachReason> SystemReach::why_within(Metres reach, const Polygon& area) const {
+    if (apart_from(reach.value(), area)) return std::nullopt;
+    ReachReason reason;
+    double least = infinite;
+    for (const Piece& piece : pieces_)
+        for (const Span span : spans_within(piece, area, reach.value())) {
+            add_part(reason, piece, span);
+            take_likeliest(piece, span, area, reach.value(), reason, least);
+        }
+    if (reason.parts.empty()) return std::nullopt;
+    reason.chance = Probability::of(normal_share_below(-least));
+    return reason;
+}
+
+std::optional<Metres> SystemReach::nearest(const Polygon& area) const {
+    double least = infinite;
+    for (const Piece& piece : pieces_) {
+        if (contains(area, piece.from)) return Metres::of(0.0);
+        for_edges(area, [&](LocalPoint a, LocalPoint b) {
+            if (segment_distance_m(piece.from, piece.to, a, b) - std::max(piece.from_half_m, piece.to_half_m) >= least)
+                return;
+            const ToEdge to_edge{piece, a, b};
+            least = std::min(least, to_edge(valley_of(to_edge)));
+        });
+    }
+    if (least == infinite) return std::nullopt;
+    return Metres::of(std::max(least, 0.0));
 }
 
 }  // namespace plugside

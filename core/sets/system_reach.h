@@ -1,35 +1,65 @@
 // Where a whole inferred burrow system may lie, and how near it may come to an area.
 //
-// Meaning:  the system's runs with their corridors, the take-offs and the plugs of its mounds; "may": within 1.645 standard
-// deviations
-//           to either side, which holds 90 of 100 where the corridor is right.
-// Preconditions: `plan` was made from `survey`; both outlive the SystemReach.
-// Degenerate input: a system without runs is judged by its mounds; a system number that the plan does not have comes near
-// nothing. Cost:     O(runs) to make; each question O(vertices of the system's runs x vertices of the area). Source:
-// measuring from the whole system and its uncertainty, not from the hole: our rule.
+// Meaning:  the system's runs with their corridors, the take-offs and the plugs of its mounds. "May": with a chance above 1 in 20. A place of a
+//           run that lies off its line by a normal error of standard deviation s, at a distance d from an area, is within a reach R of it
+//           with chance Phi((R - d) / s); that is above 1 in 20 where d < R + 1.645 s (the 95 % quantile, one side; 90 of 100 lie within
+//           it to both sides). The deviation of one run is taken as one bend: its places go astray together, so that the likeliest
+//           place tells for the whole run.
+// Careful:  a run of the plan is taken as there, however likely it is; between the vertices of a run the deviation is interpolated; on a
+//           lateral the greatest of plug, take-off along and take-off across holds. Runs beyond the outermost mounds are not known
+//           to anybody and are not in it.
+// Preconditions: `plan` was made from `survey`.
+// Degenerate input: a system without runs is judged by its mounds; a system number that the plan does not have comes near nothing; so does an area
+//           without vertices.
+// Cost:     O(runs + mounds) to make; each question O(vertices of the system x vertices of the area), O(1) where their boxes lie apart.
+// Source:   measuring from the whole system and its uncertainty, not from the hole: [memory] of phosphide labels; 1 in 20: our rule.
 #pragma once
 
 #include <cstddef>
+#include <optional>
 #include <vector>
 
 #include "core/geometry/polygon.h"
+#include "core/geometry/polyline.h"
 #include "core/plan/plan.h"
+#include "core/units/probability.h"
 
 namespace plugside {
+
+// The part of a system that may lie within reach of an area.
+struct ReachReason {
+    std::size_t keep_clear = 0;        // index into Ground::keep_clear, put there by whoever asks
+    std::vector<Polyline> parts;       // of runs and laterals, each to the millimetre
+    std::vector<double> half_width_m;  // of each part: the widest corridor along it
+    LocalPoint from;                   // the place that most likely lies within reach,
+    LocalPoint to;                     // and the place of the area that is nearest to it
+    Metres apart;                      // between the two
+    Probability chance;                // that the run lies within reach there
+};
 
 class SystemReach {
 public:
     SystemReach(const Survey& survey, const Plan& plan, std::size_t system);
 
     [[nodiscard]] bool may_come_within(Metres reach, const Polygon& area) const;
+    // The same with its reason; nothing where it does not.
+    [[nodiscard]] std::optional<ReachReason> why_within(Metres reach, const Polygon& area) const;
+    // The least distance that has a chance of 1 in 20: 0 where the system may lie under the area; nothing where either is empty.
+    [[nodiscard]] std::optional<Metres> nearest(const Polygon& area) const;
 
-private:
+    // A straight piece of a run or lateral with the half width of its corridor at both ends.
     struct Piece {
         LocalPoint from;
         LocalPoint to;
-        double half_width_m;
+        double from_half_m;
+        double to_half_m;
     };
+
+private:
+    [[nodiscard]] bool apart_from(double reach_m, const Polygon& area) const;
     std::vector<Piece> pieces_;
+    LocalPoint low_;  // the box about all pieces and their corridors
+    LocalPoint high_;
 };
 
 }  // namespace plugside

@@ -3549,6 +3549,1154 @@
         <source>a column&apos;s role that this version knows</source>
         <translation>un uso de columna que esta versión conozca</translation>
     </message>
+    <message>
+        <source>labels of bait for pocket gophers</source>
+        <translation>etiquetas de cebos para tuzas</translation>
+    </message>
+    <message>
+        <source>federal label text of aluminium phosphide burrow fumigants, 2018</source>
+        <translation>texto de la etiqueta federal de fumigantes de fosfuro de aluminio para madrigueras, 2018</translation>
+    </message>
+    <message>
+        <source>Push the probe at the rungs of the ladder in their order: a sudden drop of about 2 in (5 cm) is the run.</source>
+        <translation>Meta la sonda en los sondeos de la fila, en su orden: una caída repentina de unas 2 in (5 cm) es el túnel.</translation>
+    </message>
+    <message>
+        <source>Tie every trap to a stake with wire or cable, never cord: cord is chewed through.</source>
+        <translation>Amarre cada trampa a una estaca con alambre o cable, nunca con cordel: el cordel lo roen.</translation>
+    </message>
+    <message>
+        <source>Flag every stake, and write down where it stands.</source>
+        <translation>Ponga banderita en cada estaca y anote dónde queda.</translation>
+    </message>
+    <message>
+        <source>Check at least daily; the law on how often differs by state. No catch in 48 hours to 3 days: move the set.</source>
+        <translation>Revise al menos una vez al día; la ley sobre cada cuánto cambia de un estado a otro. Sin captura en 48 horas a 3 días, mueva el punto.</translation>
+    </message>
+    <message>
+        <source>Lift every trap, stake and flag, count them against what went out, and close every hole.</source>
+        <translation>Levante cada trampa, estaca y banderita, cuéntelas contra lo que llevó y cierre cada hoyo.</translation>
+    </message>
+    <message>
+        <source>Flag the place until the mounds have been read again.</source>
+        <translation>Deje una banderita hasta que se hayan vuelto a leer los montículos.</translation>
+    </message>
+    <message>
+        <source>Look daily for carcasses and spilled bait, with gloves on; bury both.</source>
+        <translation>Busque cada día, con guantes, animales muertos y cebo regado; entierre ambos.</translation>
+    </message>
+    <message>
+        <source>Level the mounds; fresh soil tells which system is still in use. Bury spills, and take back what is left.</source>
+        <translation>Empareje los montículos; la tierra fresca dice qué sistema sigue en uso. Entierre lo regado y llévese lo que sobre.</translation>
+    </message>
+    <message>
+        <source>Cover the opened hole, or leave it open, as this page says for this place.</source>
+        <translation>Tape el hoyo abierto, o déjelo abierto, según dice esta página para este lugar.</translation>
+    </message>
+    <message>
+        <source>extension accounts; common practice</source>
+        <translation>escritos de extensión agrícola; práctica común</translation>
+    </message>
+    <message>
+        <source>Close the hole with sod or a board where it is to be dark; let no soil fall on the trap.</source>
+        <translation>Cierre el hoyo con césped o una tabla donde deba quedar oscuro; que no caiga tierra sobre la trampa.</translation>
+    </message>
+    <message>
+        <source>trap in a lateral</source>
+        <translation>trampa en un túnel lateral</translation>
+    </message>
+    <message>
+        <source>probe</source>
+        <translation>sonda</translation>
+    </message>
+    <message>
+        <source>trowel</source>
+        <translation>palita</translation>
+    </message>
+    <message>
+        <source>tape</source>
+        <translation>cinta</translation>
+    </message>
+    <message>
+        <source>hammer</source>
+        <translation>martillo</translation>
+    </message>
+    <message>
+        <source>Clear the plug and open the lateral with the trowel until its walls are whole.</source>
+        <translation>Quite el tapón y abra el túnel lateral con la palita hasta que sus paredes estén enteras.</translation>
+    </message>
+    <message>
+        <source>Slide in one trap, its working end leading, until it is just short of the run.</source>
+        <translation>Meta una trampa, con el lado que atrapa por delante, hasta quedar justo antes del túnel principal.</translation>
+    </message>
+    <message>
+        <source>paired traps in the run</source>
+        <translation>dos trampas en el túnel</translation>
+    </message>
+    <message>
+        <source>shovel</source>
+        <translation>pala</translation>
+    </message>
+    <message>
+        <source>Dig down to the run and clear both of its mouths of loose soil.</source>
+        <translation>Cave hasta el túnel y limpie sus dos bocas de tierra suelta.</translation>
+    </message>
+    <message>
+        <source>Set two traps in the run, one facing each way, each a little way into its mouth.</source>
+        <translation>Ponga dos trampas en el túnel, una hacia cada lado, cada una un poco adentro de su boca.</translation>
+    </message>
+    <message>
+        <source>Measure the amount that the label in hand names for one placement, and no more.</source>
+        <translation>Mida la cantidad que dice la etiqueta que tiene en la mano para una colocación, y no más.</translation>
+    </message>
+    <message>
+        <source>Put the bait into the open run below, never on the surface, and let no soil fall on it.</source>
+        <translation>Ponga el cebo abajo, en el túnel abierto, nunca en la superficie, y que no le caiga tierra.</translation>
+    </message>
+    <message>
+        <source>Gather and bury whatever was spilled before you go on.</source>
+        <translation>Recoja y entierre lo que se haya regado antes de seguir.</translation>
+    </message>
+    <message>
+        <source>Nothing is staked.</source>
+        <translation>No se pone estaca.</translation>
+    </message>
+    <message>
+        <source>bait by spoon in the opened lateral</source>
+        <translation>cebo con cuchara en el túnel lateral abierto</translation>
+    </message>
+    <message>
+        <source>spoon with a long handle</source>
+        <translation>cuchara de mango largo</translation>
+    </message>
+    <message>
+        <source>Close the hole above the bait with sod or a clod, so that no light and no soil comes in.</source>
+        <translation>Cierre el hoyo por encima del cebo con césped o un terrón, para que no entren luz ni tierra.</translation>
+    </message>
+    <message>
+        <source>Clear the plug and open the lateral as far as the run.</source>
+        <translation>Quite el tapón y abra el túnel lateral hasta el túnel principal.</translation>
+    </message>
+    <message>
+        <source>Close the probe hole with sod, a stone or your heel, so that no light and no soil comes in.</source>
+        <translation>Cierre el hoyo de la sonda con césped, una piedra o el talón, para que no entren luz ni tierra.</translation>
+    </message>
+    <message>
+        <source>bait by spoon through a probe hole</source>
+        <translation>cebo con cuchara por el hoyo de la sonda</translation>
+    </message>
+    <message>
+        <source>probe with a narrow and a wide end</source>
+        <translation>sonda con una punta delgada y una ancha</translation>
+    </message>
+    <message>
+        <source>funnel</source>
+        <translation>embudo</translation>
+    </message>
+    <message>
+        <source>The narrow end has found the run: open the hole with the wide end, and feel that the run is open.</source>
+        <translation>La punta delgada dio con el túnel: abra el hoyo con la ancha y sienta que el túnel está abierto.</translation>
+    </message>
+    <message>
+        <source>bait by a dispensing probe</source>
+        <translation>cebo con sonda dosificadora</translation>
+    </message>
+    <message>
+        <source>dispensing probe</source>
+        <translation>sonda dosificadora</translation>
+    </message>
+    <message>
+        <source>scale</source>
+        <translation>báscula</translation>
+    </message>
+    <message>
+        <source>Before the day begins release ten times over a tray, weigh it, and enter the weight here: one release is a tenth.</source>
+        <translation>Antes de empezar el día suelte diez dosis sobre una charola, péselas y escriba aquí el peso: una dosis es la décima parte.</translation>
+    </message>
+    <message>
+        <source>With the tip in the run release as often as this page works out from your weighing and the label.</source>
+        <translation>Con la punta en el túnel, suelte tantas dosis como calcula esta página de su pesada y de la etiqueta.</translation>
+    </message>
+    <message>
+        <source>fumigant by tablets or cartridge</source>
+        <translation>fumigante en pastillas o cartucho</translation>
+    </message>
+    <message>
+        <source>what the label names to be worn</source>
+        <translation>lo que la etiqueta pide llevar puesto</translation>
+    </message>
+    <message>
+        <source>Close every opening of the system at once, paper or sod first, then soil, so that no gas comes out.</source>
+        <translation>Cierre enseguida cada abertura del sistema, primero papel o césped y luego tierra, para que no salga gas.</translation>
+    </message>
+    <message>
+        <source>Come back as the label says, look for opened holes, and keep everyone away until then.</source>
+        <translation>Vuelva cuando diga la etiqueta, busque hoyos abiertos y no deje acercarse a nadie hasta entonces.</translation>
+    </message>
+    <message>
+        <source>Write down what was used and where, as the management plan asks; take every sign back when its time is over.</source>
+        <translation>Anote qué se usó y dónde, como pide el plan de manejo; recoja cada letrero cuando pase su plazo.</translation>
+    </message>
+    <message>
+        <source>Have the licensed applicator at hand and the written management plan done before the job.</source>
+        <translation>Tenga presente al aplicador con licencia y hecho el plan escrito de manejo antes del trabajo.</translation>
+    </message>
+    <message>
+        <source>Walk the whole system again: no part of it within 100 ft (30 m) of a building where people or domestic animals may be.</source>
+        <translation>Recorra otra vez todo el sistema: ninguna parte a menos de 100 pies (30 m) de un edificio donde pueda haber personas o animales domésticos.</translation>
+    </message>
+    <message>
+        <source>Open the hole with the wide end, put in what the label names for one burrow, and nothing else.</source>
+        <translation>Abra el hoyo con la punta ancha, meta lo que dice la etiqueta para una madriguera y nada más.</translation>
+    </message>
+    <message>
+        <source>our assumption</source>
+        <translation>supuesto nuestro</translation>
+    </message>
+    <message>
+        <source>The answer of {1} is too old: {2}</source>
+        <translation>La respuesta del {1} es demasiado vieja: {2}</translation>
+    </message>
+    <message>
+        <source>Not known: {1}</source>
+        <translation>No se sabe: {1}</translation>
+    </message>
+    <message>
+        <source>This method sets traps.</source>
+        <translation>Este método pone trampas.</translation>
+    </message>
+    <message>
+        <source>This method sets bait.</source>
+        <translation>Este método pone cebo.</translation>
+    </message>
+    <message>
+        <source>This method sets a fumigant.</source>
+        <translation>Este método pone un fumigante.</translation>
+    </message>
+    <message>
+        <source>How wet is the soil where the runs lie?</source>
+        <translation>¿Qué tan mojado está el suelo donde van los túneles?</translation>
+    </message>
+    <message>
+        <source>Is rain due in the next three days?</source>
+        <translation>¿Se espera lluvia en los próximos tres días?</translation>
+    </message>
+    <message>
+        <source>Is irrigation due in the next three days?</source>
+        <translation>¿Toca riego en los próximos tres días?</translation>
+    </message>
+    <message>
+        <source>How much rain and irrigation does each of the coming days bring?</source>
+        <translation>¿Cuánta lluvia y cuánto riego trae cada uno de los próximos días?</translation>
+    </message>
+    <message>
+        <source>How warm is the soil at the depth of the runs?</source>
+        <translation>¿A qué temperatura está el suelo a la profundidad de los túneles?</translation>
+    </message>
+    <message>
+        <source>What is the soil: sand or loose, loam, clay?</source>
+        <translation>¿Cómo es el suelo: arena o suelto, franco, arcilla?</translation>
+    </message>
+    <message>
+        <source>Is the soil cracked?</source>
+        <translation>¿Está agrietado el suelo?</translation>
+    </message>
+    <message>
+        <source>Is the ground frozen?</source>
+        <translation>¿Está helado el suelo?</translation>
+    </message>
+    <message>
+        <source>Which crop or turf grows here?</source>
+        <translation>¿Qué cultivo o pasto crece aquí?</translation>
+    </message>
+    <message>
+        <source>What is the field used for?</source>
+        <translation>¿Para qué se usa el terreno?</translation>
+    </message>
+    <message>
+        <source>Is there a home, a school, a nursing home, a day care or a hospital on the property?</source>
+        <translation>¿Hay en la propiedad una casa, una escuela, un asilo, una guardería o un hospital?</translation>
+    </message>
+    <message>
+        <source>Do children come here, and from when to when?</source>
+        <translation>¿Vienen niños aquí, y de cuándo a cuándo?</translation>
+    </message>
+    <message>
+        <source>Do other people come here, and from when to when?</source>
+        <translation>¿Viene aquí otra gente, y de cuándo a cuándo?</translation>
+    </message>
+    <message>
+        <source>Do pets come here, and from when to when?</source>
+        <translation>¿Vienen mascotas aquí, y de cuándo a cuándo?</translation>
+    </message>
+    <message>
+        <source>Does stock come here, and from when to when?</source>
+        <translation>¿Viene ganado aquí, y de cuándo a cuándo?</translation>
+    </message>
+    <message>
+        <source>Is every building within 100 ft (30 m) of the field on the map?</source>
+        <translation>¿Está en el mapa cada edificio a menos de 100 pies (30 m) del terreno?</translation>
+    </message>
+    <message>
+        <source>Is there a well, spring, pond or ditch within 100 ft (30 m) that is not on the map?</source>
+        <translation>¿Hay a menos de 100 pies (30 m) un pozo, manantial, estanque o zanja que no esté en el mapa?</translation>
+    </message>
+    <message>
+        <source>What does the wildlife agency say of protected animals in this county?</source>
+        <translation>¿Qué dice la autoridad de fauna silvestre de los animales protegidos en este condado?</translation>
+    </message>
+    <message>
+        <source>Is the written fumigation management plan in hand?</source>
+        <translation>¿Tiene en la mano el plan escrito de manejo de la fumigación?</translation>
+    </message>
+    <message>
+        <source>Has the one-call service been called, and are the lines marked?</source>
+        <translation>¿Se llamó al servicio de localización de líneas, y están señaladas?</translation>
+    </message>
+    <message>
+        <source>Have the neighbours been told?</source>
+        <translation>¿Se avisó a los vecinos?</translation>
+    </message>
+    <message>
+        <source>Has the law on traps of this state and town been read?</source>
+        <translation>¿Se leyó la ley de este estado y pueblo sobre trampas?</translation>
+    </message>
+    <message>
+        <source>What does the state&apos;s pesticide office say of strychnine?</source>
+        <translation>¿Qué dice de la estricnina la oficina estatal de plaguicidas?</translation>
+    </message>
+    <message>
+        <source>Which applicator&apos;s licence is held, and until when is it valid?</source>
+        <translation>¿Qué licencia de aplicador se tiene, y hasta cuándo vale?</translation>
+    </message>
+    <message>
+        <source>What does the label in hand say?</source>
+        <translation>¿Qué dice la etiqueta que tiene en la mano?</translation>
+    </message>
+    <message>
+        <source>Which active ingredient does the label name?</source>
+        <translation>¿Qué ingrediente activo nombra la etiqueta?</translation>
+    </message>
+    <message>
+        <source>Which method is chosen?</source>
+        <translation>¿Qué método se eligió?</translation>
+    </message>
+    <message>
+        <source>Where does the method put what is set: in the lateral, in the run?</source>
+        <translation>¿Dónde deja el método lo que pone: en el túnel lateral, en el túnel principal?</translation>
+    </message>
+    <message>
+        <source>dry</source>
+        <translation>seco</translation>
+    </message>
+    <message>
+        <source>damp</source>
+        <translation>húmedo</translation>
+    </message>
+    <message>
+        <source>wet</source>
+        <translation>mojado</translation>
+    </message>
+    <message>
+        <source>sand or loose</source>
+        <translation>arena o suelto</translation>
+    </message>
+    <message>
+        <source>loam</source>
+        <translation>franco</translation>
+    </message>
+    <message>
+        <source>clay</source>
+        <translation>arcilla</translation>
+    </message>
+    <message>
+        <source>food crop</source>
+        <translation>cultivo de alimento</translation>
+    </message>
+    <message>
+        <source>hay or forage</source>
+        <translation>heno o forraje</translation>
+    </message>
+    <message>
+        <source>orchard or vineyard</source>
+        <translation>huerta o viñedo</translation>
+    </message>
+    <message>
+        <source>pasture</source>
+        <translation>potrero</translation>
+    </message>
+    <message>
+        <source>plant nursery</source>
+        <translation>vivero</translation>
+    </message>
+    <message>
+        <source>lawn or park</source>
+        <translation>césped o parque</translation>
+    </message>
+    <message>
+        <source>sports field</source>
+        <translation>cancha deportiva</translation>
+    </message>
+    <message>
+        <source>fallow</source>
+        <translation>barbecho</translation>
+    </message>
+    <message>
+        <source>another use</source>
+        <translation>otro uso</translation>
+    </message>
+    <message>
+        <source>home</source>
+        <translation>casa</translation>
+    </message>
+    <message>
+        <source>school</source>
+        <translation>escuela</translation>
+    </message>
+    <message>
+        <source>athletic field of a school</source>
+        <translation>cancha deportiva de una escuela</translation>
+    </message>
+    <message>
+        <source>nursing home</source>
+        <translation>asilo</translation>
+    </message>
+    <message>
+        <source>day care</source>
+        <translation>guardería</translation>
+    </message>
+    <message>
+        <source>hospital</source>
+        <translation>hospital</translation>
+    </message>
+    <message>
+        <source>asked, no answer yet</source>
+        <translation>se preguntó, aún sin respuesta</translation>
+    </message>
+    <message>
+        <source>none known here</source>
+        <translation>aquí no se conoce ninguno</translation>
+    </message>
+    <message>
+        <source>known here</source>
+        <translation>se conoce aquí</translation>
+    </message>
+    <message>
+        <source>known here; the agency has named its terms</source>
+        <translation>se conoce aquí; la autoridad dijo sus condiciones</translation>
+    </message>
+    <message>
+        <source>not called</source>
+        <translation>no se llamó</translation>
+    </message>
+    <message>
+        <source>called, not marked yet</source>
+        <translation>se llamó, aún sin señalar</translation>
+    </message>
+    <message>
+        <source>called and marked</source>
+        <translation>se llamó y está señalado</translation>
+    </message>
+    <message>
+        <source>not asked</source>
+        <translation>no se preguntó</translation>
+    </message>
+    <message>
+        <source>has named its terms</source>
+        <translation>dijo sus condiciones</translation>
+    </message>
+    <message>
+        <source>withdrawn or banned here</source>
+        <translation>aquí está retirada o prohibida</translation>
+    </message>
+    <message>
+        <source>No label has been typed in: no amount is computed and none is compared.</source>
+        <translation>No se ha escrito ninguna etiqueta: no se calcula ni se compara ninguna cantidad.</translation>
+    </message>
+    <message>
+        <source>The label&apos;s amount a placement has not been typed in.</source>
+        <translation>No se ha escrito la cantidad de la etiqueta para una colocación.</translation>
+    </message>
+    <message>
+        <source>It has not been said how much one placement is to get.</source>
+        <translation>No se ha dicho cuánto lleva una colocación.</translation>
+    </message>
+    <message>
+        <source>One placement gets {1}; the label names {2} at most.</source>
+        <translation>Una colocación lleva {1}; la etiqueta dice {2} como máximo.</translation>
+    </message>
+    <message>
+        <source>One placement gets {1}; the label names {2} at least.</source>
+        <translation>Una colocación lleva {1}; la etiqueta dice {2} como mínimo.</translation>
+    </message>
+    <message>
+        <source>{1} and the label&apos;s {2} are not of one kind.</source>
+        <translation>{1} y {2} de la etiqueta no son de la misma clase.</translation>
+    </message>
+    <message>
+        <source>{1} and the label&apos;s {2} cannot be compared before the bait has been weighed: type its grams a millilitre.</source>
+        <translation>{1} y {2} de la etiqueta no se pueden comparar antes de pesar el cebo: escriba sus gramos por mililitro.</translation>
+    </message>
+    <message>
+        <source>{1} ({2})</source>
+        <translation>{1} ({2})</translation>
+    </message>
+    <message>
+        <source>The fullest system gets {1} placements; the label names {2} at most.</source>
+        <translation>El sistema con más lleva {1} colocaciones; la etiqueta dice {2} como máximo.</translation>
+    </message>
+    <message>
+        <source>The nearest two placements of one system lie {1} apart; the label names {2} at least.</source>
+        <translation>Las dos colocaciones más cercanas de un sistema están a {1}; la etiqueta dice {2} como mínimo.</translation>
+    </message>
+    <message>
+        <source>This treatment puts {1} on {2}, {3}; the label names {4} at most.</source>
+        <translation>Este tratamiento pone {1} en {2}, {3}; la etiqueta dice {4} como máximo.</translation>
+    </message>
+    <message>
+        <source>How much this puts on the area cannot be worked out: a dose or the bait&apos;s grams a millilitre are wanting. The label names {1} at most.</source>
+        <translation>No se puede calcular cuánto se pone en la superficie: falta una dosis o los gramos por mililitro del cebo. La etiqueta dice {1} como máximo.</translation>
+    </message>
+    <message>
+        <source>The size of the field is not known, so that {1} cannot be compared with the label&apos;s {2}.</source>
+        <translation>No se sabe el tamaño del terreno, y por eso {1} no se puede comparar con {2} de la etiqueta.</translation>
+    </message>
+    <message>
+        <source>With this treatment the season has put {1} on {2}, {3}; the label names {4} at most.</source>
+        <translation>Con este tratamiento la temporada ha puesto {1} en {2}, {3}; la etiqueta dice {4} como máximo.</translation>
+    </message>
+    <message>
+        <source>This is treatment {1} of the season; the label names {2} at most.</source>
+        <translation>Este es el tratamiento {1} de la temporada; la etiqueta dice {2} como máximo.</translation>
+    </message>
+    <message>
+        <source>The last treatment, on {1}, was {2} days ago; the label names {3} days at least.</source>
+        <translation>El último tratamiento, el {1}, fue hace {2} días; la etiqueta dice {3} días como mínimo.</translation>
+    </message>
+    <message>
+        <source>A treated system may come within {1} of a building; the label names {2} at least.</source>
+        <translation>Un sistema tratado puede llegar a {1} de un edificio; la etiqueta dice {2} como mínimo.</translation>
+    </message>
+    <message>
+        <source>A treated system may come within {1} of water; the label names {2} at least.</source>
+        <translation>Un sistema tratado puede llegar a {1} del agua; la etiqueta dice {2} como mínimo.</translation>
+    </message>
+    <message>
+        <source>It is not known what grows here; the label names: {1}.</source>
+        <translation>No se sabe qué crece aquí; la etiqueta nombra: {1}.</translation>
+    </message>
+    <message>
+        <source>{1} is among the sites of the label.</source>
+        <translation>{1} está entre los sitios de la etiqueta.</translation>
+    </message>
+    <message>
+        <source>{1} is not among the sites of the label: {2}.</source>
+        <translation>{1} no está entre los sitios de la etiqueta: {2}.</translation>
+    </message>
+    <message>
+        <source>The day of work is {1}; label or registration end on {2}.</source>
+        <translation>El día del trabajo es el {1}; la etiqueta o su registro terminan el {2}.</translation>
+    </message>
+    <message>
+        <source>It has not been said when these figures were compared with the label in hand.</source>
+        <translation>No se ha dicho cuándo se compararon estas cifras con la etiqueta en la mano.</translation>
+    </message>
+    <message>
+        <source>These figures were compared with the label in hand on {1}; the day of work is {2}.</source>
+        <translation>Estas cifras se compararon con la etiqueta en la mano el {1}; el día del trabajo es el {2}.</translation>
+    </message>
+    <message>
+        <source>zinc phosphide</source>
+        <translation>fosfuro de zinc</translation>
+    </message>
+    <message>
+        <source>strychnine</source>
+        <translation>estricnina</translation>
+    </message>
+    <message>
+        <source>anticoagulant</source>
+        <translation>anticoagulante</translation>
+    </message>
+    <message>
+        <source>aluminium phosphide</source>
+        <translation>fosfuro de aluminio</translation>
+    </message>
+    <message>
+        <source>magnesium phosphide</source>
+        <translation>fosfuro de magnesio</translation>
+    </message>
+    <message>
+        <source>smoke of a cartridge</source>
+        <translation>humo de cartucho</translation>
+    </message>
+    <message>
+        <source>another ingredient</source>
+        <translation>otro ingrediente</translation>
+    </message>
+    <message>
+        <source>{1}: {2} is typed, a number above 0 is expected.</source>
+        <translation>{1}: se escribió {2}, se espera un número mayor que 0.</translation>
+    </message>
+    <message>
+        <source>{1}: {2} is typed, a number of 0 or more is expected.</source>
+        <translation>{1}: se escribió {2}, se espera un número de 0 o más.</translation>
+    </message>
+    <message>
+        <source>Least amount a placement</source>
+        <translation>Cantidad mínima por colocación</translation>
+    </message>
+    <message>
+        <source>Most a placement</source>
+        <translation>Cantidad máxima por colocación</translation>
+    </message>
+    <message>
+        <source>Most on an area</source>
+        <translation>Máximo por superficie</translation>
+    </message>
+    <message>
+        <source>Most of a season</source>
+        <translation>Máximo por temporada</translation>
+    </message>
+    <message>
+        <source>Placements in a system</source>
+        <translation>Colocaciones por sistema</translation>
+    </message>
+    <message>
+        <source>Treatments of a season</source>
+        <translation>Tratamientos por temporada</translation>
+    </message>
+    <message>
+        <source>Days between treatments</source>
+        <translation>Días entre tratamientos</translation>
+    </message>
+    <message>
+        <source>Hours until anyone may enter again</source>
+        <translation>Horas hasta que alguien pueda volver a entrar</translation>
+    </message>
+    <message>
+        <source>Grams a millilitre</source>
+        <translation>Gramos por mililitro</translation>
+    </message>
+    <message>
+        <source>Distance between placements</source>
+        <translation>Distancia entre colocaciones</translation>
+    </message>
+    <message>
+        <source>Distance to buildings</source>
+        <translation>Distancia a edificios</translation>
+    </message>
+    <message>
+        <source>Distance to water</source>
+        <translation>Distancia al agua</translation>
+    </message>
+    <message>
+        <source>The least amount a placement, {1}, is above the most, {2}.</source>
+        <translation>La cantidad mínima por colocación, {1}, es mayor que la máxima, {2}.</translation>
+    </message>
+    <message>
+        <source>The least and the most amount a placement, {1} and {2}, are not of one kind.</source>
+        <translation>La cantidad mínima y la máxima por colocación, {1} y {2}, no son de la misma clase.</translation>
+    </message>
+    <message>
+        <source>{1} m ({2} ft)</source>
+        <translation>{1} m ({2} pies)</translation>
+    </message>
+    <message>
+        <source>{1}: {2}, {3} with the reserve.</source>
+        <translation>{1}: {2}, {3} con la reserva.</translation>
+    </message>
+    <message>
+        <source>{1}: {2}.</source>
+        <translation>{1}: {2}.</translation>
+    </message>
+    <message>
+        <source>No label has been typed in: no amount of bait or fumigant is computed.</source>
+        <translation>No se ha escrito ninguna etiqueta: no se calcula ninguna cantidad de cebo ni de fumigante.</translation>
+    </message>
+    <message>
+        <source>The label&apos;s amount a placement, or yours, has not been typed in: no amount is computed.</source>
+        <translation>No se ha escrito la cantidad de la etiqueta por colocación, o la suya: no se calcula ninguna cantidad.</translation>
+    </message>
+    <message>
+        <source>One placement is to get {1}, which cannot be compared with the label&apos;s {2} or goes beyond it: no amount is computed.</source>
+        <translation>Una colocación llevaría {1}, que no se puede comparar con {2} de la etiqueta o pasa de ahí: no se calcula ninguna cantidad.</translation>
+    </message>
+    <message>
+        <source>bait or fumigant</source>
+        <translation>cebo o fumigante</translation>
+    </message>
+    <message>
+        <source>{1}: {2} for {3} placements, {4} with the reserve.</source>
+        <translation>{1}: {2} para {3} colocaciones, {4} con la reserva.</translation>
+    </message>
+    <message>
+        <source>By weight {1} ({2}).</source>
+        <translation>En peso {1} ({2}).</translation>
+    </message>
+    <message>
+        <source>{1} minutes a hole; holes by each ladder&apos;s own chances, from the first rung to the one that finds the run or the last; minutes of each set about its method&apos;s mean; one ladder and set apart from another; without the way between them.</source>
+        <translation>{1} minutos por hoyo; hoyos según las probabilidades de cada fila, del primer sondeo al que da con el túnel o al último; minutos de cada punto alrededor de la media de su método; cada fila y punto independiente de los demás; sin el camino entre ellos.</translation>
+    </message>
+    <message>
+        <source>One set has no method yet: only its holes are counted.</source>
+        <translation>Un punto aún no tiene método: solo se cuentan sus hoyos.</translation>
+    </message>
+    <message>
+        <source>{1} sets have no method yet: only their holes are counted.</source>
+        <translation>{1} puntos aún no tienen método: solo se cuentan sus hoyos.</translation>
+    </message>
+    <message>
+        <source>A method of your own wants a name.</source>
+        <translation>Un método propio necesita un nombre.</translation>
+    </message>
+    <message>
+        <source>{1}: a method of your own is kept under a name of its own, &quot;own-&quot; and a number.</source>
+        <translation>{1}: un método propio se guarda con un nombre aparte, «own-» y un número.</translation>
+    </message>
+    <message>
+        <source>{1}: write at least one step, and none that is empty.</source>
+        <translation>{1}: escriba al menos un paso, y ninguno vacío.</translation>
+    </message>
+    <message>
+        <source>{1}: minutes are numbers of 0 or more.</source>
+        <translation>{1}: los minutos son números de 0 o más.</translation>
+    </message>
+    <message>
+        <source>{1}: a set has one placement or more.</source>
+        <translation>{1}: un punto tiene una colocación o más.</translation>
+    </message>
+    <message>
+        <source>{1}: the hours between two checks are more than 0.</source>
+        <translation>{1}: las horas entre dos revisiones son más de 0.</translation>
+    </message>
+    <message>
+        <source>{1}: what a set needs are numbers of 0 or more.</source>
+        <translation>{1}: lo que necesita un punto son números de 0 o más.</translation>
+    </message>
+    <message>
+        <source>This method closes every hole.</source>
+        <translation>Este método cierra cada hoyo.</translation>
+    </message>
+    <message>
+        <source>This method, as it was written, leaves the hole open.</source>
+        <translation>Este método, como se escribió, deja el hoyo abierto.</translation>
+    </message>
+    <message>
+        <source>Cover: children come here.</source>
+        <translation>Tape: aquí vienen niños.</translation>
+    </message>
+    <message>
+        <source>Cover: it is not known whether children come here.</source>
+        <translation>Tape: no se sabe si aquí vienen niños.</translation>
+    </message>
+    <message>
+        <source>Cover: pets come here.</source>
+        <translation>Tape: aquí vienen mascotas.</translation>
+    </message>
+    <message>
+        <source>Cover: it is not known whether pets come here.</source>
+        <translation>Tape: no se sabe si aquí vienen mascotas.</translation>
+    </message>
+    <message>
+        <source>Cover: stock comes here.</source>
+        <translation>Tape: aquí viene ganado.</translation>
+    </message>
+    <message>
+        <source>Cover: it is not known whether stock comes here.</source>
+        <translation>Tape: no se sabe si aquí viene ganado.</translation>
+    </message>
+    <message>
+        <source>Cover: other people come here.</source>
+        <translation>Tape: aquí viene otra gente.</translation>
+    </message>
+    <message>
+        <source>Cover: it is not known whether other people come here.</source>
+        <translation>Tape: no se sabe si aquí viene otra gente.</translation>
+    </message>
+    <message>
+        <source>Nobody was said to come here: open or covered made no clear difference to the catch overall; covering helped in late spring and early summer (Baldwin et al. 2013).</source>
+        <translation>Según lo dicho, aquí no viene nadie: abierto o tapado no cambió claramente la captura en conjunto; tapar ayudó a fines de primavera y principios de verano (Baldwin et al. 2013).</translation>
+    </message>
+    <message>
+        <source>traps</source>
+        <translation>trampas</translation>
+    </message>
+    <message>
+        <source>stakes</source>
+        <translation>estacas</translation>
+    </message>
+    <message>
+        <source>wire or cable</source>
+        <translation>alambre o cable</translation>
+    </message>
+    <message>
+        <source>flags</source>
+        <translation>banderitas</translation>
+    </message>
+    <message>
+        <source>covers</source>
+        <translation>tapas</translation>
+    </message>
+    <message>
+        <source>signs</source>
+        <translation>letreros</translation>
+    </message>
+    <message>
+        <source>pairs of gloves</source>
+        <translation>pares de guantes</translation>
+    </message>
+    <message>
+        <source>Children come here.</source>
+        <translation>Aquí vienen niños.</translation>
+    </message>
+    <message>
+        <source>Other people come here.</source>
+        <translation>Aquí viene otra gente.</translation>
+    </message>
+    <message>
+        <source>Pets come here.</source>
+        <translation>Aquí vienen mascotas.</translation>
+    </message>
+    <message>
+        <source>Stock comes here.</source>
+        <translation>Aquí viene ganado.</translation>
+    </message>
+    <message>
+        <source>The wildlife agency was asked and has not answered yet.</source>
+        <translation>Se preguntó a la autoridad de fauna silvestre y aún no ha contestado.</translation>
+    </message>
+    <message>
+        <source>A protected animal is known here.</source>
+        <translation>Aquí se conoce un animal protegido.</translation>
+    </message>
+    <message>
+        <source>The wildlife agency knows of none here.</source>
+        <translation>La autoridad de fauna silvestre no conoce ninguno aquí.</translation>
+    </message>
+    <message>
+        <source>The wildlife agency has named its terms.</source>
+        <translation>La autoridad de fauna silvestre dijo sus condiciones.</translation>
+    </message>
+    <message>
+        <source>The wildlife agency has named no terms.</source>
+        <translation>La autoridad de fauna silvestre no puso condiciones.</translation>
+    </message>
+    <message>
+        <source>Neither people nor pets nor stock were said to come here.</source>
+        <translation>Según lo dicho, aquí no vienen ni personas ni mascotas ni ganado.</translation>
+    </message>
+    <message>
+        <source>The law on traps was read.</source>
+        <translation>Se leyó la ley sobre trampas.</translation>
+    </message>
+    <message>
+        <source>The law on traps has not been read yet.</source>
+        <translation>Aún no se ha leído la ley sobre trampas.</translation>
+    </message>
+    <message>
+        <source>The method names no time between two checks.</source>
+        <translation>El método no dice cada cuánto se revisa.</translation>
+    </message>
+    <message>
+        <source>The method checks its traps every {1} hours.</source>
+        <translation>El método revisa sus trampas cada {1} horas.</translation>
+    </message>
+    <message>
+        <source>The lines were marked out.</source>
+        <translation>Las líneas están señaladas.</translation>
+    </message>
+    <message>
+        <source>The one-call service was called, and the lines are not marked yet.</source>
+        <translation>Se llamó al servicio de localización, y las líneas aún no están señaladas.</translation>
+    </message>
+    <message>
+        <source>The one-call service has not been called.</source>
+        <translation>No se ha llamado al servicio de localización de líneas.</translation>
+    </message>
+    <message>
+        <source>The label&apos;s ingredient is another one.</source>
+        <translation>El ingrediente de la etiqueta es otro.</translation>
+    </message>
+    <message>
+        <source>The soil is not wet, and neither rain nor irrigation is due.</source>
+        <translation>El suelo no está mojado, y no se espera lluvia ni riego.</translation>
+    </message>
+    <message>
+        <source>The soil is wet.</source>
+        <translation>El suelo está mojado.</translation>
+    </message>
+    <message>
+        <source>Rain is due in the next three days.</source>
+        <translation>Se espera lluvia en los próximos tres días.</translation>
+    </message>
+    <message>
+        <source>Irrigation is due in the next three days.</source>
+        <translation>Toca riego en los próximos tres días.</translation>
+    </message>
+    <message>
+        <source>This method puts bait on the surface.</source>
+        <translation>Este método pone cebo en la superficie.</translation>
+    </message>
+    <message>
+        <source>This method puts bait below the ground.</source>
+        <translation>Este método pone el cebo bajo tierra.</translation>
+    </message>
+    <message>
+        <source>The pesticide office says that it is withdrawn or banned here.</source>
+        <translation>La oficina de plaguicidas dice que aquí está retirada o prohibida.</translation>
+    </message>
+    <message>
+        <source>The pesticide office has not been asked.</source>
+        <translation>No se ha preguntado a la oficina de plaguicidas.</translation>
+    </message>
+    <message>
+        <source>The pesticide office has named its terms.</source>
+        <translation>La oficina de plaguicidas dijo sus condiciones.</translation>
+    </message>
+    <message>
+        <source>No applicator&apos;s licence is held, or it has run out.</source>
+        <translation>No se tiene licencia de aplicador, o ya venció.</translation>
+    </message>
+    <message>
+        <source>A licence is held that has not run out.</source>
+        <translation>Se tiene una licencia que no ha vencido.</translation>
+    </message>
+    <message>
+        <source>The management plan is not in hand.</source>
+        <translation>No se tiene en la mano el plan de manejo.</translation>
+    </message>
+    <message>
+        <source>The management plan is in hand.</source>
+        <translation>Se tiene en la mano el plan de manejo.</translation>
+    </message>
+    <message>
+        <source>A home, school, nursing home, day care or hospital stands on the property.</source>
+        <translation>En la propiedad hay una casa, escuela, asilo, guardería u hospital.</translation>
+    </message>
+    <message>
+        <source>None of these stands on the property, athletic fields of schools apart.</source>
+        <translation>En la propiedad no hay nada de eso, salvo canchas deportivas de escuelas.</translation>
+    </message>
+    <message>
+        <source>The soil is warm enough, and not both dry and loose or cracked.</source>
+        <translation>El suelo no está frío, ni a la vez seco y suelto o agrietado.</translation>
+    </message>
+    <message>
+        <source>The soil is dry, and loose or cracked.</source>
+        <translation>El suelo está seco, y suelto o agrietado.</translation>
+    </message>
+    <message>
+        <source>The method wants the lateral of a mound; this place lies between mounds.</source>
+        <translation>El método quiere el túnel lateral de un montículo; este lugar queda entre montículos.</translation>
+    </message>
+    <message>
+        <source>The method wants the run between mounds; this place is on the plug side of one.</source>
+        <translation>El método quiere el túnel entre montículos; este lugar está del lado del tapón de uno.</translation>
+    </message>
+    <message>
+        <source>The place is of the kind that the method wants.</source>
+        <translation>El lugar es de la clase que el método quiere.</translation>
+    </message>
+    <message>
+        <source>The neighbours were told.</source>
+        <translation>Se avisó a los vecinos.</translation>
+    </message>
+    <message>
+        <source>The neighbours have not been told.</source>
+        <translation>No se ha avisado a los vecinos.</translation>
+    </message>
+    <message>
+        <source>The ground is frozen.</source>
+        <translation>El suelo está helado.</translation>
+    </message>
+    <message>
+        <source>The ground is not frozen.</source>
+        <translation>El suelo no está helado.</translation>
+    </message>
+    <message>
+        <source>This holds at every set.</source>
+        <translation>Esto vale en cada punto.</translation>
+    </message>
+    <message>
+        <source>A label was typed in.</source>
+        <translation>Se escribió una etiqueta.</translation>
+    </message>
+    <message>
+        <source>No label has been typed in.</source>
+        <translation>No se ha escrito ninguna etiqueta.</translation>
+    </message>
+    <message>
+        <source>No figure that was typed from the label is gone beyond.</source>
+        <translation>No se pasa de ninguna cifra que se escribió de la etiqueta.</translation>
+    </message>
+    <message>
+        <source>This system may come within {1} m ({2} ft) of a building; the label names {3} m ({4} ft) at least.</source>
+        <translation>Este sistema puede llegar a {1} m ({2} pies) de un edificio; la etiqueta dice {3} m ({4} pies) como mínimo.</translation>
+    </message>
+    <message>
+        <source>This system may come within {1} m ({2} ft) of water; the label names {3} m ({4} ft) at least.</source>
+        <translation>Este sistema puede llegar a {1} m ({2} pies) del agua; la etiqueta dice {3} m ({4} pies) como mínimo.</translation>
+    </message>
+    <message>
+        <source>The distances that the label names are kept on the map.</source>
+        <translation>En el mapa se guardan las distancias que dice la etiqueta.</translation>
+    </message>
+    <message>
+        <source>The label names {1} hours.</source>
+        <translation>La etiqueta dice {1} horas.</translation>
+    </message>
+    <message>
+        <source>The label names no such hours.</source>
+        <translation>La etiqueta no dice horas de esas.</translation>
+    </message>
+    <message>
+        <source>The label names for {1}: {2}.</source>
+        <translation>La etiqueta dice para {1}: {2}.</translation>
+    </message>
+    <message>
+        <source>What the label names for this method&apos;s tools was not typed in.</source>
+        <translation>No se escribió lo que dice la etiqueta para las herramientas de este método.</translation>
+    </message>
+    <message>
+        <source>The label is not of restricted use.</source>
+        <translation>La etiqueta no es de uso restringido.</translation>
+    </message>
+    <message>
+        <source>without a name</source>
+        <translation>sin nombre</translation>
+    </message>
+    <message>
+        <source>System {1} may come within 100 ft (30 m) of {2}, with a chance of {3} in 100 at its likeliest place.</source>
+        <translation>El sistema {1} puede llegar a menos de 100 pies (30 m) de {2}, con una probabilidad de {3} en 100 en su lugar más probable.</translation>
+    </message>
+    <message>
+        <source>No building of the map lies within 100 ft (30 m) of where this system may reach.</source>
+        <translation>Ningún edificio del mapa queda a menos de 100 pies (30 m) de donde puede llegar este sistema.</translation>
+    </message>
+    <message>
+        <source>No well of the map lies within 100 ft (30 m) of where this system may reach, and no other water was told of.</source>
+        <translation>Ningún pozo del mapa queda a menos de 100 pies (30 m) de donde puede llegar este sistema, y no se dijo de otra agua.</translation>
+    </message>
+    <message>
+        <source>A well, spring, pond or ditch was told of that is not on the map.</source>
+        <translation>Se dijo de un pozo, manantial, estanque o zanja que no está en el mapa.</translation>
+    </message>
+    <message>
+        <source>No play area of the map lies within 100 ft (30 m) of where this system may reach.</source>
+        <translation>Ninguna área de juegos del mapa queda a menos de 100 pies (30 m) de donde puede llegar este sistema.</translation>
+    </message>
+    <message>
+        <source>The probe row reaches into {1}.</source>
+        <translation>La fila de sondeo entra en {1}.</translation>
+    </message>
+    <message>
+        <source>The probe row reaches into no area that is to be kept clear.</source>
+        <translation>La fila de sondeo no entra en ningún área vedada.</translation>
+    </message>
+    <message>
+        <source>The edge of {1} lies within 16 ft (5 m) of the probe row.</source>
+        <translation>El borde de {1} queda a menos de 16 pies (5 m) de la fila de sondeo.</translation>
+    </message>
+    <message>
+        <source>No edge of such an area lies within 16 ft (5 m) of the probe row.</source>
+        <translation>Ningún borde de un área así queda a menos de 16 pies (5 m) de la fila de sondeo.</translation>
+    </message>
+    <message>
+        <source>No buried line of the map lies within 16 ft (5 m) of the probe row.</source>
+        <translation>Ninguna línea enterrada del mapa queda a menos de 16 pies (5 m) de la fila de sondeo.</translation>
+    </message>
+    <message>
+        <source>{1} lies within 16 ft (5 m) of the probe row, and has not been marked out.</source>
+        <translation>{1} queda a menos de 16 pies (5 m) de la fila de sondeo, y no se ha señalado.</translation>
+    </message>
+    <message>
+        <source>The note of {1} says: {2}.</source>
+        <translation>La nota de {1} dice: {2}.</translation>
+    </message>
+    <message>
+        <source>No note of the walk near this set speaks of it.</source>
+        <translation>Ninguna nota del recorrido cerca de este punto habla de ello.</translation>
+    </message>
+    <message>
+        <source>There is no caution &quot;{1}&quot; to sign.</source>
+        <translation>No hay ninguna advertencia «{1}» que firmar.</translation>
+    </message>
+    <message>
+        <source>A stop cannot be signed away: change the method, the place or what stands against it.</source>
+        <translation>Un alto no se puede quitar con una firma: cambie el método, el lugar o lo que habla en contra.</translation>
+    </message>
+    <message>
+        <source>This caution holds nothing back: there is nothing to sign.</source>
+        <translation>Esta advertencia no frena nada: no hay nada que firmar.</translation>
+    </message>
+    <message>
+        <source>Whoever signs gives their name.</source>
+        <translation>Quien firma da su nombre.</translation>
+    </message>
+    <message>
+        <source>Whoever signs gives a reason.</source>
+        <translation>Quien firma da una razón.</translation>
+    </message>
+    <message>
+        <source>oz</source>
+        <translation>oz</translation>
+    </message>
+    <message>
+        <source>lb</source>
+        <translation>lb</translation>
+    </message>
+    <message>
+        <source>teaspoons</source>
+        <translation>cucharaditas</translation>
+    </message>
+    <message>
+        <source>teaspoon</source>
+        <translation>cucharadita</translation>
+    </message>
+    <message>
+        <source>tablespoons</source>
+        <translation>cucharadas</translation>
+    </message>
+    <message>
+        <source>tablespoon</source>
+        <translation>cucharada</translation>
+    </message>
+    <message>
+        <source>cups</source>
+        <translation>tazas</translation>
+    </message>
+    <message>
+        <source>cup</source>
+        <translation>taza</translation>
+    </message>
+    <message>
+        <source>tablets</source>
+        <translation>pastillas</translation>
+    </message>
+    <message>
+        <source>tablet</source>
+        <translation>pastilla</translation>
+    </message>
+    <message>
+        <source>cartridges</source>
+        <translation>cartuchos</translation>
+    </message>
+    <message>
+        <source>cartridge</source>
+        <translation>cartucho</translation>
+    </message>
+    <message>
+        <source>{1} per acre</source>
+        <translation>{1} por acre</translation>
+    </message>
+    <message>
+        <source>{1} per hectare</source>
+        <translation>{1} por hectárea</translation>
+    </message>
+    <message>
+        <source>The soil has {1} °C ({2} °F), less than 4.4 °C (40 °F).</source>
+        <translation>El suelo está a {1} °C ({2} °F), menos de 4.4 °C (40 °F).</translation>
+    </message>
 </context>
 <context>
     <name>plugside::CautionView</name>
