@@ -58,9 +58,8 @@ const Told<Visits>& visits_of(const Conditions& conditions, Question whose) {
     return conditions.public_visits;
 }
 
-// Whether `due` is so on one of the days ahead; nothing where the table does not reach all of them and tells of none.
-template <typename Due>
-std::optional<bool> by_table(const Conditions& conditions, UtcTime now, Due due) {
+// Whether there is any on one of the days ahead; nothing where the table does not tell of all of them and tells of none.
+std::optional<bool> by_table(const Conditions& conditions, UtcTime now, std::optional<double> WaterDay::*water_mm) {
     const auto days = current(conditions.water_days, conditions, Question::water_days, now);
     if (!days) return std::nullopt;
     const CalendarDay today = std::chrono::floor<std::chrono::days>(now);
@@ -68,9 +67,9 @@ std::optional<bool> by_table(const Conditions& conditions, UtcTime now, Due due)
     for (int ahead = 0; ahead <= days_ahead; ++ahead) {
         const auto row = std::find_if(days->begin(), days->end(),
                                       [&](const WaterDay& day) { return day.day == today + std::chrono::days(ahead); });
-        if (row == days->end()) {
+        if (row == days->end() || !((*row).*water_mm)) {
             whole = false;
-        } else if (due(*row)) {
+        } else if (*((*row).*water_mm) > 0.0) {
             return true;
         }
     }
@@ -137,12 +136,12 @@ std::vector<Question> questioned(const Conditions& conditions, UtcTime now) {
 }
 
 std::optional<bool> rain_is_due(const Conditions& conditions, UtcTime now) {
-    const auto table = by_table(conditions, now, [](const WaterDay& day) { return day.rain_mm > 0.0; });
+    const auto table = by_table(conditions, now, &WaterDay::rain_mm);
     return table ? table : current(conditions.rain_due, conditions, Question::rain_due, now);
 }
 
 std::optional<bool> irrigation_is_due(const Conditions& conditions, UtcTime now) {
-    const auto table = by_table(conditions, now, [](const WaterDay& day) { return day.irrigation_mm > 0.0; });
+    const auto table = by_table(conditions, now, &WaterDay::irrigation_mm);
     return table ? table : current(conditions.irrigation_due, conditions, Question::irrigation_due, now);
 }
 

@@ -6,7 +6,7 @@
 //          day (yesterday's rain says nothing of tomorrow's), who comes here a week, things that stand for a season: our assumption. A
 //          questioned answer counts as not known (`current`); what was said stays, to be confirmed or changed.
 // Question: names each member, for forms, files and rules that ask.
-// WaterDay: one day's rain and irrigation in millimetres, both >= 0; see water_table.h.
+// WaterDay: one day's rain and irrigation in millimetres, both >= 0; absent: nothing was said of it. See water_table.h.
 // Visits:  who comes, and from which day until which; `when` in the person's words ("school days 8 to 3"). An end that has passed: they come
 //          no more.
 // Units:   degrees Celsius at the depth of the run; days are UTC.
@@ -42,8 +42,8 @@ enum class OfficeAnswer { not_asked, terms_named, withdrawn };               // 
 
 struct WaterDay {
     CalendarDay day{};
-    double rain_mm = 0.0;
-    double irrigation_mm = 0.0;
+    std::optional<double> rain_mm;
+    std::optional<double> irrigation_mm;
     friend bool operator==(const WaterDay&, const WaterDay&) = default;
 };
 

@@ -124,24 +124,30 @@ LocalPoint nearest_on(LocalPoint place, LocalPoint a, LocalPoint b) {
     return square > 0.0 ? a + std::clamp(dot(place - a, along) / square, 0.0, 1.0) * along : a;
 }
 
-// Takes this piece as the reason's likeliest place where it is likelier than what is there.
-void take_likeliest(const Piece& piece, Span within, const Polygon& area, double reach_m, ReachReason& reason,
-                    double& least) {
+// What is known of the reason so far.
+struct Nearest {
+    double margin_m = infinite;    // least distance less the corridor's half width
+    double deviations = infinite;  // least that the place would have to be off to lie beyond reach
+};
+
+void take_nearest(const Piece& piece, Span within, const Polygon& area, double reach_m, ReachReason& reason,
+                  Nearest& so_far) {
     const auto offer = [&](double t, LocalPoint to, double distance_m) {
-        const double short_by = deviations_short(piece, t, distance_m, reach_m);
-        if (short_by >= least) return;
-        least = short_by;
+        so_far.deviations = std::min(so_far.deviations, deviations_short(piece, t, distance_m, reach_m));
+        if (distance_m - half_at(piece, t) >= so_far.margin_m) return;
+        so_far.margin_m = distance_m - half_at(piece, t);
         reason.from = at(piece, t);
         reason.to = to;
         reason.apart = Metres::of(distance_m);
     };
     for_edges(area, [&](LocalPoint a, LocalPoint b) {
-        const auto value = [&](double share) {
-            const double t = within.from + share * (within.to - within.from);
-            return deviations_short(piece, t, distance_to_segment_m(at(piece, t), a, b), reach_m);
-        };
-        const double t = within.from + valley_of(value) * (within.to - within.from);
-        offer(t, nearest_on(at(piece, t), a, b), distance_to_segment_m(at(piece, t), a, b));
+        const auto in_span = [&](double share) { return within.from + share * (within.to - within.from); };
+        const auto to_edge = [&](double t) { return distance_to_segment_m(at(piece, t), a, b); };
+        const double likeliest = in_span(valley_of(
+            [&](double share) { return deviations_short(piece, in_span(share), to_edge(in_span(share)), reach_m); }));
+        const double nearest =
+            in_span(valley_of([&](double share) { return to_edge(in_span(share)) - half_at(piece, in_span(share)); }));
+        for (const double t : {nearest, likeliest}) offer(t, nearest_on(at(piece, t), a, b), to_edge(t));
     });
     for (const double t : {within.from, 0.5 * (within.from + within.to), within.to})
         if (contains(area, at(piece, t))) offer(t, at(piece, t), 0.0);
@@ -214,14 +220,14 @@ bool SystemReach::may_come_within(Metres reach, const Polygon& area) const {
 std::optional<ReachReason> SystemReach::why_within(Metres reach, const Polygon& area) const {
     if (apart_from(reach.value(), area)) return std::nullopt;
     ReachReason reason;
-    double least = infinite;
+    Nearest so_far;
     for (const Piece& piece : pieces_)
         for (const Span span : spans_within(piece, area, reach.value())) {
             add_part(reason, piece, span);
-            take_likeliest(piece, span, area, reach.value(), reason, least);
+            take_nearest(piece, span, area, reach.value(), reason, so_far);
         }
     if (reason.parts.empty()) return std::nullopt;
-    reason.chance = Probability::of(normal_share_below(-least));
+    reason.chance = Probability::of(normal_share_below(-so_far.deviations));
     return reason;
 }
 

@@ -31,10 +31,10 @@ struct ReachReason {
     std::size_t keep_clear = 0;        // index into Ground::keep_clear, put there by whoever asks
     std::vector<Polyline> parts;       // of runs and laterals, each to the millimetre
     std::vector<double> half_width_m;  // of each part: the widest corridor along it
-    LocalPoint from;                   // the place that most likely lies within reach,
-    LocalPoint to;                     // and the place of the area that is nearest to it
+    LocalPoint from;                // the place that comes nearest, its corridor taken off,
+    LocalPoint to;                  // and the place of the area that is nearest to it
     Metres apart;                      // between the two
-    Probability chance;                // that the run lies within reach there
+    Probability chance;             // that a run lies within reach, at the place where that is likeliest
 };
 
 class SystemReach {

@@ -4697,6 +4697,70 @@
         <source>The soil has {1} °C ({2} °F), less than 4.4 °C (40 °F).</source>
         <translation>El suelo está a {1} °C ({2} °F), menos de 4.4 °C (40 °F).</translation>
     </message>
+    <message>
+        <source>one of the words of this answer</source>
+        <translation>una de las palabras de esta respuesta</translation>
+    </message>
+    <message>
+        <source>yes or no</source>
+        <translation>yes o no</translation>
+    </message>
+    <message>
+        <source>a length as 30 m or 100 ft</source>
+        <translation>una longitud como 30 m o 100 ft</translation>
+    </message>
+    <message>
+        <source>an amount as 1 teaspoons or 20 grams</source>
+        <translation>una cantidad como 1 teaspoons o 20 grams</translation>
+    </message>
+    <message>
+        <source>a rate as 1 pounds per acre</source>
+        <translation>una dosis como 1 pounds per acre</translation>
+    </message>
+    <message>
+        <source>a day as 2025-04-10</source>
+        <translation>un día como 2025-04-10</translation>
+    </message>
+    <message>
+        <source>a time as 2025-04-10T12:00:00Z</source>
+        <translation>una hora como 2025-04-10T12:00:00Z</translation>
+    </message>
+    <message>
+        <source>a day, millimetres of rain and of irrigation, as 2025-04-10 5 -</source>
+        <translation>un día, milímetros de lluvia y de riego, como 2025-04-10 5 -</translation>
+    </message>
+    <message>
+        <source>a day that can be read in one way only, as 2025-04-10</source>
+        <translation>un día que se lea de una sola manera, como 2025-04-10</translation>
+    </message>
+    <message>
+        <source>millimetres or inches of 0 or more</source>
+        <translation>milímetros o pulgadas de 0 o más</translation>
+    </message>
+    <message>
+        <source>a day, rain, and irrigation</source>
+        <translation>un día, lluvia y riego</translation>
+    </message>
+    <message>
+        <source>each day once</source>
+        <translation>cada día una vez</translation>
+    </message>
+    <message>
+        <source>a second row of this name</source>
+        <translation>una segunda fila con este nombre</translation>
+    </message>
+    <message>
+        <source>one row of each name</source>
+        <translation>una fila por nombre</translation>
+    </message>
+    <message>
+        <source>a name of an answer, a method or a figure of the label</source>
+        <translation>el nombre de una respuesta, de un método o de una cifra de la etiqueta</translation>
+    </message>
+    <message>
+        <source>a name, =, and a value</source>
+        <translation>un nombre, = y un valor</translation>
+    </message>
 </context>
 <context>
     <name>plugside::CautionView</name>

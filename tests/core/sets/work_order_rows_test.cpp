@@ -1,0 +1,169 @@
+#include "core/sets/work_order_rows.h"
+
+#include <gtest/gtest.h>
+
+#include <algorithm>
+#include <cmath>
+#include <random>
+
+#include "core/survey/held_work.h"
+#include "tests/core/sets/work_situations.h"
+
+namespace plugside {
+namespace {
+
+using test::the_day;
+using test::the_morning;
+using test::told;
+
+// An order with every member said, texts that are hard to write down among them.
+WorkOrder full_order() {
+    WorkOrder work;
+    work.conditions = test::calm_conditions();
+    work.conditions.frost = {std::nullopt, the_morning};
+    work.conditions.crop = told(std::string("not-known"));
+    work.conditions.property = told(std::set<PropertyUse>{PropertyUse::school, PropertyUse::home});
+    work.conditions.water_days =
+        told(std::vector<WaterDay>{{the_day, 2.5, std::nullopt}, {the_day + std::chrono::days(1), 0.0, 12.7}});
+    work.conditions.children = told(Visits{true, the_day, the_day + std::chrono::days(3), "school days, 8 to 3"});
+    work.conditions.buildings = {{"Barn", told(false), "hay"}, {"", {std::nullopt, the_morning}, ""}};
+    work.conditions.wildlife_asked = "the agency = \"yes\"\n\tsecond line \\n ";
+    work.conditions.utilities_ticket = " 12-3";
+    work.method = "own-1";
+    const ProbeKey place{ProbeKind::between_mounds, "M1", "M 2"};
+    work.set_methods = {{place, "paired-traps"}, {{ProbeKind::plug_side, "#3", ""}, "fumigant"}};
+    work.own_methods = {own_variant(*built_in_method("trap-in-lateral"), 1, "my way"),
+                        own_variant(*built_in_method("fumigant"), 2, "other")};
+    work.own_methods[0].placement.reset();
+    work.own_methods[0].cover = CoverRule::always_open;
+    work.own_methods[1].placements = 2;
+    work.label = test::calm_label(*built_in_method("bait-probe-hole"));
+    work.label.ingredient_words = "zinc phosphide 2 %";
+    work.label.placement_least = Amount{1.0 / 3.0, AmountUnit::tablespoons};
+    work.label.area_most = AreaRate{{1.5, AmountUnit::pounds}, AreaUnit::acre};
+    work.label.season_most = AreaRate{{3.3, AmountUnit::kilograms}, AreaUnit::hectare};
+    work.label.placement_spacing_least = Metres::from_feet(10.0);
+    work.label.treatments_a_season_most = 2;
+    work.label.interval_days_least = 30;
+    work.label.good_until = the_day + std::chrono::days(500);
+    work.licence = told(Licence{LicenceKind::commercial_applicator, "A. Nobody", "17", the_day});
+    work.dose = Amount{4.2, AmountUnit::grams};
+    work.calibration = {{41.5, 42.25}, 20};
+    work.signed_off = {{"well", "own-1", place, "A. Nobody", "asked", the_morning},
+                       {"strychnine", "", {}, "B. Nobody", "told", the_morning}};
+    work.budget = {30, 240.5};
+    return work;
+}
+
+std::string told_problems(const WorkReading& reading) {
+    std::string text;
+    for (const Refusal& problem : reading.problems) text += sentence(problem) + "\n";
+    return text;
+}
+
+TEST(WorkOrderRows, give_back_the_order_they_were_made_of) {
+    EXPECT_TRUE(rows_of({}).empty());
+    EXPECT_EQ(work_order_of({}).work, WorkOrder{});
+    const WorkOrder work = full_order();
+    const WorkReading reading = work_order_of(rows_of(work));
+    EXPECT_EQ(told_problems(reading), "");
+    EXPECT_EQ(reading.work, work);
+    EXPECT_EQ(rows_of(reading.work), rows_of(work));
+    const WorkReading from_lines = work_order_of_lines(lines_of(rows_of(work)), "order.txt");
+    EXPECT_EQ(told_problems(from_lines), "");
+    EXPECT_EQ(from_lines.work, work);
+}
+
+TEST(WorkOrderRows, give_back_every_number_to_the_last_bit) {
+    std::mt19937_64 random(11);
+    std::uniform_real_distribution<double> exponent(-12.0, 12.0);
+    for (int i = 0; i < 500; ++i) {
+        WorkOrder work;
+        work.conditions.soil_temperature_c = {std::pow(10.0, exponent(random)),
+                                              UtcTime(std::chrono::milliseconds(random() % 4000000000000ULL))};
+        work.budget.minutes = -std::pow(10.0, exponent(random));
+        work.label.water_distance = Metres::of(std::pow(10.0, exponent(random)));
+        EXPECT_EQ(work_order_of(rows_of(work)).work, work);
+    }
+}
+
+TEST(WorkOrderRows, come_in_any_order) {
+    const WorkOrder work = full_order();
+    std::vector<WorkRow> rows = rows_of(work);
+    std::mt19937_64 random(1);
+    std::shuffle(rows.begin(), rows.end(), random);
+    EXPECT_EQ(work_order_of(rows).work, work);
+}
+
+TEST(WorkOrderRows, that_cannot_be_read_are_named_and_the_others_are_taken) {
+    const WorkReading reading = work_order_of_lines(
+        "# typed by hand\n"
+        "soil-moisture = soaking\n"
+        "rain-due=no\n"
+        "\n"
+        "weather = fine\n"
+        "label.placement-most = a spoon\n"
+        "label.water-distance = 100 ft\n"
+        "just words\n"
+        "rain-due = yes\n",
+        "conditions.txt", the_morning);
+    EXPECT_EQ(reading.work.conditions.rain_due, told(false));
+    EXPECT_NEAR(reading.work.label.water_distance->value(), 30.48, 1e-12);
+    const std::string problems = told_problems(reading);
+    ASSERT_EQ(reading.problems.size(), 5U) << problems;
+    for (const char* part : {"line 2, soil-moisture: found \"soaking\"", "line 5, weather", "line 6, label.placement-most",
+                             "line 8", "rain-due: found a second row"})
+        EXPECT_NE(problems.find(part), std::string::npos) << part << " in\n" << problems;
+}
+
+TEST(WorkOrderRows, of_a_typed_file_take_the_time_they_were_given) {
+    const WorkReading reading = work_order_of_lines(
+        "frost = not-known\nstock = yes\nwater-days = yes\nwater-days.1 = 2025-04-10 5 -\n", "c", the_morning);
+    EXPECT_EQ(told_problems(reading), "");
+    EXPECT_EQ(reading.work.conditions.frost, (Told<bool>{std::nullopt, the_morning}));
+    EXPECT_EQ(reading.work.conditions.stock.at, the_morning);
+    EXPECT_EQ(reading.work.conditions.stock.value->come, true);
+    EXPECT_EQ(reading.work.conditions.water_days.value->at(0).rain_mm, 5.0);
+}
+
+TEST(WorkOrderRows, hold_no_name_number_or_reason_once_the_private_ones_are_left_out) {
+    std::string left;
+    for (const WorkRow& row : rows_of(full_order()))
+        if (!is_private(row)) left += row.value + "\n";
+    for (const char* secret : {"A. Nobody", "B. Nobody", "17\n", "asked\n", "told\n", "12-3", "second line"})
+        EXPECT_EQ(left.find(secret), std::string::npos) << secret;
+}
+
+TEST(HeldWork, is_equal_by_what_it_holds_and_copies_without_copying) {
+    const HeldWork nothing;
+    EXPECT_TRUE(nothing == HeldWork(WorkOrder{}));
+    EXPECT_EQ(nothing->method, "");
+    const HeldWork full = full_order();
+    EXPECT_FALSE(full == nothing);
+    EXPECT_TRUE(full == HeldWork(full_order()));
+    const HeldWork copy = full;
+    EXPECT_EQ(&*copy, &*full);
+    EXPECT_EQ(*copy, full_order());
+}
+
+TEST(WorkOrder, lets_a_set_be_worked_otherwise_and_takes_that_back) {
+    WorkOrder work;
+    work.method = "paired-traps";
+    const ProbeKey place{ProbeKind::plug_side, "M1", ""};
+    EXPECT_EQ(method_at(work, place), "paired-traps");
+    choose_method(work, place, "fumigant");
+    choose_method(work, place, "trap-in-lateral");
+    EXPECT_EQ(method_at(work, place), "trap-in-lateral");
+    EXPECT_EQ(work.set_methods.size(), 1U);
+    choose_method(work, place, "");
+    EXPECT_EQ(method_at(work, place), "paired-traps");
+    choose_method(work, place, "paired-traps");
+    EXPECT_TRUE(work.set_methods.empty());
+    work.own_methods = {own_variant(*built_in_method("fumigant"), 4, "mine")};
+    EXPECT_EQ(find_method(work, "own-4")->name, "mine");
+    EXPECT_EQ(find_method(work, "own-5"), std::nullopt);
+    EXPECT_EQ(find_method(work, "fumigant")->id, "fumigant");
+}
+
+}  // namespace
+}  // namespace plugside
