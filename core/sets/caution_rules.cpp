@@ -62,6 +62,8 @@ public:
           plan_(plan),
           now_(now),
           checks_(label_checks(survey, work, plan, now, season, LengthUnits::metres)) {
+        for (std::size_t i = 0; i < survey.mounds.size(); ++i)
+            if (!survey.mounds[i].mentions.empty()) noted_.push_back(i);
         const auto& licence = work.licence;
         const auto believed = believed_for(Question::licence);
         if (licence.value && licence.at && now - *licence.at <= *believed) licence_ = licence.value;
@@ -71,7 +73,7 @@ public:
         const ProbeSite& site = plan_.probes.at(plan_.sets.at(set).probe);
         const RuleCase situation{
             survey_, plan_, site, work_.conditions, work_.label, licence_, method(method_id), around(site.system),
-            checks_, now_};
+            checks_, noted_, now_};
         JudgedSet judged;
         judged.set = set;
         judged.method = situation.method ? method_id : std::string();
@@ -110,6 +112,7 @@ private:
     const Plan& plan_;
     UtcTime now_;
     std::vector<LabelCheck> checks_;
+    std::vector<std::size_t> noted_;
     std::optional<Licence> licence_;
     std::map<std::string, std::optional<Method>> methods_;
     std::map<std::size_t, SystemSurroundings> around_;

@@ -3,15 +3,13 @@
 //
 // Texts stand in resources/cautions.en.tsv and cautions.es.tsv (id, weight, sentence, reason, source, tag) and are built into
 // the library.
-// `cautions_for` judges the rules that geometry decides and adds those that hold at every set, whatever is put in the
-// ground. Those of one bait or one gas stand in the table too, for whoever plans with it.
+// `cautions_for` judges those that the map decides and adds those that hold at every set, whatever is put in the ground: the
+// same with every method. What hangs on the method, the conditions and the label is judged by core/sets/caution_rules.h.
 //
-// Distances: a building, a well or a play area counts as near when any run, take-off or plug of the whole inferred system
-// may lie
-//             within 100 ft (30.48 m) of it: federal label text of phosphide burrow fumigants, for buildings; for the others
-//             our assumption. "May": 1.645 standard deviations across the run, 90 of 100 to both sides. A utility, or the
-//             edge of any area, counts as near a probe row within 4.9 m, a handheld's error under open sky (GPS.gov
-//             [memory]).
+// Distances: a building, a well or a play area counts as near when any run, take-off or plug of the whole inferred system may
+//             lie within 100 ft (30.48 m) of it: federal label text of phosphide burrow fumigants, for buildings; for the others
+//             our assumption. "May": with a chance above 1 in 20, see system_reach.h. A utility, or the edge of any area,
+//             counts as near a probe row within 4.9 m, a handheld's error under open sky (GPS.gov [memory]).
 // Notes:      what the walker noted of people, pets, stock or wildlife counts for every set of that mark's system, and for
 //             those within the same 100 ft of the mark: our assumption.
 // Degenerate input: a keep-clear area without area is as far as its edges are; a plan without runs is judged by its plugs.

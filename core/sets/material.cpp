@@ -95,13 +95,14 @@ Standing standing_sets(const Survey& survey, const WorkOrder& work, const Plan& 
         const ProbeSite& site = plan.probes[plan.sets[s].probe];
         ++standing.sets;
         const std::string id = method_at(work, site.key);
-        if (find_method(work, id)) {
-            ++standing.sets_by_method[id];
-        } else {
-            ++standing.without_method;
-        }
+        ++standing.sets_by_method[id];
         standing.holes.add(holes_pushed(site, options.tunnel_diameter));
     }
+    std::erase_if(standing.sets_by_method, [&](const auto& entry) {
+        const bool unknown = !find_method(work, entry.first);
+        if (unknown) standing.without_method += entry.second;
+        return unknown;
+    });
     return standing;
 }
 

@@ -35,9 +35,10 @@ struct RuleCase {
     const Conditions& conditions;
     const LabelLimits& label;
     const std::optional<Licence>& licence;  // as far as it is believed
-    std::optional<Method> method;
+    const std::optional<Method>& method;
     const SystemSurroundings& around;
     const std::vector<LabelCheck>& checks;
+    const std::vector<std::size_t>& noted;  // mounds whose notes speak of people or animals
     UtcTime now;
 
     [[nodiscard]] Ternary sets(Stuff stuff) const { return method ? Ternary(method->stuff == stuff) : std::nullopt; }

@@ -103,7 +103,7 @@ Ruling utility(const RuleCase& situation) {
 }
 
 Ruling noted(const RuleCase& situation, MentionCategory category) {
-    for (std::size_t i = 0; i < situation.survey.mounds.size(); ++i) {
+    for (const std::size_t i : situation.noted) {
         const Mound& mound = situation.survey.mounds[i];
         if (!counts_for(mound, i, situation.plan, situation.site)) continue;
         for (const NoteMention& mention : mound.mentions)
