@@ -15,9 +15,16 @@ namespace plugside {
 
 namespace {
 
+void take_likelier(SystemSurroundings& around, std::size_t area, std::optional<ReachReason> reason) {
+    if (!reason) return;
+    reason->keep_clear = area;
+    const auto [found, is_new] = around.within_100_ft.try_emplace(area, *reason);
+    if (!is_new && reason->chance > found->second.chance) found->second = std::move(*reason);
+}
+
 SystemSurroundings surroundings_of(const Survey& survey, const WorkOrder& work, const Plan& plan, std::size_t system,
                                    UtcTime now) {
-    const SystemReach reach(survey, plan, system);
+    const std::vector<SystemReach> reaches = reaches_of(survey, plan, system);
     const LabelLimits& label = work.label;
     SystemSurroundings around;
     const auto take_least = [](std::optional<Metres>& least, std::optional<Metres> other) {
@@ -27,14 +34,13 @@ SystemSurroundings surroundings_of(const Survey& survey, const WorkOrder& work, 
         const KeepClearArea& area = survey.ground.keep_clear[a];
         const bool building = area.kind == KeepClearKind::building;
         const bool well = area.kind == KeepClearKind::well;
-        if (building || well || area.kind == KeepClearKind::play_area)
-            if (auto reason = reach.why_within(near_the_system, area.area)) {
-                reason->keep_clear = a;
-                around.within_100_ft.emplace(a, std::move(*reason));
-            }
-        if (building && label.building_distance && may_be_lived_in(work.conditions, area.name, now))
-            take_least(around.nearest_building, reach.nearest(area.area));
-        if (well && label.water_distance) take_least(around.nearest_water, reach.nearest(area.area));
+        for (const SystemReach& reach : reaches) {
+            if (building || well || area.kind == KeepClearKind::play_area)
+                take_likelier(around, a, reach.why_within(near_the_system, area.area));
+            if (building && label.building_distance && may_be_lived_in(work.conditions, area.name, now))
+                take_least(around.nearest_building, reach.nearest(area.area));
+            if (well && label.water_distance) take_least(around.nearest_water, reach.nearest(area.area));
+        }
     }
     return around;
 }
@@ -72,7 +78,7 @@ public:
     JudgedSet judged(std::size_t set, const std::string& method_id) {
         const ProbeSite& site = plan_.probes.at(plan_.sets.at(set).probe);
         const RuleCase situation{
-            survey_, plan_, site, work_.conditions, work_.label, licence_, method(method_id), around(site.system),
+            survey_, plan_,  site, work_.conditions, work_.label, licence_, method(method_id), around(site.system),
             checks_, noted_, now_};
         JudgedSet judged;
         judged.set = set;

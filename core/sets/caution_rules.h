@@ -5,8 +5,8 @@
 // Weights:  stop: with this set in it the plan is not to be handed out; hold back: wants a signed reason (work_order.h); mind: shown.
 //           A stop, and a hold-back, that is not known stays open like one that holds until it is answered; a hold-back can be signed all
 //           the same.
-// Geometry: distances to buildings, wells, play areas are from the whole inferred system with its uncertainty (system_reach.h): a chance
-//           above 1 in 20 that a run of it lies within 100 ft (30.48 m). `where` is the part of the system that is the reason.
+// Geometry: distances to buildings, wells, play areas are from the whole inferred system with its uncertainty (system_reach.h), with what may be one
+//           with it: a chance above 1 in 20 that a run of it lies within 100 ft (30.48 m). `where` is the part of the system that is the reason.
 // Not said: that anything is in order. A rule that does not hold says that this one thing does not speak against the set.
 // Cost:     of a plan O(sets x rules + systems x areas x vertices near them).
 #pragma once

@@ -52,12 +52,12 @@ PlannedUse planned_use(const Survey& survey, const WorkOrder& work, const Plan& 
             for (std::size_t j = 0; j < i; ++j)
                 take_least(use.nearest_placements, Metres::of(distance_m(system.places[i], system.places[j])));
         if (!distances) continue;
-        const SystemReach reach(survey, plan, number);
-        for (const KeepClearArea& area : survey.ground.keep_clear) {
-            if (area.kind == KeepClearKind::building && may_be_lived_in(work.conditions, area.name, now))
-                take_least(use.nearest_building, reach.nearest(area.area));
-            if (area.kind == KeepClearKind::well) take_least(use.nearest_water, reach.nearest(area.area));
-        }
+        for (const SystemReach& reach : reaches_of(survey, plan, number))
+            for (const KeepClearArea& area : survey.ground.keep_clear) {
+                if (area.kind == KeepClearKind::building && may_be_lived_in(work.conditions, area.name, now))
+                    take_least(use.nearest_building, reach.nearest(area.area));
+                if (area.kind == KeepClearKind::well) take_least(use.nearest_water, reach.nearest(area.area));
+            }
     }
     return use;
 }

@@ -25,10 +25,18 @@ const std::pair<const std::size_t, ReachReason>* likeliest(const RuleCase& situa
 
 Ruling near_ruling(const RuleCase& situation, const std::pair<const std::size_t, ReachReason>& reason) {
     const KeepClearArea& area = situation.survey.ground.keep_clear[reason.first];
-    const std::string& letter = situation.plan.systems.at(situation.site.system).letter;
+    const auto letter = [&](std::size_t system) {
+        return system < situation.plan.systems.size() ? situation.plan.systems[system].letter : "?";
+    };
+    const std::string chance = std::to_string(reason.second.chance.in_100());
     Ruling ruling = it_holds(
-        Words::tell("System {1} may come within 100 ft (30 m) of {2}, with a chance of {3} in 100 at its likeliest place.",
-                    {letter, name_of(area), std::to_string(reason.second.chance.in_100())}));
+        reason.second.system == situation.site.system
+            ? Words::tell(
+                  "System {1} may come within 100 ft (30 m) of {2}, with a chance of {3} in 100 at its likeliest place.",
+                  {letter(situation.site.system), name_of(area), chance})
+            : Words::tell("Runs of system {4} that may be of system {1} may come within 100 ft (30 m) of {2}: both with a "
+                          "chance of {3} in 100.",
+                          {letter(situation.site.system), name_of(area), chance, letter(reason.second.system)}));
     ruling.where = reason.second;
     return ruling;
 }

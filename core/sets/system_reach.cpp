@@ -1,6 +1,7 @@
 #include "core/sets/system_reach.h"
 
 #include <algorithm>
+#include <boost/math/distributions/normal.hpp>
 #include <cmath>
 #include <limits>
 #include <numbers>
@@ -11,7 +12,7 @@ namespace {
 
 using Piece = SystemReach::Piece;
 
-constexpr double deviations = 1.6448536269514722;  // the normal distribution's 95 % quantile
+constexpr double least_chance = 0.05;  // 1 in 20
 constexpr double infinite = std::numeric_limits<double>::infinity();
 
 // Least distance of two closed segments, metres.
@@ -115,7 +116,7 @@ std::vector<Span> spans_within(const Piece& piece, const Polygon& area, double r
 
 // Standard deviations by which the place would have to be off to lie beyond reach: the less, the likelier it is within.
 double deviations_short(const Piece& piece, double t, double distance_m, double reach_m) {
-    return (distance_m - reach_m) * deviations / std::max(half_at(piece, t), 1e-9);
+    return (distance_m - reach_m) / std::max(piece.from_sd_m + t * (piece.to_sd_m - piece.from_sd_m), 1e-9);
 }
 
 LocalPoint nearest_on(LocalPoint place, LocalPoint a, LocalPoint b) {
@@ -169,29 +170,46 @@ double normal_share_below(double z) { return 0.5 * std::erfc(-z / std::numbers::
 
 }  // namespace
 
-SystemReach::SystemReach(const Survey& survey, const Plan& plan, std::size_t system) {
+SystemReach::SystemReach(std::size_t system, Probability there)
+    : system_(system), there_(there), low_{infinite, infinite}, high_{-infinite, -infinite} {
+    if (there.value() > least_chance)
+        deviations_ = boost::math::quantile(boost::math::normal_distribution<double>(), 1.0 - least_chance / there.value());
+}
+
+SystemReach::SystemReach(const Survey& survey, const Plan& plan, std::size_t system, Probability there)
+    : SystemReach(system, there) {
     for (const MainRun& run : plan.runs) {
         if (run.system != system) continue;
         for (std::size_t i = 1; i < run.line.vertices.size(); ++i)
-            pieces_.push_back({run.line.vertices[i - 1], run.line.vertices[i], deviations * run.sd_m.at(i - 1),
-                               deviations * run.sd_m.at(i)});
+            add(run.line.vertices[i - 1], run.line.vertices[i], run.sd_m.at(i - 1), run.sd_m.at(i));
     }
-    if (system < plan.systems.size())
-        for (const std::size_t mound : plan.systems[system].mounds) {
-            const MoundInPlan& in_plan = plan.mounds.at(mound);
-            const double half = deviations * std::max({in_plan.take_off_sd_along.value(), in_plan.take_off_sd_across.value(),
-                                                       survey.mounds.at(mound).position_sd.value()});
-            pieces_.push_back({survey.mounds[mound].plug, in_plan.take_off, half, half});
-        }
-    low_ = {infinite, infinite};
-    high_ = {-infinite, -infinite};
-    for (const Piece& piece : pieces_)
-        for (const double t : {0.0, 1.0}) {
-            const LocalPoint place = at(piece, t);
-            const double half = half_at(piece, t);
-            low_ = {std::min(low_.east_m, place.east_m - half), std::min(low_.north_m, place.north_m - half)};
-            high_ = {std::max(high_.east_m, place.east_m + half), std::max(high_.north_m, place.north_m + half)};
-        }
+    if (system >= plan.systems.size()) return;
+    for (const std::size_t mound : plan.systems[system].mounds) add_mound(survey, plan, mound);
+}
+
+SystemReach SystemReach::of_mound(const Survey& survey, const Plan& plan, std::size_t mound, Probability there) {
+    SystemReach reach(plan.mounds.at(mound).system.value_or(plan.systems.size()), there);
+    reach.add_mound(survey, plan, mound);
+    return reach;
+}
+
+void SystemReach::add_mound(const Survey& survey, const Plan& plan, std::size_t mound) {
+    const MoundInPlan& in_plan = plan.mounds.at(mound);
+    const double sd = std::max({in_plan.take_off_sd_along.value(), in_plan.take_off_sd_across.value(),
+                                survey.mounds.at(mound).position_sd.value()});
+    add(survey.mounds[mound].plug, in_plan.take_off, sd, sd);
+}
+
+void SystemReach::add(LocalPoint from, LocalPoint to, double from_sd_m, double to_sd_m) {
+    if (there_.value() <= least_chance) return;
+    const Piece piece{from, to, from_sd_m, to_sd_m, deviations_ * from_sd_m, deviations_ * to_sd_m};
+    pieces_.push_back(piece);
+    for (const double t : {0.0, 1.0}) {
+        const LocalPoint place = at(piece, t);
+        const double half = std::max(half_at(piece, t), 0.0);
+        low_ = {std::min(low_.east_m, place.east_m - half), std::min(low_.north_m, place.north_m - half)};
+        high_ = {std::max(high_.east_m, place.east_m + half), std::max(high_.north_m, place.north_m + half)};
+    }
 }
 
 bool SystemReach::apart_from(double reach_m, const Polygon& area) const {
@@ -227,7 +245,8 @@ std::optional<ReachReason> SystemReach::why_within(Metres reach, const Polygon& 
             take_nearest(piece, span, area, reach.value(), reason, so_far);
         }
     if (reason.parts.empty()) return std::nullopt;
-    reason.chance = Probability::of(normal_share_below(-so_far.deviations));
+    reason.system = system_;
+    reason.chance = Probability::of(there_.value() * normal_share_below(-so_far.deviations));
     return reason;
 }
 
@@ -244,6 +263,20 @@ std::optional<Metres> SystemReach::nearest(const Polygon& area) const {
     }
     if (least == infinite) return std::nullopt;
     return Metres::of(std::max(least, 0.0));
+}
+
+std::vector<SystemReach> reaches_of(const Survey& survey, const Plan& plan, std::size_t system) {
+    std::vector<SystemReach> reaches;
+    reaches.emplace_back(survey, plan, system);
+    for (const JoinedSystems& joined : plan.alternatives.joined) {
+        if (joined.one.value() <= least_chance) continue;
+        if (joined.first == system) reaches.emplace_back(survey, plan, joined.second, joined.one);
+        if (joined.second == system) reaches.emplace_back(survey, plan, joined.first, joined.one);
+    }
+    for (const DoubtfulMound& doubtful : plan.alternatives.doubtful)
+        if (doubtful.runner_up == system && doubtful.of_runner_up.value() > least_chance)
+            reaches.push_back(SystemReach::of_mound(survey, plan, doubtful.mound, doubtful.of_runner_up));
+    return reaches;
 }
 
 }  // namespace plugside

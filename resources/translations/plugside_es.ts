@@ -4761,6 +4761,10 @@
         <source>a name, =, and a value</source>
         <translation>un nombre, = y un valor</translation>
     </message>
+    <message>
+        <source>Runs of system {4} that may be of system {1} may come within 100 ft (30 m) of {2}: both with a chance of {3} in 100.</source>
+        <translation>Túneles del sistema {4} que pueden ser del sistema {1} pueden llegar a menos de 100 pies (30 m) de {2}: las dos cosas con una probabilidad de {3} en 100.</translation>
+    </message>
 </context>
 <context>
     <name>plugside::CautionView</name>

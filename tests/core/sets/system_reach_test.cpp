@@ -316,6 +316,52 @@ TEST(SystemReach, counts_a_run_under_a_great_building_far_from_its_walls) {
     EXPECT_FALSE(reach.may_come_within(Metres::of(reach_m), field.building));
 }
 
+// Two chances together: that the systems are one, p, and that the run lies within reach, at least .05 / p. Quantiles of the normal
+// distribution from any table: .90 is 1.28155, .50 is 0.
+TEST(SystemReach, of_a_system_that_may_be_one_with_another_asks_for_one_in_twenty_of_both) {
+    for (const auto& [one, quantile] : {std::pair(0.5, 1.281552), std::pair(0.1, 0.0), std::pair(1.0, ninety_five)}) {
+        const double border = reach_m + quantile * 2.0;
+        const Field within = straight_run(2.0, border - 1e-3);
+        const auto reason = SystemReach(within.survey, within.plan, 0, Probability::of(one))
+                                .why_within(Metres::of(reach_m), within.building);
+        ASSERT_TRUE(reason.has_value()) << one;
+        EXPECT_NEAR(reason->chance.value(), 0.05, 1e-4);
+        const Field beyond = straight_run(2.0, border + 1e-3);
+        EXPECT_FALSE(SystemReach(beyond.survey, beyond.plan, 0, Probability::of(one))
+                         .may_come_within(Metres::of(reach_m), beyond.building));
+    }
+    const Field field = straight_run(2.0, 5.0);
+    EXPECT_FALSE(SystemReach(field.survey, field.plan, 0, Probability::of(0.05))
+                     .may_come_within(Metres::of(reach_m), field.building));
+}
+
+TEST(SystemReach, takes_in_what_may_be_one_animals_with_the_system) {
+    Field field = straight_run(1.0, 20.0);
+    field.plan.systems.push_back({});  // system 1: of no run, far from all
+    field.plan.alternatives.joined.push_back({0, 1, Probability::of(0.3)});
+    const auto near = [&](std::size_t system) {
+        std::vector<std::size_t> through;
+        for (const SystemReach& reach : reaches_of(field.survey, field.plan, system))
+            if (const auto reason = reach.why_within(Metres::of(reach_m), field.building)) through.push_back(reason->system);
+        return through;
+    };
+    EXPECT_EQ(near(0), (std::vector<std::size_t>{0}));
+    EXPECT_EQ(near(1), (std::vector<std::size_t>{0}));
+    field.plan.alternatives.joined[0].one = Probability::of(0.04);
+    EXPECT_TRUE(near(1).empty());
+    field.plan.alternatives.joined.clear();
+    // a mound of system 0 that may be of system 1
+    field.survey.mounds.push_back({});
+    field.survey.mounds[0].plug = {0, 5};
+    MoundInPlan in_plan;
+    in_plan.system = 0;
+    in_plan.take_off = {0, 5.3};
+    field.plan.mounds.push_back(in_plan);
+    EXPECT_TRUE(near(1).empty());
+    field.plan.alternatives.doubtful.push_back({0, 0, Probability::of(0.4), 1, Probability::of(0.35)});
+    EXPECT_EQ(near(1), (std::vector<std::size_t>{0}));
+}
+
 TEST(SystemReach, of_nothing_or_to_nothing_comes_near_nothing) {
     const Field field = straight_run(1.0, 20.0);
     const SystemReach none(field.survey, field.plan, 3);
