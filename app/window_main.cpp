@@ -27,6 +27,10 @@ int main(int argc, char** argv) {
         QStringLiteral("language"),
         QCoreApplication::translate("Call", "en or es; else as chosen before, else the system's"), QStringLiteral("code"));
     call.addOption(language);
+    const QCommandLineOption sample(
+        QStringLiteral("sample"),
+        QCoreApplication::translate("Call", "show the job on a sample field; nothing of it is kept"));
+    call.addOption(sample);
     call.process(program);
     const auto told = plugside::language_from_code(call.value(language));
     const auto chosen = plugside::language_from_code(QSettings().value(QStringLiteral("language")).toString());
@@ -35,6 +39,6 @@ int main(int argc, char** argv) {
     window.show();
     plugside::FieldSession::Files files;
     for (const QString& name : call.positionalArguments()) files.emplace_back(QFile::encodeName(name).toStdString());
-    window.open_files(files);
+    window.begin(files, call.isSet(sample));
     return QApplication::exec();
 }

@@ -1,8 +1,10 @@
 #!/bin/bash
-# Records a session in the window as pictures, under a display of its own and by keyboard alone:
+# Records a session in the window as pictures, under a display of its own and by keyboard alone but where said:
 #   screenshots.sh [OUT [LANGUAGE]]   open, systems, decide five sets, undo two, hand out, at 1280x800 and 1920x1080, into OUT
 #                             (.build/pictures unless told), in English or, by LANGUAGE es, in Spanish; and a walk in files of
 #                             six kinds, with the questions they ask
+#   screenshots.sh --newcomer [OUT [LANGUAGE]]   the first start with its walk-through, and what a new user does by mouse: a boundary over
+#                             the sample's picture, two corrections, a fan turned, sets kept; and a receiver followed
 #   screenshots.sh --readme   only the README's picture, resources/pictures/window.png
 # Needs a built program: PLUGSIDE=path/to/plugside, else .build/release or .build/start is used.
 set -euo pipefail
@@ -18,18 +20,25 @@ if [[ -z $program ]]; then
     exit 2
 fi
 
+newcomer=""
+if [[ ${1:-} == --newcomer ]]; then
+    newcomer=yes
+    shift
+fi
 language="${2:-en}"
 scratch="$(mktemp -d)"
 trap 'rm -rf "$scratch"' EXIT
-mkdir "$scratch/walk" "$scratch/messy"
+mkdir "$scratch/walk" "$scratch/messy" "$scratch/none" "$scratch/pictured"
 cp "$sample/walk.gpx" "$sample/ground.gpkg" "$scratch/walk/"
 
-# session WIDTH HEIGHT OUT STEPS...: a step is "name: key key key"; its picture is OUT/name.png
+# session WIDTH HEIGHT OUT STEPS...: a step is "name: key key key"; its picture is OUT/name.png. Beside keys: at:X,Y a click,
+# twice:X,Y a double click, drag:X,Y,X,Y, wait:SECONDS
 cat > "$scratch/session.sh" <<'SESSION'
 set -euo pipefail
 program="$1"; width="$2"; height="$3"; out="$4"; folder="$5"; language="$6"
 shift 6
-export XDG_CONFIG_HOME="$folder.settings-$width" XDG_RUNTIME_DIR="${folder%/*}"
+export XDG_CONFIG_HOME="$folder.settings-$width" XDG_DATA_HOME="$folder.data" XDG_RUNTIME_DIR="${folder%/*}"
+shopt -s nullglob
 "$program" --language "$language" "$folder"/* &
 window_process=$!
 trap 'kill "$window_process" 2>/dev/null || true' EXIT
@@ -54,6 +63,16 @@ for step in "$@"; do
             xdotool windowfocus "$(xdotool search --onlyvisible --pid "$window_process" --name 'Hand out|Entregar' | tail -1)"
         elif [[ $key == window ]]; then
             xdotool windowfocus "$window"
+        elif [[ $key == *:* ]]; then
+            IFS=, read -r x y x_to y_to <<< "${key#*:}"
+            case "${key%%:*}" in
+                at) xdotool mousemove "$x" "$y" sleep 0.1 click 1 sleep 0.4 ;;
+                twice) xdotool mousemove "$x" "$y" sleep 0.1 click --repeat 2 --delay 60 1 ;;
+                drag) xdotool mousemove "$x" "$y" mousedown 1 sleep 0.1 mousemove "$(((x + x_to) / 2))" "$(((y + y_to) / 2))" sleep 0.1 \
+                    mousemove "$x_to" "$y_to" sleep 0.2 mouseup 1 ;;
+                wait) sleep "$x" ;;
+                *) echo "No act: $key" >&2; exit 1 ;;
+            esac
         else
             xdotool key "$key"
         fi
@@ -83,6 +102,34 @@ if [[ ${1:-} == --readme ]]; then
 fi
 
 out="${1:-$root/.build/pictures}"
+
+if [[ -n $newcomer ]]; then
+    echo "The first start, by keys"
+    record "$scratch/none" 1280 800 "$out/first-start" \
+        "01-look: wait:6" \
+        "02-draw: a 2" \
+        "03-drawing: d space Right Right Right Right Down Down space Right Right" \
+        "04-correct: Return wait:5 3 l" \
+        "05-decide: y wait:5 4" \
+        "06-hand-out: k wait:5" \
+        "07-dialog: ctrl+s dialog" \
+        "08-over: Escape window" \
+        "09-sunlight: ctrl+l shift+F2 shift+F2" \
+        "10-left: Escape"
+    cp "$sample/walk.gpx" "$sample/imagery.tif" "$scratch/pictured/"
+    echo "A new user, by mouse"
+    record "$scratch/pictured" 1280 800 "$out/newcomer" \
+        "01-opened: wait:4" \
+        "02-drawing: 2 b at:330,330 at:420,240 at:560,215 at:700,225 at:820,300 at:830,560 at:700,640" \
+        "03-boundary: at:360,600 twice:360,600" \
+        "03-about-the-walk: ctrl+z w" \
+        "04-corrections: Return wait:5 3 l t" \
+        "05-told: Return" \
+        "06-fan-turned: wait:5 ctrl+shift+Right" \
+        "07-sets: wait:5 4 k k k d k"
+    exit 0
+fi
+
 for size in "1280 800" "1920 1080"; do
     read -r width height <<< "$size"
     echo "A session at ${width}x${height}"

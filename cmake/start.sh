@@ -1,5 +1,5 @@
 #!/bin/bash
-# From a fresh clone to the window on the sample walk: installs what is missing, builds a release, opens the window.
+# From a fresh clone to the window on the sample field: installs what is missing, builds a release, opens the window.
 # Without a display it plans the sample with the batch program instead and says where the plan lies.
 # Safe to run again at any time; then it only starts.
 set -euo pipefail
@@ -18,8 +18,8 @@ echo "Building (the first time takes some minutes)"
 cmake --build "$build" --target plugside plugside-batch
 
 if [[ -n ${DISPLAY:-} || -n ${WAYLAND_DISPLAY:-} ]]; then
-    echo "Opening the window on sample-projects/creek-meadow"
-    exec "$build/plugside" "$sample/walk.gpx" "$sample/ground.gpkg"
+    echo "Opening the window on the sample field, with the job shown on it in five steps"
+    exec "$build/plugside" --sample
 fi
 
 out="$root/.build/sample-plan"

@@ -71,8 +71,8 @@ void MapView::follow_marks() { marks_.follow(session_.field(), shown_.other_digg
 void MapView::fit() {
     const auto field = session_.field();
     fitted_ = true;
-    look(ViewTransform::fitting(field ? ground_box(*field) : GroundBox{}, QSizeF(size()), fit_margin_px,
-                                view_.up_degrees()));
+    look(
+        ViewTransform::fitting(field ? ground_box(*field) : GroundBox{}, QSizeF(size()), fit_margin_px, view_.up_degrees()));
 }
 
 void MapView::look(const ViewTransform& view) {
@@ -102,7 +102,7 @@ void MapView::turn_to_the_walk() {
     if (view_.up_degrees() == 0.0) {
         const bool picked = choices_.mound() && *choices_.mound() < field->survey.mounds.size();
         up = track_direction(field->survey.walks, picked ? field->survey.mounds[*choices_.mound()].plug
-                                                           : view_.to_local(view_.screen().center()));
+                                                         : view_.to_local(view_.screen().center()));
         if (!up) return;
     }
     const ViewTransform turned = view_.turned_to(up ? up->degrees() : 0.0);
@@ -158,7 +158,8 @@ void MapView::go_near_the_set() {
     const auto set = set_at(*plan, *choices_.set());
     if (!set || view_.pixels_per_metre() >= near_scale) return;
     fitted_ = false;
-    look({ladder_middle(field->survey, plan->probes.at(plan->sets[*set].probe)), near_scale, view_.size(), view_.up_degrees()});
+    look({ladder_middle(field->survey, plan->probes.at(plan->sets[*set].probe)), near_scale, view_.size(),
+          view_.up_degrees()});
 }
 
 std::optional<std::size_t> MapView::mark_at(QPointF pixel) const {
@@ -213,6 +214,11 @@ void MapView::magnify(bool on) {
     update();
 }
 
+void MapView::pick_in_the_middle() {
+    if (const auto mark = nearest_mark(view_.to_local(view_.screen().center()), view_.ground_length(width())))
+        show_mark(*mark);
+}
+
 void MapView::step_mark(int by) {
     const auto field = session_.field();
     if (!field || field->survey.mounds.empty()) return;
@@ -227,11 +233,18 @@ void MapView::step_towards(QPointF way) {
     const auto marks = marks_.marks();
     if (!field || !marks) return;
     const bool picked = choices_.mound() && *choices_.mound() < field->survey.mounds.size();
-    const LocalPoint from =
-        picked ? field->survey.mounds[*choices_.mound()].plug : view_.to_local(view_.screen().center());
+    const LocalPoint from = picked ? field->survey.mounds[*choices_.mound()].plug : view_.to_local(view_.screen().center());
     const LocalVector ahead = view_.to_local(way) - view_.to_local({0.0, 0.0});
     const auto next = marks->nearest_towards(from, ahead, view_.ground_length(2.0 * std::max(width(), height())));
     if (next) show_mark(*next);
+}
+
+void MapView::stand(const std::optional<Standing>& standing, bool in_the_middle) {
+    standing_ = standing;
+    update();
+    if (!standing_ || !in_the_middle || standing_->age == Standing::Age::past || dragging_ || tool_holds_) return;
+    fitted_ = false;
+    look(view_.centred_on(standing_->at));
 }
 
 void MapView::use_tool(MapTool* tool) {
@@ -318,10 +331,7 @@ void MapView::keyPressEvent(QKeyEvent* event) {
         case Qt::Key_Down: pan = {0.0, -key_pan_px}; break;
         case Qt::Key_BracketRight: step_mark(1); return;
         case Qt::Key_BracketLeft: step_mark(-1); return;
-        case Qt::Key_Space:
-            if (const auto mark = nearest_mark(view_.to_local(view_.screen().center()), view_.ground_length(width())))
-                show_mark(*mark);
-            return;
+        case Qt::Key_Space: pick_in_the_middle(); return;
         default: QWidget::keyPressEvent(event); return;
     }
     if (to_a_mark) {

@@ -12,6 +12,7 @@
 #include "app/canvas/map_cache.h"
 #include "app/canvas/map_tool.h"
 #include "app/canvas/mark_index.h"
+#include "app/canvas/standing_mark.h"
 #include "app/session/choices.h"
 #include "app/session/field_session.h"
 #include "app/session/imagery.h"
@@ -37,6 +38,9 @@ public:
     // What the hand does in the step at hand; null: looking and picking only. Not owned.
     void use_tool(MapTool* tool);
     [[nodiscard]] MapTool* tool() { return tool_; }
+    // Where one stands, as a receiver tells it; kept in the middle, the map goes along with every new place.
+    void stand(const std::optional<Standing>& standing, bool in_the_middle);
+    [[nodiscard]] const std::optional<Standing>& standing() const { return standing_; }
     // The plug nearest to a place, where one is within reach.
     [[nodiscard]] std::optional<LocalPoint> plug_near(LocalPoint to, Metres reach) const;
     // A round glass about the cursor in which the ground is five times as large.
@@ -44,6 +48,8 @@ public:
     void magnify(bool on);
 
 public Q_SLOTS:
+    // The mark nearest to the middle of the view, as Space does.
+    void pick_in_the_middle();
     // Picks what a click there means.
     void pick_at(QPointF pixel);
     void fit();
@@ -106,6 +112,7 @@ private:
     MapTool* tool_ = nullptr;
     bool tool_holds_ = false;  // a drag of the tool's own
     std::optional<std::size_t> hovered_;
+    std::optional<Standing> standing_;
 };
 
 // The first set of the plan at that probe site.

@@ -47,6 +47,7 @@ void MapView::paintEvent(QPaintEvent*) {
     } else {
         draw_picture(painter);
         draw_picks(painter);
+        if (standing_) draw_standing(painter, *standing_, view_, style);
         if (tool_ != nullptr) tool_->paint(painter, style, view_);
         draw_scale_bar(painter, view_, style, choices_.units());
         draw_north_arrow(painter, view_, style);

@@ -1,6 +1,7 @@
 #include "app/drawing/ground_pen.h"
 
 #include <algorithm>
+#include <utility>
 
 #include "core/words/words.h"
 
@@ -106,6 +107,12 @@ bool GroundPen::press() {
 
 void GroundPen::take_corner_back() {
     if (!corners_.empty()) corners_.pop_back();
+}
+
+void GroundPen::lay(std::vector<LocalPoint> corners) {
+    corners_ = std::move(corners);
+    tip_.reset();
+    snapped_ = closes_ = false;
 }
 
 bool GroundPen::leg(const Leg& leg) {

@@ -42,6 +42,8 @@ public:
     // Puts a corner at the tip. True where this ends the stroke: one place was all, or the area is closed.
     bool press();
     void take_corner_back();
+    // Corners all at once, in place of those there are.
+    void lay(std::vector<LocalPoint> corners);
     // Puts a corner at the end of a leg from the last corner; false without a corner to start from.
     bool leg(const Leg& leg);
     [[nodiscard]] PenReading reading() const;

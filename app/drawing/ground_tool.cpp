@@ -4,6 +4,7 @@
 #include <utility>
 
 #include "app/canvas/map_layers.h"
+#include "core/survey/walk_outline.h"
 
 namespace plugside {
 
@@ -262,32 +263,75 @@ void GroundTool::move_tip(QPointF by, const ViewTransform& view) {
         view);
 }
 
-bool GroundTool::key(const QKeyEvent& event, const ViewTransform& view) {
+void GroundTool::go_about_the_walk() {
+    const auto field = session_.field();
+    if (!field) return;
+    const auto corners = walk_outline(field->survey);
+    if (corners.empty()) {
+        Q_EMIT said(tr("Nothing was walked that an outline could go about."));
+        return;
+    }
+    if (!pen_.stroke() || !pen_.encloses()) take(Stroke::boundary);
+    pen_.lay(corners);
+    Q_EMIT changed();
+}
+
+bool GroundTool::step_corner(int by) {
+    const std::size_t count = corners_of(ground(), *picked_, corner_ ? corner_->ring : 0).size();
+    if (count == 0) return false;
+    if (!corner_)
+        corner_ = GroundCorner{*picked_, 0, by > 0 ? 0 : count - 1};
+    else
+        corner_->corner = (corner_->corner + (by > 0 ? 1 : count - 1)) % count;
+    Q_EMIT changed();
+    return true;
+}
+
+bool GroundTool::move_picked_corner(QPointF by, const ViewTransform& view) {
+    if (!corner_) return false;
+    const GroundCorner corner = *corner_;
+    const auto corners = corners_of(ground(), corner.shape, corner.ring);
+    if (corner.corner >= corners.size()) return false;
+    const LocalPoint to = view.to_local(view.to_screen(corners[corner.corner]) + by);
+    if (commit(corner_moved(ground(), corner, to), tr("move a corner"))) corner_ = corner;
+    Q_EMIT changed();
+    return true;
+}
+
+bool GroundTool::key_with_pen(const QKeyEvent& event, const ViewTransform& view) {
     const double step = event.modifiers().testFlag(Qt::ShiftModifier) ? 1.0 : 8.0;
-    if (pen_.stroke()) {
-        switch (event.key()) {
-            case Qt::Key_Left: move_tip({-step, 0.0}, view); return true;
-            case Qt::Key_Right: move_tip({step, 0.0}, view); return true;
-            case Qt::Key_Up: move_tip({0.0, -step}, view); return true;
-            case Qt::Key_Down: move_tip({0.0, step}, view); return true;
-            case Qt::Key_Space: press_pen(view); return true;
-            case Qt::Key_Return:
-            case Qt::Key_Enter: finish(); return true;
-            case Qt::Key_Backspace: take_corner_back(); return true;
-            case Qt::Key_Escape: put_down(); return true;
-            default: return false;
-        }
+    switch (event.key()) {
+        case Qt::Key_Left: move_tip({-step, 0.0}, view); return true;
+        case Qt::Key_Right: move_tip({step, 0.0}, view); return true;
+        case Qt::Key_Up: move_tip({0.0, -step}, view); return true;
+        case Qt::Key_Down: move_tip({0.0, step}, view); return true;
+        case Qt::Key_Space: press_pen(view); return true;
+        case Qt::Key_Return:
+        case Qt::Key_Enter: finish(); return true;
+        case Qt::Key_Backspace: take_corner_back(); return true;
+        case Qt::Key_Escape: put_down(); return true;
+        default: return false;
     }
-    if (event.key() == Qt::Key_Delete && (picked_ || corner_)) {
-        remove_picked();
-        return true;
+}
+
+bool GroundTool::key(const QKeyEvent& event, const ViewTransform& view) {
+    if (pen_.stroke()) return key_with_pen(event, view);
+    if (!picked_) return false;
+    const double step = event.modifiers().testFlag(Qt::ShiftModifier) ? 1.0 : 8.0;
+    switch (event.key()) {
+        case Qt::Key_BracketRight: return step_corner(1);
+        case Qt::Key_BracketLeft: return step_corner(-1);
+        case Qt::Key_Left: return move_picked_corner({-step, 0.0}, view);
+        case Qt::Key_Right: return move_picked_corner({step, 0.0}, view);
+        case Qt::Key_Up: return move_picked_corner({0.0, -step}, view);
+        case Qt::Key_Down: return move_picked_corner({0.0, step}, view);
+        case Qt::Key_Delete: remove_picked(); return true;
+        case Qt::Key_Escape:
+            joining_ = false;
+            pick(std::nullopt);
+            return true;
+        default: return false;
     }
-    if (event.key() == Qt::Key_Escape && picked_) {
-        joining_ = false;
-        pick(std::nullopt);
-        return true;
-    }
-    return false;
 }
 
 void GroundTool::paint(QPainter& painter, const MapStyle& style, const ViewTransform& view) const {

@@ -5,6 +5,9 @@
 //        corner.
 // Without: a click picks a shape; a corner of the picked shape can be dragged, an edge gets a new corner where it is dragged from;
 //        Delete removes the picked corner, or the shape where none is picked.
+// About the walk: corners about all that was walked (walk_outline.h), as a beginning: Enter takes them, Backspace the last one back.
+//        A pen for another area stays in hand; else it is the boundary's.
+// Corners by keys, of the picked shape: [ and ] go from one to the next, arrows move it by 8 pixels (with Shift by 1).
 // Joining: after join_with_next the next shape clicked is joined to the picked one.
 // Every act is one step of the history. What cannot be done is said in a sentence (said).
 // Snaps within 10 pixels to corners and edges of what is there.
@@ -34,6 +37,7 @@ public:
 
     void take(Stroke stroke);
     void put_down();
+    void go_about_the_walk();
     void finish();
     void take_corner_back();
     void pick(std::optional<GroundShape> shape);
@@ -62,6 +66,9 @@ private:
     bool commit(EditedGround edited, const QString& words);
     void press_pen(const ViewTransform& view);
     void move_tip(QPointF by, const ViewTransform& view);
+    bool step_corner(int by);
+    bool move_picked_corner(QPointF by, const ViewTransform& view);
+    bool key_with_pen(const QKeyEvent& event, const ViewTransform& view);
 
     FieldSession& session_;
     Choices& choices_;

@@ -35,9 +35,13 @@ const Mound* mark_under(const Survey& survey, LocalPoint at, Metres reach) {
 
 QString saying_help(Saying saying) {
     switch (saying) {
-        case Saying::one_animal: return SystemsTool::tr("Click another mark of the same animal.");
-        case Saying::two_animals: return SystemsTool::tr("Click the mark that is another animal's.");
-        case Saying::run_here: return SystemsTool::tr("Click the mark that a run joins this one to.");
+        case Saying::one_animal:
+            return SystemsTool::tr("Click another mark of the same animal, or press Enter for the one that is ringed.");
+        case Saying::two_animals:
+            return SystemsTool::tr("Click the mark that is another animal's, or press Enter for the one that is ringed.");
+        case Saying::run_here:
+            return SystemsTool::tr(
+                "Click the mark that a run joins this one to, or press Enter for the one that is ringed.");
         case Saying::no_run: return SystemsTool::tr("Draw the line that no run crosses; double click or Enter ends it.");
         case Saying::aside: return SystemsTool::tr("Draw about the marks to set aside; double click or Enter ends it.");
         default: return {};
@@ -153,10 +157,45 @@ bool SystemsTool::turn_fan(const QString& text) {
     return true;
 }
 
+void SystemsTool::turn_fan_by(double degrees) {
+    const Mound* mound = picked();
+    if (mound == nullptr || !mound->fan) {
+        Q_EMIT said(tr("Pick a mark with a fan first."));
+        return;
+    }
+    Mend fan;
+    fan.kind = MendKind::fan;
+    fan.fan = mound->fan->turned(degrees);
+    mend_picked(fan, tr("turn the fan of %1").arg(QString::fromStdString(mound->name)));
+}
+
+const Mound* SystemsTool::likely_other() const {
+    const auto field = session_.field();
+    const auto plan = session_.plan();
+    if (!field || !saying_ || is_drawn(*saying_)) return nullptr;
+    const auto& mounds = field->survey.mounds;
+    const auto first = std::find_if(mounds.begin(), mounds.end(), [&](const Mound& one) { return one.name == first_; });
+    if (first == mounds.end()) return nullptr;
+    const bool planned = plan && plan->mounds.size() == mounds.size();
+    const auto system_of = [&](std::size_t mound) {
+        return planned ? plan->mounds[mound].system : std::optional<std::size_t>();
+    };
+    const auto its_system = system_of(static_cast<std::size_t>(first - mounds.begin()));
+    const Mound* best = nullptr;
+    for (std::size_t i = 0; i < mounds.size(); ++i) {
+        const bool same = system_of(i) == its_system;
+        if (&mounds[i] == &*first || !is_gopher_sign(mounds[i].kind) || (planned && !system_of(i))) continue;
+        if ((*saying_ == Saying::one_animal && planned && same) || (*saying_ == Saying::two_animals && planned && !same))
+            continue;
+        if (best == nullptr || distance_m(mounds[i].plug, first->plug) < distance_m(best->plug, first->plug))
+            best = &mounds[i];
+    }
+    return best;
+}
+
 QPointF SystemsTool::fan_handle(const Mound& mound, const ViewTransform& view) const {
-    const LocalVector out = mound.fan->unit();
-    const double reach = mound_reach_px(view.pixels_per_metre()) + 8.0;
-    return view.to_screen(mound.plug) + QPointF(out.east_m, -out.north_m) * reach;
+    const Metres reach = view.ground_length(mound_reach_px(view.pixels_per_metre()) + 8.0);
+    return view.to_screen(mound.plug + mound.fan->unit() * reach.value());
 }
 
 bool SystemsTool::grabs(QPointF pixel, const ViewTransform& view) {
@@ -239,11 +278,16 @@ bool SystemsTool::click(QPointF pixel, const ViewTransform& view, Qt::KeyboardMo
         Q_EMIT changed();
         return true;
     }
-    say_with(mark_under(field->survey, view.to_local(pixel), view.ground_length(pick_px)));
+    const Mound* clicked = mark_under(field->survey, view.to_local(pixel), view.ground_length(pick_px));
+    if (clicked == nullptr || clicked->name == first_)
+        Q_EMIT said(saying_help(*saying_));
+    else
+        say_with(clicked);
     return true;
 }
 
 void SystemsTool::say_with(const Mound* second) {
+    if (second != nullptr && second->name == first_) second = likely_other();
     if (second == nullptr || second->name == first_)
         Q_EMIT said(saying_help(*saying_));
     else
@@ -308,6 +352,13 @@ void SystemsTool::paint(QPainter& painter, const MapStyle& style, const ViewTran
             painter.drawEllipse(fan_handle(*mound, view), 4.5, 4.5);
         }
         if (moved_ && hold_ == Hold::plug) painter.drawEllipse(view.to_screen(mound->plug), 5.0, 5.0);
+    }
+    if (const Mound* other = mound == nullptr || mound->name != first_ ? nullptr : likely_other()) {
+        const double ring = std::max(mound_reach_px(view.pixels_per_metre()), 10.0) + 4.0;
+        painter.setBrush(Qt::NoBrush);
+        painter.setPen(QPen(style.act, 2.2 * style.line_factor, Qt::DashLine));
+        painter.drawLine(view.to_screen(mound->plug), view.to_screen(other->plug));
+        painter.drawEllipse(view.to_screen(other->plug), ring, ring);
     }
     if (!pen_.stroke()) return;
     QPolygonF line;

@@ -2,7 +2,8 @@
 // hand.
 //
 // With a mark picked: say(one_animal | two_animals | run_here) and the next mark clicked is the other one; not_a_gopher and older are
-//        said at once. By keys alone: another mark is picked with [ and ], then Enter. The picked mark's fan has a handle at its far edge: dragged, it turns the fan; the plug dragged moves the mark.
+//        said at once. By keys alone: Enter takes the likely other mark, which is ringed (the nearest of another system for one animal, of
+//        the same for two, any for a run), or another that is picked with [ and ]. Ctrl with left and right turns the fan (turn_fan_by). The picked mark's fan has a handle at its far edge: dragged, it turns the fan; the plug dragged moves the mark.
 // Without: no_run is a line drawn with the pen (as GroundTool's: click, click, double click or Enter); aside an area whose marks are set
 //        aside.
 // While the hand is on the mouse, what would change is shown by a NearbyPreview; what it lets go of is one step of the history.
@@ -37,6 +38,7 @@ public:
     void take_corner_back();
     // The picked mark's fan, in degrees from true north as typed; false, and a sentence, where it is no bearing.
     bool turn_fan(const QString& text);
+    void turn_fan_by(double degrees);
 
     bool grabs(QPointF pixel, const ViewTransform& view) override;
     void drag(QPointF pixel, const ViewTransform& view) override;
@@ -55,6 +57,7 @@ private:
     enum class Hold { nothing, fan, plug };
     [[nodiscard]] const Mound* picked() const;
     void say_with(const Mound* second);
+    [[nodiscard]] const Mound* likely_other() const;
     void say_of_two(const std::string& first, const std::string& second);
     void keep(KnownFact fact);
     void mend_picked(Mend mend, const QString& words);

@@ -130,6 +130,23 @@ void FieldSession::resume(FieldSurvey field, std::vector<Files> steps, const Fil
     take(std::move(field), files, std::move(steps), History::resume);
 }
 
+void FieldSession::close() {
+    for (BackgroundWork* work : {&looking_back_, &planning_, &judging_, &file_work_}) work->stop();
+    ++opening_;
+    field_.reset();
+    plan_.reset();
+    not_seen_.reset();
+    looked_back_on_.reset();
+    findings_.reset();
+    answered_.clear();
+    letters_.clear();
+    files_.clear();
+    steps_.clear();
+    told_ = {};
+    waits_from_before_ = false;
+    history_.clear();
+}
+
 void FieldSession::look_into_files(BackgroundWork::WorkInStages look) {
     if (may_start_on_files()) file_work_.start_in_stages(std::move(look));
 }

@@ -77,6 +77,8 @@ public:
     void look_into_files(BackgroundWork::WorkInStages look);
     // Goes on with a field as a project has it. The history begins empty.
     void resume(FieldSurvey field, std::vector<Files> steps, const FileChoices& told, bool not_handed_out);
+    // No field, as before the first one. Nothing is told of it: who shows the field is made anew.
+    void close();
     // Whether another field may take this one's place now: nothing is being handed out, and what is being read is given up.
     [[nodiscard]] bool make_way();
     // Takes a field that was read already. The history is kept where the decisions are: it names sets by their marks. `resume`: it

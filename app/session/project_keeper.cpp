@@ -111,6 +111,11 @@ Project ProjectKeeper::snapshot() const {
 
 void ProjectKeeper::follow_field() {
     if (resuming_ || !session_.field()) return;
+    if (passing_ && passing_(session_.files())) {
+        leave(std::exchange(at_hand_, nullptr), false);
+        Q_EMIT changed();
+        return;
+    }
     if (!at_hand_ || field_kept_ != session_.opening()) {
         leave(std::exchange(at_hand_, nullptr), false);
         at_hand_ = std::make_shared<Kept>();

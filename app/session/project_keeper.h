@@ -10,12 +10,14 @@
 // Failure:  told once by `refused`; the change stays in memory, with what comes after it, and is tried again every few seconds and
 //           with every later act. `why_not` says what stands against it.
 // open:     what cannot be opened is refused, and the field at hand stays.
+// Passing:  a field read from files of which `set_passing` says so (the sample) is looked at only: no project is made of it.
 // Destruction waits until what was handed to the writer is written or has failed.
 #pragma once
 
 #include <QObject>
 #include <QString>
 #include <filesystem>
+#include <functional>
 #include <memory>
 #include <optional>
 
@@ -43,6 +45,8 @@ public:
     // Waits for the writer, for at most `most`: whether the file then holds everything.
     bool settle(std::chrono::milliseconds most = std::chrono::seconds(3));
 
+    using Passing = std::function<bool(const FieldSession::Files&)>;
+    void set_passing(Passing passing) { passing_ = std::move(passing); }
     void try_again();
     void open(const std::filesystem::path& project);
     void keep_as(const std::filesystem::path& project);
@@ -75,6 +79,7 @@ private:
     std::uint64_t field_kept_ = 0;  // FieldSession::opening of the field at hand
     bool opening_ = false;
     bool resuming_ = false;
+    Passing passing_;
     OrderedWork writer_;  // last: it ends before what its work speaks to goes
 };
 

@@ -150,6 +150,11 @@ void GroundPage::build_pens() {
         pen_keys_.push_back(key);
         grid->addWidget(key, static_cast<int>(i / 3), static_cast<int>(i % 3));
     }
+    auto* about = new KeyButton(tr("about walk"), tr("W"), choices_, pens_);
+    about->setToolTip(
+        tr("Corners about all that was walked, to begin a boundary with: Enter takes them, then they can be moved."));
+    connect(about, &QPushButton::clicked, &tool_, &GroundTool::go_about_the_walk);
+    grid->addWidget(about, static_cast<int>(strokes.size() / 3), static_cast<int>(strokes.size() % 3));
 }
 
 void GroundPage::build_picked() {

@@ -13,6 +13,7 @@ class KeyButton : public QPushButton {
 public:
     KeyButton(const QString& word, const QString& key, Choices& choices, QWidget* parent = nullptr);
     [[nodiscard]] QSize sizeHint() const override { return {96, 48}; }
+    [[nodiscard]] const QString& key() const { return key_; }
     void set_in_force(bool in_force);
 
 protected:

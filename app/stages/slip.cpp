@@ -50,6 +50,8 @@ Slip::Slip(FieldSession& session, Choices& choices, GroundTool& drawing, Systems
 
 void Slip::put_below(QWidget* widget) { layout()->addWidget(widget); }
 
+void Slip::put_above(QWidget* widget) { static_cast<QVBoxLayout*>(layout())->insertWidget(0, widget); }
+
 void Slip::show_step() { pages_->setCurrentIndex(static_cast<int>(choices_.step())); }
 
 void Slip::say(const QString& sentence, Weight weight) {

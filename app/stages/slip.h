@@ -27,8 +27,9 @@ public:
     void put_notice_away();
     [[nodiscard]] QString notice() const;
     [[nodiscard]] SetsPage& sets() { return *sets_; }
-    // Something that every step has, under its page.
+    // Something that every step has, under its page; and over it.
     void put_below(QWidget* widget);
+    void put_above(QWidget* widget);
     [[nodiscard]] WalkPage& walk() { return *walk_; }
     [[nodiscard]] GroundPage& ground() { return *ground_; }
     [[nodiscard]] SystemsPage& systems() { return *systems_; }

@@ -24,6 +24,7 @@ public:
     SystemsPage(FieldSession& session, Choices& choices, SystemsTool& tool, QWidget* parent = nullptr);
     [[nodiscard]] CorrectionsView& corrections() { return *corrections_; }
     [[nodiscard]] bool correcting() const { return correcting_; }
+    [[nodiscard]] QPushButton* corrections_key() { return corrections_key_; }
     // The animals, or what a person knows better.
     void show_corrections(bool on);
 

@@ -15,6 +15,7 @@ QFrame#slip { background: {slip}; border: 1px solid {hairline}; border-radius: 9
 QFrame#slip QWidget { background: transparent; }
 QFrame#notice { background: {slip}; border: 1px solid {ink}; border-radius: 7px; }
 QFrame#notice[weight="stop"] { background: {stop_ground}; border: 1px solid {stop_ink}; }
+QFrame#walk_through { background: {slip}; border: 2px solid {act}; border-radius: 9px; }
 QFrame#working { background: {slip}; border: 1px solid {act}; border-radius: 8px; }
 QFrame#keys { background: {slip}; border: 2px solid {ink}; border-radius: 10px; }
 QFrame#reading_sheet { background: {slip}; border: none; border-left: 1px solid {hairline}; }

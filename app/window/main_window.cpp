@@ -93,6 +93,8 @@ void MainWindow::make_parts() {
     bind_reading();
     bind_imagery();
     bind_projects();
+    bind_sample();
+    bind_positions();
     dress();
     name_window();
 }
@@ -106,7 +108,8 @@ MainWindow::~MainWindow() {
 
 void MainWindow::let_go_of_parts() {
     // the project's keeper goes on listening
-    for (QObject* heard : std::initializer_list<QObject*>{&session_, &imagery_, &keeper_, &session_.history(), &choices_})
+    for (QObject* heard :
+         std::initializer_list<QObject*>{&session_, &imagery_, &keeper_, &positions_, &session_.history(), &choices_})
         heard->disconnect(this);
     qDeleteAll(findChildren<QWidget*>(QString(), Qt::FindDirectChildrenOnly));
     delete std::exchange(laying_, nullptr);
@@ -244,7 +247,7 @@ void MainWindow::open_files(const FieldSession::Files& files) {
     const auto lay_out = [this](const FieldSession::Files& them, ReadingDesk::Purpose purpose) {
         reading_->desk().lay_out(them, purpose);
     };
-    if (session_.field()) {
+    if (session_.field() && !sample_is_open()) {
         const int answer =
             ask_(tr("A field is open already. It stays in its project."), {tr("add to it"), tr("open instead"), tr("stay")});
         if (answer == 0) lay_out(files, ReadingDesk::Purpose::adding);
@@ -256,7 +259,8 @@ void MainWindow::open_files(const FieldSession::Files& files) {
 
 void MainWindow::add_files(const FieldSession::Files& files) {
     if (took_project(files)) return;
-    reading_->desk().lay_out(files, session_.field() ? ReadingDesk::Purpose::adding : ReadingDesk::Purpose::opening);
+    reading_->desk().lay_out(
+        files, session_.field() && !sample_is_open() ? ReadingDesk::Purpose::adding : ReadingDesk::Purpose::opening);
 }
 
 void MainWindow::choose_files(bool to_add) {
@@ -283,9 +287,12 @@ bool MainWindow::open_hand_out() {
     }
     hand_out_dialog_ = new HandOutDialog(session_, choices_, this);
     hand_out_dialog_->setAttribute(Qt::WA_DeleteOnClose);
+    // beside the sample's files it would go with them
+    if (sample_is_open()) hand_out_dialog_->set_folder(QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation));
     connect(hand_out_dialog_, &QDialog::finished, this, [this](int result) {
         if (result == QDialog::Accepted) session_.hand_out(hand_out_dialog_->chosen());
         hand_out_dialog_ = nullptr;
+        walk_through_.handed_out();
     });
     hand_out_dialog_->open();
     return true;
@@ -330,12 +337,14 @@ void MainWindow::put_something_away() {
         drawing_->put_down();
     else if (choices_.step() == Step::systems && correcting_->busy())
         correcting_->put_away();
-    else if (choices_.step() == Step::ground && drawing_->picked())
-        drawing_->pick(std::nullopt);
-    else if (choices_.step() == Step::walk && slip_->walk().digger_key() != nullptr)
-        slip_->walk().leave_digger_key();
     else if (choices_.step() == Step::sets && slip_->sets().put_away())
         map_->update();
+    else if (choices_.step() == Step::walk && slip_->walk().digger_key() != nullptr)
+        slip_->walk().leave_digger_key();
+    else if (walk_through_.at())
+        leave_sample();
+    else if (choices_.step() == Step::ground && drawing_->picked())
+        drawing_->pick(std::nullopt);
     else if (!slip_->notice().isEmpty())
         slip_->put_notice_away();
     else if (choices_.mound())

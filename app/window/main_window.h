@@ -17,15 +17,20 @@
 #include "app/reading/reading_sheet.h"
 #include "app/session/choices.h"
 #include "app/session/field_session.h"
+#include "app/session/position_follower.h"
 #include "app/session/project_keeper.h"
+#include "app/session/sample_field.h"
 #include "app/stages/day_rail.h"
 #include "app/stages/slip.h"
 #include "app/window/hand_out_dialog.h"
 #include "app/window/keys_overlay.h"
 #include "app/window/map_buttons.h"
 #include "app/window/top_bar.h"
+#include "app/window/walk_through.h"
 
 namespace plugside {
+
+class PlaceRing;
 
 class MainWindow : public QWidget {
     Q_OBJECT
@@ -37,6 +42,8 @@ public:
     explicit MainWindow(QWidget* parent = nullptr);
     ~MainWindow() override;
 
+    // As the program starts: the files, or, the first time without any and where it is asked for, the sample with its walk-through.
+    void begin(const FieldSession::Files& files, bool sample_wanted = false);
     // A project file is opened in place of the field at hand; walks and layers may also be added to that, which is asked.
     void open_files(const FieldSession::Files& files);
     void add_files(const FieldSession::Files& files);
@@ -45,6 +52,10 @@ public:
     // The field at hand stays in its own project. Asks only where the last changes could not be kept there.
     void open_project(const std::filesystem::path& project);
     void keep_project_as();
+    // The job in five steps on the sample field, of which nothing is kept; asks where another field is open.
+    void show_on_sample();
+    void leave_sample();
+    [[nodiscard]] bool sample_is_open() const;
     // Whether the dialog is open now: nothing is handed out of a plan that is not up to date.
     bool open_hand_out();
 
@@ -58,6 +69,8 @@ public:
     [[nodiscard]] TapeTool& tape() { return *tape_; }
     [[nodiscard]] SystemsTool& correcting() { return *correcting_; }
     [[nodiscard]] ReadingSheet& reading() { return *reading_; }
+    [[nodiscard]] PositionFollower& positions() { return positions_; }
+    [[nodiscard]] WalkThrough& walk_through() { return walk_through_; }
     [[nodiscard]] HandOutDialog* hand_out_dialog() { return hand_out_dialog_; }
     void set_ask(Ask ask) { ask_ = std::move(ask); }
 
@@ -96,6 +109,10 @@ private:
     void bind_imagery();
     void use_tape(bool on);
     void bind_projects();
+    void bind_sample();
+    void bind_positions();
+    void choose_positions();
+    [[nodiscard]] QWidget* place_of_lesson();
     void fill_project_menu(QMenu& menu);
     [[nodiscard]] bool may_leave_field(const QString& without);
     // Whether a project was among the files and was dealt with: opened, or a sentence where it came with other files.
@@ -107,7 +124,11 @@ private:
     FieldSession session_;
     Choices choices_;
     Imagery imagery_;
+    SampleField sample_;
     ProjectKeeper keeper_;
+    PositionFollower positions_;
+    WalkThrough walk_through_{session_, choices_};
+    FieldSession::Files pictures_waiting_;  // for the field that is being read
     Ask ask_;
     TopBar* top_bar_ = nullptr;
     DayRail* rail_ = nullptr;
@@ -120,6 +141,7 @@ private:
     Slip* slip_ = nullptr;
     KeysOverlay* keys_ = nullptr;
     ReadingSheet* reading_ = nullptr;
+    PlaceRing* ring_ = nullptr;
     HandOutDialog* hand_out_dialog_ = nullptr;
     Language made_in_ = spoken();
     std::shared_ptr<const Plan> plan_picked_in_;  // what the picked system is a number of

@@ -18,6 +18,7 @@ public:
     TopBar(FieldSession& session, Choices& choices, QWidget* parent = nullptr);
     // For the menu of projects.
     [[nodiscard]] QPushButton& project() { return *project_; }
+    [[nodiscard]] QPushButton& hand_out() { return *hand_out_; }
 
 Q_SIGNALS:
     void hand_out_wanted();

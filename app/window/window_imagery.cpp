@@ -18,7 +18,10 @@ void MainWindow::bind_imagery() {
     connect(new QShortcut(QKeySequence(Qt::CTRL | Qt::Key_I), this), &QShortcut::activated, this,
             &MainWindow::choose_imagery);
     connect(&choices_, &Choices::units_changed, list, [this, list] { list->use(choices_.units()); });
-    connect(&imagery_, &Imagery::changed, list, [this, list] { list->setVisible(!imagery_.pictures().empty()); });
+    // the other steps need the room
+    const auto show = [this, list] { list->setVisible(!imagery_.pictures().empty() && choices_.step() == Step::ground); };
+    connect(&imagery_, &Imagery::changed, list, show);
+    connect(&choices_, &Choices::step_changed, list, show);
     connect(&session_, &FieldSession::field_replaced, this, [this] {
         if (session_.field()) imagery_.lie_on(session_.field()->frame);
     });
@@ -42,7 +45,10 @@ void MainWindow::take_dropped(FieldSession::Files files) {
                                                 [](const std::filesystem::path& file) { return !is_imagery_file(file); });
     const FieldSession::Files imagery(pictures, files.end());
     files.erase(pictures, files.end());
-    if (!imagery.empty()) add_imagery(imagery);
+    if (!session_.field() && !files.empty())
+        pictures_waiting_ = imagery;
+    else if (!imagery.empty())
+        add_imagery(imagery);
     open_files(files);
 }
 

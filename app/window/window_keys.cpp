@@ -53,7 +53,8 @@ void MainWindow::bind_letters() {
     };
     const auto set = [this](void (SetsPage::*act)()) { return [this, act] { (slip_->sets().*act)(); }; };
 
-    key(Qt::Key_A, {{Step::walk, finding(&FindingsView::accept)}, {Step::systems, say(Saying::older)},
+    key(Qt::Key_A, {{Step::walk, finding(&FindingsView::accept)},
+                    {Step::systems, say(Saying::older)},
                     {Step::sets, set(&SetsPage::go_to_strip)}});
     key(Qt::SHIFT | Qt::Key_A, {{Step::walk, finding(&FindingsView::accept_all_alike)}});
     key(Qt::Key_B, {{Step::ground, draw(Stroke::boundary)}});
@@ -82,7 +83,13 @@ void MainWindow::bind_letters() {
                     {Step::sets, set(&SetsPage::open_several)}});
     key(Qt::Key_U, {{Step::ground, draw(Stroke::untreated)}, {Step::sets, set(&SetsPage::undecide)}});
     key(Qt::Key_V, {{Step::walk, walk(WalkPart::read)}, {Step::systems, corrections(false)}});
-    key(Qt::Key_W, {{Step::walk, walk(WalkPart::not_seen)}, {Step::sets, set(&SetsPage::tell_why)}});
+    key(Qt::Key_W, {{Step::walk, walk(WalkPart::not_seen)},
+                    {Step::ground,
+                     [this] {
+                         drawing_->go_about_the_walk();
+                         map_->setFocus(Qt::ShortcutFocusReason);
+                     }},
+                    {Step::sets, set(&SetsPage::tell_why)}});
     key(Qt::Key_X, {{Step::ground, draw(Stroke::crossing)}, {Step::systems, say(Saying::no_run)}});
     key(Qt::Key_Y, {{Step::ground, draw(Stroke::split)},
                     {Step::systems, in_corrections([](CorrectionsView& view) { view.answer(true); })}});
@@ -129,9 +136,15 @@ void MainWindow::bind_step_keys() {
         for (const double marks : {1.0, 5.0}) {
             Qt::KeyboardModifiers with = Qt::ControlModifier;
             if (marks > 1.0) with |= Qt::ShiftModifier;
-            on_key_at(QKeyCombination(with, nudge.key), {{Step::sets, [this, nudge, marks] {
-                          slip_->sets().shift_ladder(marks * nudge.along, marks * nudge.across);
-                      }}});
+            std::map<Step, std::function<void()>> acts{
+                {Step::sets,
+                 [this, nudge, marks] { slip_->sets().shift_ladder(marks * nudge.along, marks * nudge.across); }}};
+            // the picked fan, by a little or by an eighth of the circle
+            if (nudge.across != 0.0)
+                acts[Step::systems] = [this, turn = nudge.across * (marks > 1.0 ? 45.0 : 5.0)] {
+                    correcting_->turn_fan_by(turn);
+                };
+            on_key_at(QKeyCombination(with, nudge.key), std::move(acts));
         }
     // while the questions about a digger are asked, digits answer them
     const auto step_or_answer = [this](int number, Step step) {
@@ -191,6 +204,8 @@ void MainWindow::draw_by_key(Stroke stroke) {
 
 void MainWindow::correct_by_key(Saying saying) {
     slip_->systems().show_corrections(true);
+    const bool of_a_mark = saying != Saying::no_run && saying != Saying::aside;
+    if (of_a_mark && !choices_.mound()) map_->pick_in_the_middle();
     correcting_->say(saying);
     if (correcting_->saying()) map_->setFocus(Qt::ShortcutFocusReason);
 }

@@ -43,6 +43,7 @@ void MainWindow::bind_projects() {
 void MainWindow::fill_project_menu(QMenu& menu) {
     menu.clear();
     const auto at_hand = keeper_.file();
+    if (sample_is_open()) menu.addAction(tr("the sample: nothing of it is kept"))->setEnabled(false);
     if (at_hand) {
         QAction* where = menu.addAction(keeper_.kept() ? tr("kept in %1").arg(project_words(*at_hand))
                                                        : tr("not kept yet in %1").arg(project_words(*at_hand)));
@@ -51,6 +52,10 @@ void MainWindow::fill_project_menu(QMenu& menu) {
     QAction* name = menu.addAction(tr("keep as…\tCtrl+Shift+S"), this, &MainWindow::keep_project_as);
     name->setEnabled(at_hand.has_value());
     menu.addAction(tr("open…\tCtrl+O"), this, [this] { choose_files(false); });
+    menu.addAction(positions_.file() ? tr("stop following the receiver\tCtrl+G") : tr("follow a receiver…\tCtrl+G"), this,
+                   [this] { positions_.file() ? positions_.stop() : choose_positions(); });
+    menu.addAction(tr("the job on a sample field\tF2"), this, &MainWindow::show_on_sample);
+    if (sample_is_open()) menu.addAction(tr("leave the sample"), this, &MainWindow::leave_sample, Qt::QueuedConnection);
     bool first = true;
     for (const auto& project : recent_projects()) {
         if (at_hand && project == *at_hand) continue;
@@ -66,6 +71,8 @@ void MainWindow::name_window() {
     const QString name = field ? QString::fromStdString(field->field_name) : QString();
     if (!field)
         setWindowTitle(tr("Plugside"));
+    else if (sample_is_open())
+        setWindowTitle(tr("%1 – a sample, nothing of it is kept – Plugside").arg(name));
     else if (project && keeper_.named())
         setWindowTitle(tr("%1[*] – %2 – Plugside").arg(name, as_text(project->filename())));
     else
@@ -93,6 +100,9 @@ void MainWindow::open_project(const std::filesystem::path& project) {
 
 void MainWindow::keep_project_as() {
     const auto field = session_.field();
+    if (sample_is_open())
+        slip_->say(tr("This is the sample: nothing of it is kept. A walk of your own has a project from the start."),
+                   Slip::Weight::news);
     if (!field || !keeper_.file()) return;
     const QString folder = keeper_.named() ? QFileInfo(as_text(*keeper_.file())).absolutePath()
                                            : QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);

@@ -15,6 +15,10 @@
         <source>a project, or walks, the ground&apos;s layers, a plan handed out before</source>
         <translation>un proyecto, o recorridos, las capas del terreno, un plan entregado antes</translation>
     </message>
+    <message>
+        <source>show the job on a sample field; nothing of it is kept</source>
+        <translation>mostrar el trabajo en un campo de muestra; no se guarda nada de él</translation>
+    </message>
 </context>
 <context>
     <name>Caution</name>
@@ -197,6 +201,13 @@
     <message>
         <source>note: %1</source>
         <translation>nota: %1</translation>
+    </message>
+</context>
+<context>
+    <name>NearestToDo</name>
+    <message>
+        <source>set %1</source>
+        <translation>punto %1</translation>
     </message>
 </context>
 <context>
@@ -498,6 +509,13 @@
     <message>
         <source>magnetic north</source>
         <translation>norte magnético</translation>
+    </message>
+</context>
+<context>
+    <name>SampleField</name>
+    <message>
+        <source>The sample could not be laid out in the folder for passing files: %1</source>
+        <translation>La muestra no se pudo poner en la carpeta de archivos pasajeros: %1</translation>
     </message>
 </context>
 <context>
@@ -4765,6 +4783,54 @@
         <source>Runs of system {4} that may be of system {1} may come within 100 ft (30 m) of {2}: both with a chance of {3} in 100.</source>
         <translation>Túneles del sistema {4} que pueden ser del sistema {1} pueden llegar a menos de 100 pies (30 m) de {2}: las dos cosas con una probabilidad de {3} en 100.</translation>
     </message>
+    <message>
+        <source>found {1}, expected a sentence that begins with &quot;$&quot;.</source>
+        <translation>se encontró {1}, se esperaba una sentencia que empiece con &quot;$&quot;.</translation>
+    </message>
+    <message>
+        <source>found {1}, expected a sum of two digits behind a &quot;*&quot; at its end.</source>
+        <translation>se encontró {1}, se esperaba al final una suma de dos dígitos tras un &quot;*&quot;.</translation>
+    </message>
+    <message>
+        <source>the sum says {1}, but the sentence makes {2}: something of {3} was lost.</source>
+        <translation>la suma dice {1}, pero la sentencia da {2}: algo de {3} se perdió.</translation>
+    </message>
+    <message>
+        <source>found {1}, expected the kind of a sentence.</source>
+        <translation>se encontró {1}, se esperaba el tipo de una sentencia.</translation>
+    </message>
+    <message>
+        <source>last line</source>
+        <translation>última línea</translation>
+    </message>
+    <message>
+        <source>line {1} from the end</source>
+        <translation>línea {1} desde el final</translation>
+    </message>
+    <message>
+        <source>the place or time of {1} was not understood.</source>
+        <translation>el lugar o la hora de {1} no se entendió.</translation>
+    </message>
+    <message>
+        <source>a &lt;{1}&gt; near the end: found other elements in it, expected one position.</source>
+        <translation>un &lt;{1}&gt; cerca del final: se encontraron otros elementos en él, se esperaba una posición.</translation>
+    </message>
+    <message>
+        <source>a &lt;{1}&gt; near the end: found {2}, expected {3}.</source>
+        <translation>un &lt;{1}&gt; cerca del final: se encontró {2}, se esperaba {3}.</translation>
+    </message>
+    <message>
+        <source>found {1}, expected a position.</source>
+        <translation>se encontró {1}, se esperaba una posición.</translation>
+    </message>
+    <message>
+        <source>a file that a receiver&apos;s program writes: NMEA sentences, GPX, or a table</source>
+        <translation>un archivo que escriba el programa de un receptor: sentencias NMEA, GPX o una tabla</translation>
+    </message>
+    <message>
+        <source>{1} is no text: expected NMEA sentences, GPX, or a table.</source>
+        <translation>{1} no es texto: se esperaban sentencias NMEA, GPX o una tabla.</translation>
+    </message>
 </context>
 <context>
     <name>plugside::CautionView</name>
@@ -5760,6 +5826,18 @@
         <source>Click the shape to join it with.</source>
         <translation>Haga clic en la forma con la que se une.</translation>
     </message>
+    <message>
+        <source>about walk</source>
+        <translation>en torno</translation>
+    </message>
+    <message>
+        <source>W</source>
+        <translation>W</translation>
+    </message>
+    <message>
+        <source>Corners about all that was walked, to begin a boundary with: Enter takes them, then they can be moved.</source>
+        <translation>Esquinas en torno a todo lo recorrido, para empezar un límite: Enter las toma y luego se pueden mover.</translation>
+    </message>
 </context>
 <context>
     <name>plugside::GroundTool</name>
@@ -5842,6 +5920,10 @@
     <message>
         <source>join</source>
         <translation>unir</translation>
+    </message>
+    <message>
+        <source>Nothing was walked that an outline could go about.</source>
+        <translation>No se recorrió nada en torno a lo que trazar un contorno.</translation>
     </message>
 </context>
 <context>
@@ -6071,14 +6153,6 @@
         <translation>pantalla completa</translation>
     </message>
     <message>
-        <source>F1</source>
-        <translation>F1</translation>
-    </message>
-    <message>
-        <source>this sheet</source>
-        <translation>esta hoja</translation>
-    </message>
-    <message>
         <source>Esc</source>
         <translation>Esc</translation>
     </message>
@@ -6235,10 +6309,6 @@
         <translation>Ctrl+flechas</translation>
     </message>
     <message>
-        <source>shift its ladder at once; Shift for more</source>
-        <translation>correr su fila; con Mayús, más</translation>
-    </message>
-    <message>
         <source>W  I</source>
         <translation>W  I</translation>
     </message>
@@ -6281,6 +6351,34 @@
     <message>
         <source>turn the map to the way walked; next mark that way</source>
         <translation>girar el mapa según se camina; marca siguiente</translation>
+    </message>
+    <message>
+        <source>Ctrl+G</source>
+        <translation>Ctrl+G</translation>
+    </message>
+    <message>
+        <source>follow a receiver; with Shift: in the middle</source>
+        <translation>seguir un receptor; con Mayús, al centro</translation>
+    </message>
+    <message>
+        <source>F1  F2</source>
+        <translation>F1  F2</translation>
+    </message>
+    <message>
+        <source>this sheet; the job on a sample field</source>
+        <translation>esta hoja; el trabajo en una muestra</translation>
+    </message>
+    <message>
+        <source>W</source>
+        <translation>W</translation>
+    </message>
+    <message>
+        <source>an outline about the walk; [ ] its corners, arrows</source>
+        <translation>contorno del recorrido; [ ] esquinas, flechas</translation>
+    </message>
+    <message>
+        <source>shift a ladder, turn a fan; Shift for more</source>
+        <translation>correr una fila, girar un abanico; Mayús, más</translation>
     </message>
 </context>
 <context>
@@ -6436,6 +6534,62 @@ en %2</translation>
     <message>
         <source>keep as…</source>
         <translation>guardar como…</translation>
+    </message>
+    <message>
+        <source>A receiver is followed on a field: open a walk first.</source>
+        <translation>Un receptor se sigue sobre un campo: abra antes un recorrido.</translation>
+    </message>
+    <message>
+        <source>The file that the receiver&apos;s program goes on writing</source>
+        <translation>El archivo que el programa del receptor sigue escribiendo</translation>
+    </message>
+    <message>
+        <source>Sentences, tracks, tables (*.nmea *.nma *.log *.txt *.gpx *.csv);;All files (*)</source>
+        <translation>Sentencias, trazas, tablas (*.nmea *.nma *.log *.txt *.gpx *.csv);;Todos los archivos (*)</translation>
+    </message>
+    <message>
+        <source>the sample: nothing of it is kept</source>
+        <translation>la muestra: no se guarda nada de ella</translation>
+    </message>
+    <message>
+        <source>stop following the receiver	Ctrl+G</source>
+        <translation>dejar de seguir el receptor	Ctrl+G</translation>
+    </message>
+    <message>
+        <source>follow a receiver…	Ctrl+G</source>
+        <translation>seguir un receptor…	Ctrl+G</translation>
+    </message>
+    <message>
+        <source>the job on a sample field	F2</source>
+        <translation>el trabajo en un campo de muestra	F2</translation>
+    </message>
+    <message>
+        <source>leave the sample</source>
+        <translation>salir de la muestra</translation>
+    </message>
+    <message>
+        <source>%1 – a sample, nothing of it is kept – Plugside</source>
+        <translation>%1 – una muestra, no se guarda nada de ella – Plugside</translation>
+    </message>
+    <message>
+        <source>This is the sample: nothing of it is kept. A walk of your own has a project from the start.</source>
+        <translation>Esta es la muestra: no se guarda nada de ella. Un recorrido propio tiene su proyecto desde el principio.</translation>
+    </message>
+    <message>
+        <source>A field is open. It stays in its project. Show the job on the sample now?</source>
+        <translation>Hay un campo abierto. Se queda en su proyecto. ¿Mostrar ahora el trabajo en la muestra?</translation>
+    </message>
+    <message>
+        <source>show the sample</source>
+        <translation>mostrar la muestra</translation>
+    </message>
+    <message>
+        <source>show it without</source>
+        <translation>mostrarla sin guardar</translation>
+    </message>
+    <message>
+        <source>see the job on a sample field  F2</source>
+        <translation>ver el trabajo en un campo de muestra  F2</translation>
     </message>
 </context>
 <context>
@@ -7574,6 +7728,105 @@ vez</translation>
     </message>
 </context>
 <context>
+    <name>plugside::StandingView</name>
+    <message>
+        <source>%1 s</source>
+        <translation>%1 s</translation>
+    </message>
+    <message>
+        <source>%1 min</source>
+        <translation>%1 min</translation>
+    </message>
+    <message>
+        <source>%1 h</source>
+        <translation>%1 h</translation>
+    </message>
+    <message>
+        <source>%1 days</source>
+        <translation>%1 días</translation>
+    </message>
+    <message>
+        <source>keep in the middle</source>
+        <translation>tener al centro</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+G</source>
+        <translation>Ctrl+Mayús+G</translation>
+    </message>
+    <message>
+        <source>stop following</source>
+        <translation>dejar de seguir</translation>
+    </message>
+    <message>
+        <source>Ctrl+G</source>
+        <translation>Ctrl+G</translation>
+    </message>
+    <message>
+        <source>%1 ago</source>
+        <translation>hace %1</translation>
+    </message>
+    <message>
+        <source>No place is in the file yet.</source>
+        <translation>Aún no hay ningún lugar en el archivo.</translation>
+    </message>
+    <message>
+        <source>Looking into the file.</source>
+        <translation>Mirando el archivo.</translation>
+    </message>
+    <message>
+        <source>The receiver has no place now. The last one was told %1 ago.</source>
+        <translation>El receptor no tiene lugar ahora. El último lo dijo hace %1.</translation>
+    </message>
+    <message>
+        <source>Nothing new for %1: this is where you were.</source>
+        <translation>Nada nuevo desde hace %1: aquí es donde estaba usted.</translation>
+    </message>
+    <message>
+        <source>You are within %1 of here (19 times in 20), %2 ago.</source>
+        <translation>Usted está a menos de %1 de aquí (19 veces de 20), hace %2.</translation>
+    </message>
+    <message>
+        <source>You are about here, %1 ago. How near is not told.</source>
+        <translation>Usted está más o menos aquí, hace %1. Qué tan cerca, no se dice.</translation>
+    </message>
+    <message>
+        <source>The receiver says that this place is guessed or made up.</source>
+        <translation>El receptor dice que este lugar es supuesto o inventado.</translation>
+    </message>
+    <message>
+        <source>The receiver&apos;s clock is ahead of this computer&apos;s.</source>
+        <translation>El reloj del receptor va adelantado al de esta computadora.</translation>
+    </message>
+    <message>
+        <source>That is far from this field.</source>
+        <translation>Eso está lejos de este campo.</translation>
+    </message>
+    <message>
+        <source>All sets are decided.</source>
+        <translation>Todos los puntos están decididos.</translation>
+    </message>
+    <message>
+        <source>Nearest to decide: %1</source>
+        <translation>Lo más cercano por decidir: %1</translation>
+    </message>
+    <message>
+        <source>Nearest mound: %1</source>
+        <translation>Montículo más cercano: %1</translation>
+    </message>
+    <message>
+        <source>%1, within the receiver&apos;s error. Look for the plug, and tape from there.</source>
+        <translation>%1, dentro del error del receptor. Busque el tapón y mida con cinta desde ahí.</translation>
+    </message>
+    <message>
+        <source>%1, %2 towards %3° (%4).</source>
+        <translation>%1, %2 hacia %3° (%4).</translation>
+    </message>
+    <message>
+        <source>Following %1</source>
+        <translation>Siguiendo %1</translation>
+    </message>
+</context>
+<context>
     <name>plugside::SystemChooser</name>
     <message>
         <source>search by code or name: 32610, UTM 10, California zone 2</source>
@@ -7770,18 +8023,6 @@ vez</translation>
 <context>
     <name>plugside::SystemsTool</name>
     <message>
-        <source>Click another mark of the same animal.</source>
-        <translation>Haga clic en otra marca del mismo animal.</translation>
-    </message>
-    <message>
-        <source>Click the mark that is another animal&apos;s.</source>
-        <translation>Haga clic en la marca que es de otro animal.</translation>
-    </message>
-    <message>
-        <source>Click the mark that a run joins this one to.</source>
-        <translation>Haga clic en la marca que un túnel une con esta.</translation>
-    </message>
-    <message>
         <source>Draw the line that no run crosses; double click or Enter ends it.</source>
         <translation>Dibuje la línea que ningún túnel cruza; doble clic o Enter la termina.</translation>
     </message>
@@ -7820,6 +8061,22 @@ vez</translation>
     <message>
         <source>move %1</source>
         <translation>mover %1</translation>
+    </message>
+    <message>
+        <source>Click another mark of the same animal, or press Enter for the one that is ringed.</source>
+        <translation>Haga clic en otra marca del mismo animal, o pulse Enter para la que tiene el anillo.</translation>
+    </message>
+    <message>
+        <source>Click the mark that is another animal&apos;s, or press Enter for the one that is ringed.</source>
+        <translation>Haga clic en la marca que es de otro animal, o pulse Enter para la que tiene el anillo.</translation>
+    </message>
+    <message>
+        <source>Click the mark that a run joins this one to, or press Enter for the one that is ringed.</source>
+        <translation>Haga clic en la marca a la que un túnel une esta, o pulse Enter para la que tiene el anillo.</translation>
+    </message>
+    <message>
+        <source>Pick a mark with a fan first.</source>
+        <translation>Elija antes una marca con abanico.</translation>
     </message>
 </context>
 <context>
@@ -8089,6 +8346,85 @@ vez</translation>
     <message>
         <source>%1: %2</source>
         <translation>%1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>plugside::WalkThroughPanel</name>
+    <message>
+        <source>1 of 5: look at the walk</source>
+        <translation>1 de 5: mirar el recorrido</translation>
+    </message>
+    <message>
+        <source>This field is made up. Each brown fan on the map is a mound as it was marked on the walk. Below stands what looks wrong in it: press A to accept what is proposed, or R to refuse it.</source>
+        <translation>Este campo es inventado. Cada abanico café del mapa es un montículo como se marcó en el recorrido. Abajo está lo que parece mal en él: pulse A para aceptar lo propuesto o R para rechazarlo.</translation>
+    </message>
+    <message>
+        <source>2 of 5: draw the ground</source>
+        <translation>2 de 5: dibujar el terreno</translation>
+    </message>
+    <message>
+        <source>Press 2 for the Ground step. What no run crosses, and what is kept clear, is drawn over the picture. Draw a line: press D, click two places on the map (or Space, arrows, Space), then Enter.</source>
+        <translation>Pulse 2 para el paso Terreno. Sobre la imagen se dibuja lo que ningún túnel cruza y lo vedado. Dibuje una línea: pulse D, haga clic en dos lugares del mapa (o Espacio, flechas, Espacio) y luego Enter.</translation>
+    </message>
+    <message>
+        <source>3 of 5: say what you know</source>
+        <translation>3 de 5: decir lo que sabe</translation>
+    </message>
+    <message>
+        <source>Press 3, then L. Each letter on the map stands for one animal, as its mounds tell. Below stands a question about two marks: press Y if they are one animal&apos;s, D if two.</source>
+        <translation>Pulse 3 y luego L. Cada letra del mapa es un animal, según sus montículos. Abajo hay una pregunta sobre dos marcas: pulse Y si son de un animal, D si son de dos.</translation>
+    </message>
+    <message>
+        <source>4 of 5: decide the sets</source>
+        <translation>4 de 5: decidir los puntos</translation>
+    </message>
+    <message>
+        <source>Press 4. Each flag is a place to probe. Below stands where to tape from the plug, how likely the probe meets the run, and what speaks against it. Press K to keep the set, or D to drop it.</source>
+        <translation>Pulse 4. Cada bandera es un lugar para sondear. Abajo está a dónde medir con cinta desde el tapón, qué tan probable es dar con el túnel y lo que habla en contra. Pulse K para conservar el punto o D para quitarlo.</translation>
+    </message>
+    <message>
+        <source>5 of 5: hand out</source>
+        <translation>5 de 5: entregar</translation>
+    </message>
+    <message>
+        <source>Press Ctrl+S. The kept sets go to the handheld as waypoints, the plan to the farm&apos;s maps as a GeoPackage. Look where they would be written, then press Esc: nothing is written.</source>
+        <translation>Pulse Ctrl+S. Los puntos conservados van al receptor como waypoints; el plan, a los mapas del rancho como GeoPackage. Mire dónde se escribirían y pulse Esc: no se escribe nada.</translation>
+    </message>
+    <message>
+        <source>That is the job</source>
+        <translation>Ese es el trabajo</translation>
+    </message>
+    <message>
+        <source>Begin with a walk of your own: drop its files on this window, or press Ctrl+O. F1 shows all keys, F2 begins this again. Of the sample nothing is kept.</source>
+        <translation>Empiece con un recorrido propio: suelte sus archivos en esta ventana o pulse Ctrl+O. F1 muestra todas las teclas, F2 empieza esto de nuevo. De la muestra no se guarda nada.</translation>
+    </message>
+    <message>
+        <source>leave  Esc</source>
+        <translation>salir  Esc</translation>
+    </message>
+    <message>
+        <source>leave the walk-through and the sample; nothing of either is kept</source>
+        <translation>salir de la guía y de la muestra; no se guarda nada de ninguna</translation>
+    </message>
+    <message>
+        <source>stay on the sample</source>
+        <translation>quedarse en la muestra</translation>
+    </message>
+    <message>
+        <source>back</source>
+        <translation>atrás</translation>
+    </message>
+    <message>
+        <source>Shift+F2</source>
+        <translation>Mayús+F2</translation>
+    </message>
+    <message>
+        <source>next  F2</source>
+        <translation>seguir  F2</translation>
+    </message>
+    <message>
+        <source>on without doing it</source>
+        <translation>seguir sin hacerlo</translation>
     </message>
 </context>
 <context>
