@@ -107,7 +107,7 @@ if [[ -n $newcomer ]]; then
     echo "The first start, by keys"
     record "$scratch/none" 1280 800 "$out/first-start" \
         "01-look: wait:6" \
-        "02-draw: a 2" \
+        "02-draw: ctrl+m space 2" \
         "03-drawing: d space Right Right Right Right Down Down space Right Right" \
         "04-correct: Return wait:5 3 l" \
         "05-decide: y wait:5 4" \

@@ -362,7 +362,7 @@ void GroundTool::paint(QPainter& painter, const MapStyle& style, const ViewTrans
     }
     painter.setPen(QPen(style.act, 2.5 * style.line_factor));
     painter.setBrush(Qt::NoBrush);
-    painter.drawPath(path_of(line, false, view));
+    painter.drawPath(path_of(line, pen_.encloses() && !pen_.tip(), view));
     for (const LocalPoint corner : pen_.corners())
         draw_corner(painter, view.to_screen(corner), corner_px, style.act, style.slip);
     if (!pen_.tip()) return;

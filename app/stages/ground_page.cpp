@@ -122,6 +122,7 @@ GroundPage::GroundPage(FieldSession& session, Choices& choices, GroundTool& tool
     column->addWidget(list_, 1);
     build_picked();
     column->addWidget(picked_);
+    column->addStretch(0);
     connect(leg_, &QLineEdit::returnPressed, this, [this] {
         if (tool_.enter_leg(leg_->text())) leg_->clear();
     });

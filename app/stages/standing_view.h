@@ -11,6 +11,7 @@
 
 #include "app/canvas/standing_mark.h"
 #include "app/session/choices.h"
+#include "app/session/field_session.h"
 #include "app/session/position_follower.h"
 
 namespace plugside {

@@ -37,7 +37,6 @@ public:
     [[nodiscard]] MoundFacts& facts() { return *facts_; }
     [[nodiscard]] WalkPart part() const { return part_; }
     void show_part(WalkPart part);
-    [[nodiscard]] QPushButton* key_of(WalkPart part) { return part_keys_[static_cast<std::size_t>(part)]; }
     // The questions about the picked mark's digger; null while they are not asked.
     [[nodiscard]] DiggerKeyView* digger_key() { return digger_open_ ? digger_ : nullptr; }
     void ask_who_dug();

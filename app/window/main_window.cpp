@@ -288,7 +288,10 @@ bool MainWindow::open_hand_out() {
     hand_out_dialog_ = new HandOutDialog(session_, choices_, this);
     hand_out_dialog_->setAttribute(Qt::WA_DeleteOnClose);
     // beside the sample's files it would go with them
-    if (sample_is_open()) hand_out_dialog_->set_folder(QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation));
+    if (sample_is_open()) {
+        const QString documents = QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
+        hand_out_dialog_->set_folder(QDir(documents).exists() ? documents : QDir::homePath());
+    }
     connect(hand_out_dialog_, &QDialog::finished, this, [this](int result) {
         if (result == QDialog::Accepted) session_.hand_out(hand_out_dialog_->chosen());
         hand_out_dialog_ = nullptr;

@@ -8,10 +8,10 @@ namespace {
 
 bool was_done(Lesson lesson, const Survey& before, const Survey& now) {
     switch (lesson) {
-        case Lesson::look: return before.answers != now.answers;
         case Lesson::draw: return before.ground != now.ground;
         case Lesson::correct: return before.known != now.known;
         case Lesson::decide: return before.decisions != now.decisions;
+        case Lesson::look:
         case Lesson::hand_out:
         case Lesson::over: break;
     }
@@ -25,6 +25,9 @@ WalkThrough::WalkThrough(FieldSession& session, Choices& choices, QObject* paren
     connect(&session_, &FieldSession::field_replaced, this, [this] { before_ = session_.field(); });
     connect(&session_, &FieldSession::survey_edited, this, &WalkThrough::see_what_was_done);
     connect(&choices, &Choices::step_changed, this, &WalkThrough::changed);
+    connect(&choices, &Choices::picks_changed, this, [this, &choices] {
+        if (at_ == Lesson::look && choices.step() == Step::walk && choices.mound()) next();
+    });
 }
 
 std::optional<Step> WalkThrough::step_of(Lesson lesson) {

@@ -1,7 +1,7 @@
 // The job in five steps on the sample field, one at a time: what to do, and on to the next when it was done or when the person says so.
 // After the fifth a last word.
 //
-// Done: looked at: a finding answered; drawn: the ground changed; corrected: something known of the animals; decided: a set; handed out: the
+// Done: looked at: a mark picked; drawn: the ground changed; corrected: something known of the animals; decided: a set; handed out: the
 //       dialog closed, whether it wrote or not (handed_out).
 // It holds nothing but the step: what is done on the sample is done in the session, as ever.
 #pragma once

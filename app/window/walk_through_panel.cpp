@@ -21,39 +21,36 @@ struct LessonWords {
 LessonWords words_of(Lesson lesson) {
     switch (lesson) {
         case Lesson::look:
-            return {
-                WalkThroughPanel::tr("1 of 5: look at the walk"),
-                WalkThroughPanel::tr(
-                    "This field is made up. Each brown fan on the map is a mound as it was marked on the walk. Below stands "
-                    "what looks wrong in it: press A to accept what is proposed, or R to refuse it.")};
+            return {WalkThroughPanel::tr("1 of 5: look"),
+                    WalkThroughPanel::tr(
+                        "This field is made up. Each brown fan is a mound as it was marked on the walk. Look at one: "
+                        "click it, or press Ctrl+M, then Space; below stands what was noted.")};
         case Lesson::draw:
-            return {
-                WalkThroughPanel::tr("2 of 5: draw the ground"),
-                WalkThroughPanel::tr(
-                    "Press 2 for the Ground step. What no run crosses, and what is kept clear, is drawn over the picture. "
-                    "Draw a line: press D, click two places on the map (or Space, arrows, Space), then Enter.")};
+            return {WalkThroughPanel::tr("2 of 5: draw"),
+                    WalkThroughPanel::tr(
+                        "Press 2. What no run crosses is drawn over the picture: press D, click two places on the "
+                        "map (or press Space, arrows, Space), then Enter.")};
         case Lesson::correct:
-            return {WalkThroughPanel::tr("3 of 5: say what you know"),
-                    WalkThroughPanel::tr("Press 3, then L. Each letter on the map stands for one animal, as its mounds "
-                                         "tell. Below stands a question "
-                                         "about two marks: press Y if they are one animal's, D if two.")};
+            return {WalkThroughPanel::tr("3 of 5: correct"),
+                    WalkThroughPanel::tr(
+                        "Press 3, then L. Each letter stands for one animal, as its mounds tell. Below is a question "
+                        "about two marks: Y if they are one animal's, D if two.")};
         case Lesson::decide:
-            return {
-                WalkThroughPanel::tr("4 of 5: decide the sets"),
-                WalkThroughPanel::tr(
-                    "Press 4. Each flag is a place to probe. Below stands where to tape from the plug, how likely the probe "
-                    "meets the run, and what speaks against it. Press K to keep the set, or D to drop it.")};
+            return {WalkThroughPanel::tr("4 of 5: decide"),
+                    WalkThroughPanel::tr(
+                        "Press 4. Each flag is a place to probe; below stands how to tape it from the plug, its "
+                        "chance, and what speaks against it. K keeps the set, D drops it.")};
         case Lesson::hand_out:
             return {WalkThroughPanel::tr("5 of 5: hand out"),
-                    WalkThroughPanel::tr("Press Ctrl+S. The kept sets go to the handheld as waypoints, the plan to the "
-                                         "farm's maps as a GeoPackage. "
-                                         "Look where they would be written, then press Esc: nothing is written.")};
+                    WalkThroughPanel::tr(
+                        "Press Ctrl+S. The sets go to the handheld as waypoints, the plan to the farm's maps as a "
+                        "GeoPackage. See where to, then press Esc: nothing is written.")};
         case Lesson::over: break;
     }
     return {WalkThroughPanel::tr("That is the job"),
             WalkThroughPanel::tr(
-                "Begin with a walk of your own: drop its files on this window, or press Ctrl+O. F1 shows all keys, "
-                "F2 begins this again. Of the sample nothing is kept.")};
+                "Begin with a walk of your own: drop its files here, or press Ctrl+O. F1 shows all keys, F2 begins "
+                "this again. Of the sample nothing is kept.")};
 }
 
 }  // namespace
@@ -62,26 +59,30 @@ WalkThroughPanel::WalkThroughPanel(WalkThrough& walk_through, QWidget* parent)
     : QFrame(parent), walk_through_(walk_through) {
     setObjectName(QStringLiteral("walk_through"));
     auto* column = new QVBoxLayout(this);
-    column->setContentsMargins(14, 9, 14, 10);
+    column->setContentsMargins(12, 7, 10, 9);
     column->setSpacing(5);
     title_ = label_in_role("heading", this);
-    words_ = label_in_role("body", this);
-    column->addWidget(title_);
-    column->addWidget(words_);
-    auto* keys = new QHBoxLayout;
-    keys->setSpacing(6);
+    title_->setWordWrap(false);
+    words_ = label_in_role("plain", this);
+    auto* head = new QHBoxLayout;
+    head->setSpacing(5);
     leave_ = new QPushButton(tr("leave  Esc"), this);
     leave_->setToolTip(tr("leave the walk-through and the sample; nothing of either is kept"));
-    stay_ = new QPushButton(tr("stay on the sample"), this);
-    back_ = new QPushButton(tr("back"), this);
-    back_->setToolTip(tr("Shift+F2"));
+    stay_ = new QPushButton(tr("stay"), this);
+    stay_->setToolTip(tr("stay on the sample"));
+    back_ = new QPushButton(tr("‹"), this);
+    back_->setAccessibleName(tr("back"));
+    back_->setToolTip(tr("back (Shift+F2)"));
     next_ = new QPushButton(tr("next  F2"), this);
     next_->setToolTip(tr("on without doing it"));
-    for (QPushButton* key : {leave_, stay_, back_, next_}) key->setProperty("way", true);
-    keys->addWidget(leave_);
-    keys->addStretch(1);
-    for (QPushButton* key : {stay_, back_, next_}) keys->addWidget(key);
-    column->addLayout(keys);
+    head->addWidget(title_);
+    head->addStretch(1);
+    for (QPushButton* key : {leave_, stay_, back_, next_}) {
+        key->setProperty("way", true);
+        head->addWidget(key);
+    }
+    column->addLayout(head);
+    column->addWidget(words_);
     connect(leave_, &QPushButton::clicked, this, &WalkThroughPanel::leave_wanted);
     connect(stay_, &QPushButton::clicked, this, &WalkThroughPanel::stay_wanted);
     connect(back_, &QPushButton::clicked, &walk_through_, &WalkThrough::back);

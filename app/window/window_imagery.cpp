@@ -18,10 +18,13 @@ void MainWindow::bind_imagery() {
     connect(new QShortcut(QKeySequence(Qt::CTRL | Qt::Key_I), this), &QShortcut::activated, this,
             &MainWindow::choose_imagery);
     connect(&choices_, &Choices::units_changed, list, [this, list] { list->use(choices_.units()); });
-    // the other steps need the room
-    const auto show = [this, list] { list->setVisible(!imagery_.pictures().empty() && choices_.step() == Step::ground); };
+    // the other steps, and the walk-through, need the room
+    const auto show = [this, list] {
+        list->setVisible(!imagery_.pictures().empty() && choices_.step() == Step::ground && !walk_through_.at());
+    };
     connect(&imagery_, &Imagery::changed, list, show);
     connect(&choices_, &Choices::step_changed, list, show);
+    connect(&walk_through_, &WalkThrough::changed, list, show);
     connect(&session_, &FieldSession::field_replaced, this, [this] {
         if (session_.field()) imagery_.lie_on(session_.field()->frame);
     });

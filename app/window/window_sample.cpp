@@ -17,10 +17,10 @@ QString shown_key() { return QStringLiteral("walk-through/shown"); }
 // The keys that a lesson is about, the one to point at first.
 QStringList keys_of(Lesson lesson) {
     switch (lesson) {
-        case Lesson::look: return {QStringLiteral("A"), QStringLiteral("R")};
         case Lesson::draw: return {QStringLiteral("D")};
         case Lesson::correct: return {QStringLiteral("Y")};
         case Lesson::decide: return {QStringLiteral("K")};
+        case Lesson::look:
         case Lesson::hand_out:
         case Lesson::over: break;
     }
@@ -119,11 +119,10 @@ QWidget* MainWindow::place_of_lesson() {
     const auto step = WalkThrough::step_of(*lesson);
     if (!step) return nullptr;
     if (choices_.step() != *step) return rail_->button(*step);
-    if (*lesson == Lesson::draw && drawing_->pen().stroke()) return map_;
+    if (*lesson == Lesson::look || (*lesson == Lesson::draw && drawing_->pen().stroke())) return map_;
     for (const QString& wanted : keys_of(*lesson))
         for (KeyButton* key : slip_->findChildren<KeyButton*>())
             if (key->isVisible() && key->key() == wanted && key->isEnabled()) return key;
-    if (*lesson == Lesson::look) return slip_->walk().key_of(WalkPart::to_look_at);
     if (*lesson == Lesson::correct) return slip_->systems().corrections_key();
     return nullptr;
 }

@@ -8351,52 +8351,12 @@ vez</translation>
 <context>
     <name>plugside::WalkThroughPanel</name>
     <message>
-        <source>1 of 5: look at the walk</source>
-        <translation>1 de 5: mirar el recorrido</translation>
-    </message>
-    <message>
-        <source>This field is made up. Each brown fan on the map is a mound as it was marked on the walk. Below stands what looks wrong in it: press A to accept what is proposed, or R to refuse it.</source>
-        <translation>Este campo es inventado. Cada abanico café del mapa es un montículo como se marcó en el recorrido. Abajo está lo que parece mal en él: pulse A para aceptar lo propuesto o R para rechazarlo.</translation>
-    </message>
-    <message>
-        <source>2 of 5: draw the ground</source>
-        <translation>2 de 5: dibujar el terreno</translation>
-    </message>
-    <message>
-        <source>Press 2 for the Ground step. What no run crosses, and what is kept clear, is drawn over the picture. Draw a line: press D, click two places on the map (or Space, arrows, Space), then Enter.</source>
-        <translation>Pulse 2 para el paso Terreno. Sobre la imagen se dibuja lo que ningún túnel cruza y lo vedado. Dibuje una línea: pulse D, haga clic en dos lugares del mapa (o Espacio, flechas, Espacio) y luego Enter.</translation>
-    </message>
-    <message>
-        <source>3 of 5: say what you know</source>
-        <translation>3 de 5: decir lo que sabe</translation>
-    </message>
-    <message>
-        <source>Press 3, then L. Each letter on the map stands for one animal, as its mounds tell. Below stands a question about two marks: press Y if they are one animal&apos;s, D if two.</source>
-        <translation>Pulse 3 y luego L. Cada letra del mapa es un animal, según sus montículos. Abajo hay una pregunta sobre dos marcas: pulse Y si son de un animal, D si son de dos.</translation>
-    </message>
-    <message>
-        <source>4 of 5: decide the sets</source>
-        <translation>4 de 5: decidir los puntos</translation>
-    </message>
-    <message>
-        <source>Press 4. Each flag is a place to probe. Below stands where to tape from the plug, how likely the probe meets the run, and what speaks against it. Press K to keep the set, or D to drop it.</source>
-        <translation>Pulse 4. Cada bandera es un lugar para sondear. Abajo está a dónde medir con cinta desde el tapón, qué tan probable es dar con el túnel y lo que habla en contra. Pulse K para conservar el punto o D para quitarlo.</translation>
-    </message>
-    <message>
         <source>5 of 5: hand out</source>
         <translation>5 de 5: entregar</translation>
     </message>
     <message>
-        <source>Press Ctrl+S. The kept sets go to the handheld as waypoints, the plan to the farm&apos;s maps as a GeoPackage. Look where they would be written, then press Esc: nothing is written.</source>
-        <translation>Pulse Ctrl+S. Los puntos conservados van al receptor como waypoints; el plan, a los mapas del rancho como GeoPackage. Mire dónde se escribirían y pulse Esc: no se escribe nada.</translation>
-    </message>
-    <message>
         <source>That is the job</source>
         <translation>Ese es el trabajo</translation>
-    </message>
-    <message>
-        <source>Begin with a walk of your own: drop its files on this window, or press Ctrl+O. F1 shows all keys, F2 begins this again. Of the sample nothing is kept.</source>
-        <translation>Empiece con un recorrido propio: suelte sus archivos en esta ventana o pulse Ctrl+O. F1 muestra todas las teclas, F2 empieza esto de nuevo. De la muestra no se guarda nada.</translation>
     </message>
     <message>
         <source>leave  Esc</source>
@@ -8415,16 +8375,64 @@ vez</translation>
         <translation>atrás</translation>
     </message>
     <message>
-        <source>Shift+F2</source>
-        <translation>Mayús+F2</translation>
-    </message>
-    <message>
         <source>next  F2</source>
         <translation>seguir  F2</translation>
     </message>
     <message>
         <source>on without doing it</source>
         <translation>seguir sin hacerlo</translation>
+    </message>
+    <message>
+        <source>1 of 5: look</source>
+        <translation>1 de 5: mirar</translation>
+    </message>
+    <message>
+        <source>This field is made up. Each brown fan is a mound as it was marked on the walk. Look at one: click it, or press Ctrl+M, then Space; below stands what was noted.</source>
+        <translation>Este campo es inventado. Cada abanico café es un montículo como se marcó en el recorrido. Mire uno: haga clic en él, o pulse Ctrl+M y Espacio; abajo está lo anotado.</translation>
+    </message>
+    <message>
+        <source>2 of 5: draw</source>
+        <translation>2 de 5: dibujar</translation>
+    </message>
+    <message>
+        <source>Press 2. What no run crosses is drawn over the picture: press D, click two places on the map (or press Space, arrows, Space), then Enter.</source>
+        <translation>Pulse 2. Sobre la imagen se dibuja lo que ningún túnel cruza: pulse D, haga clic en dos lugares del mapa (o Espacio, flechas, Espacio) y luego Enter.</translation>
+    </message>
+    <message>
+        <source>3 of 5: correct</source>
+        <translation>3 de 5: corregir</translation>
+    </message>
+    <message>
+        <source>Press 3, then L. Each letter stands for one animal, as its mounds tell. Below is a question about two marks: Y if they are one animal&apos;s, D if two.</source>
+        <translation>Pulse 3 y luego L. Cada letra es un animal, según sus montículos. Abajo hay una pregunta sobre dos marcas: Y si son de un animal, D si de dos.</translation>
+    </message>
+    <message>
+        <source>4 of 5: decide</source>
+        <translation>4 de 5: decidir</translation>
+    </message>
+    <message>
+        <source>Press 4. Each flag is a place to probe; below stands how to tape it from the plug, its chance, and what speaks against it. K keeps the set, D drops it.</source>
+        <translation>Pulse 4. Cada bandera es un lugar para sondear; abajo está cómo medirlo desde el tapón, su probabilidad y lo que habla en contra. K conserva el punto, D lo quita.</translation>
+    </message>
+    <message>
+        <source>Press Ctrl+S. The sets go to the handheld as waypoints, the plan to the farm&apos;s maps as a GeoPackage. See where to, then press Esc: nothing is written.</source>
+        <translation>Pulse Ctrl+S. Los puntos van al receptor como waypoints; el plan, a los mapas del rancho como GeoPackage. Mire a dónde y pulse Esc: no se escribe nada.</translation>
+    </message>
+    <message>
+        <source>Begin with a walk of your own: drop its files here, or press Ctrl+O. F1 shows all keys, F2 begins this again. Of the sample nothing is kept.</source>
+        <translation>Empiece con un recorrido propio: suelte aquí sus archivos o pulse Ctrl+O. F1 muestra todas las teclas, F2 empieza de nuevo. De la muestra no se guarda nada.</translation>
+    </message>
+    <message>
+        <source>stay</source>
+        <translation>quedarse</translation>
+    </message>
+    <message>
+        <source>‹</source>
+        <translation>‹</translation>
+    </message>
+    <message>
+        <source>back (Shift+F2)</source>
+        <translation>atrás (Mayús+F2)</translation>
     </message>
 </context>
 <context>
