@@ -26,7 +26,7 @@ constexpr const char* whole = "$GPGGA,123519,4807.038,N,01131.000,E,1,08,0.9,545
 TEST(HostilePositions, what_is_no_plain_file_is_refused_with_a_sentence) {
     const TemporaryFolder folder;
     ASSERT_EQ(mkfifo((folder / "pipe").c_str(), 0600), 0);
-    for (const std::filesystem::path file :
+    for (const std::filesystem::path& file :
          {folder / "pipe", folder / "missing", folder / ".", std::filesystem::path("/dev/zero"),
           std::filesystem::path("/vsicurl/http://localhost/x")}) {
         const auto end = end_of_file(file);
@@ -36,28 +36,28 @@ TEST(HostilePositions, what_is_no_plain_file_is_refused_with_a_sentence) {
 }
 
 TEST(HostilePositions, nothing_but_whole_positions_becomes_a_place) {
-    for (const std::string text : {std::string(),
-                                   std::string("\n\n\n"),
-                                   std::string("$"),
-                                   std::string("$*\n"),
-                                   std::string("$*00\n"),
-                                   std::string("$,*2C\n"),
-                                   std::string("$GPGGA*56\n"),
-                                   std::string("<"),
-                                   std::string("<gpx"),
-                                   std::string("<trkpt"),
-                                   std::string("<trkpt/>"),
-                                   std::string("<trkpt lat=\"1\" lon=\"2\">"),
-                                   std::string("<gpx><wpt lat=\"191\" lon=\"0\"/></gpx>"),
-                                   std::string("<wpt lat=\"1\" lon=\"&x;\"/>"),
-                                   std::string("<!DOCTYPE x [<!ENTITY a \"b\">]><wpt lat=\"&a;\" lon=\"1\"/>"),
-                                   std::string("lat,lon\nnan,inf\n"),
-                                   std::string("lat,lon\n1e400,2\n"),
-                                   std::string("a,b\nc,d\n"),
-                                   std::string(whole, 40),
-                                   std::string("\xFF\xFE$\0G\0", 6),
-                                   std::string(70000, 'x'),
-                                   "$" + std::string(60000, ',') + "\n"}) {
+    for (const std::string& text : {std::string(),
+                                    std::string("\n\n\n"),
+                                    std::string("$"),
+                                    std::string("$*\n"),
+                                    std::string("$*00\n"),
+                                    std::string("$,*2C\n"),
+                                    std::string("$GPGGA*56\n"),
+                                    std::string("<"),
+                                    std::string("<gpx"),
+                                    std::string("<trkpt"),
+                                    std::string("<trkpt/>"),
+                                    std::string("<trkpt lat=\"1\" lon=\"2\">"),
+                                    std::string("<gpx><wpt lat=\"191\" lon=\"0\"/></gpx>"),
+                                    std::string("<wpt lat=\"1\" lon=\"&x;\"/>"),
+                                    std::string("<!DOCTYPE x [<!ENTITY a \"b\">]><wpt lat=\"&a;\" lon=\"1\"/>"),
+                                    std::string("lat,lon\nnan,inf\n"),
+                                    std::string("lat,lon\n1e400,2\n"),
+                                    std::string("a,b\nc,d\n"),
+                                    std::string(whole, 40),
+                                    std::string("\xFF\xFE$\0G\0", 6),
+                                    std::string(70000, 'x'),
+                                    "$" + std::string(60000, ',') + "\n"}) {
         const auto reading = read(text);
         EXPECT_FALSE(reading.last) << text.substr(0, 60);
         for (const std::string& remark : reading.remarks) {
@@ -78,7 +78,9 @@ TEST(HostilePositions, cut_off_anywhere_a_file_tells_no_other_place) {
     const std::string twice = std::string(whole) + whole;
     for (std::size_t cut = 0; cut <= twice.size(); ++cut) {
         const auto reading = read(twice.substr(0, cut));
-        if (reading.last) EXPECT_EQ(reading.last->at, place) << cut;
+        if (reading.last) {
+            EXPECT_EQ(reading.last->at, place) << cut;
+        }
         EXPECT_EQ(reading.last.has_value(), cut >= twice.size() / 2) << cut;
     }
 }

@@ -96,7 +96,7 @@ TEST(Nmea, south_and_west_are_negative_and_places_beyond_the_earth_are_not_taken
 
 TEST(Nmea, a_receiver_without_a_place_says_so) {
     for (const std::string between : {"GPGGA,,,,,,0,00,99.99,,,,,,", "GPRMC,123519,V,,,,,,,230394,,",
-                                      "GPRMC,123519,A,4807.038,N,01131.000,E,0,0,230394,,,N"}) {
+                                       "GPRMC,123519,A,4807.038,N,01131.000,E,0,0,230394,,,N"}) {
         const auto none = position(with_sum(between));
         ASSERT_TRUE(none) << between;
         EXPECT_FALSE(none->at) << between;
