@@ -44,6 +44,7 @@ if [[ $long == yes ]]; then
         if [[ -f "$root/tests/fuzz/${name#fuzz_}.dict" ]]; then options+=("-dict=$root/tests/fuzz/${name#fuzz_}.dict"); fi
         (cd "${inputs[0]}/.." && "$fuzzer" "${options[@]}" "${inputs[@]}")
     done
+    export PLUGSIDE_ACT_SEQUENCES=1000
     build_and_test asan
     build_and_test tsan
     echo "Benchmarks"

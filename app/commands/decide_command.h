@@ -1,45 +1,34 @@
-// One decision on one set: kept, dropped, moved or undecided again. Undone it puts back what was decided before.
+// Decisions on one set or several in one step: kept, dropped, moved or undecided again. Undone they are what they were, row for row.
 //
-// Guarantee: undo after redo leaves the survey's decisions as they were, as a set; the revision grows with each.
+// Guarantee: undo after redo leaves the survey's decisions as they were, in their order; the revision grows with each.
 #pragma once
 
 #include <QUndoCommand>
 #include <functional>
 #include <vector>
-#include <optional>
 
+#include "app/commands/list_change.h"
 #include "core/survey/survey.h"
 
 namespace plugside {
 
 class DecideCommand : public QUndoCommand {
 public:
-    using Apply = std::function<void(const SetDecision&)>;
-    // `set_name`: how the set is called in the history, e.g. "set 7".
-    DecideCommand(std::optional<SetDecision> before, SetDecision after, const QString& set_name, Apply apply);
+    // `on`: a set that was decided on, to be shown.
+    using Apply = std::function<void(const ListChange<SetDecision>&, const ProbeKey& on)>;
+    // `survey`: as it is before. At least one decision; of two on one set the later counts.
+    DecideCommand(const Survey& survey, const std::vector<SetDecision>& decisions, const QString& words, Apply apply);
 
-    void undo() override;
-    void redo() override;
+    void undo() override { apply_(change_.turned_round(), on_); }
+    void redo() override { apply_(change_, on_); }
 
 private:
-    SetDecision before_;
-    SetDecision after_;
+    ListChange<SetDecision> change_;
+    ProbeKey on_;
     Apply apply_;
 };
 
-// Decisions on several sets in one step. Undone it puts back what was decided before on each.
-class DecideOnAllCommand : public QUndoCommand {
-public:
-    using Apply = std::function<void(const std::vector<SetDecision>&)>;
-    DecideOnAllCommand(const Survey& survey, std::vector<SetDecision> after, const QString& words, Apply apply);
-
-    void undo() override;
-    void redo() override;
-
-private:
-    std::vector<SetDecision> before_;
-    std::vector<SetDecision> after_;
-    Apply apply_;
-};
+// What the history calls a decision on one set; `set_name`: how the set is called there, "set 7".
+[[nodiscard]] QString decision_words(SetChoice choice, const QString& set_name);
 
 }  // namespace plugside

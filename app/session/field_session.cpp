@@ -7,12 +7,11 @@
 
 #include "app/commands/decide_command.h"
 #include "app/commands/note_rules_command.h"
+#include "app/commands/read_command.h"
 #include "core/mending/findings.h"
 #include "core/mending/sentences.h"
 #include "core/plan/make_plan.h"
-#include "core/sets/set_choices.h"
 #include "geo/read/field_reader.h"
-#include "geo/read/note_corrections.h"
 #include "geo/write/geopackage_layers.h"
 #include "geo/write/waypoints.h"
 
@@ -22,10 +21,22 @@ namespace {
 
 QString as_text(const std::filesystem::path& file) { return QFile::decodeName(file.c_str()); }
 
+FileChoices with_choices(FileChoices told, const FileChoices& more) {
+    for (const auto& [file, guess] : more.read.tables) told.read.tables[file] = guess;
+    for (const auto& [file, guesses] : more.read.layers) told.read.layers[file] = guesses;
+    for (const auto& [name, north] : more.north) told.north[name] = north;
+    return told;
+}
+
 }  // namespace
 
 FieldSession::FieldSession(QObject* parent) : QObject(parent) {
     connect(&planning_, &BackgroundWork::ended, this, &FieldSession::plan_changed);
+    connect(&history_, &QUndoStack::indexChanged, this, &FieldSession::take_letters_up);
+}
+
+FieldSession::~FieldSession() {
+    history_.disconnect(this);  // it tells of its end, when what would plan anew is gone
 }
 
 bool FieldSession::plan_is_current() const {
@@ -61,10 +72,10 @@ void FieldSession::add(const Files& more, const FileChoices& choices) {
                 add(more, choices);
                 return;
             }
-            auto steps = steps_;
-            steps.push_back(more);
-            remember_choices(choices);
-            take(std::move(field), all, std::move(steps), History::keep);
+            ReadField now{std::make_shared<const FieldSurvey>(std::move(field)), all, steps_, with_choices(told_, choices)};
+            now.steps.push_back(more);
+            push_reading(std::move(now), more.size() == 1 ? tr("add %1").arg(as_text(more.front().filename()))
+                                                          : tr("add %1 files").arg(more.size()));
         });
 }
 
@@ -90,17 +101,29 @@ void FieldSession::read_again(const Files& wanted, const FileChoices& choices) {
             Files files;
             for (const auto& file : files_)
                 if (std::find(wanted.begin(), wanted.end(), file) != wanted.end()) files.push_back(file);
-            remember_choices(choices);
-            waits_from_before_ = not_handed_out();
-            take(std::move(field), files, steps, carried->as_before ? History::keep : History::resume);
+            push_reading({std::make_shared<const FieldSurvey>(std::move(field)), files, steps, with_choices(told_, choices)},
+                         tr("read the files again"));
             Q_EMIT anew_read(static_cast<int>(carried->without_mark));
         });
 }
 
-void FieldSession::remember_choices(const FileChoices& choices) {
-    for (const auto& [file, guess] : choices.read.tables) told_.read.tables[file] = guess;
-    for (const auto& [file, guesses] : choices.read.layers) told_.read.layers[file] = guesses;
-    for (const auto& [name, north] : choices.north) told_.north[name] = north;
+void FieldSession::push(QUndoCommand* act) {
+    // what was undone before it can no more be redone
+    letters_at_.erase(letters_at_.upper_bound(history_.index()), letters_at_.end());
+    history_.push(act);
+}
+
+void FieldSession::push_reading(ReadField now, const QString& words) {
+    push(new ReadCommand({field_, files_, steps_, told_}, std::move(now), words, [this](const ReadField& to) {
+        auto field = to.field;
+        if (field->survey.revision <= field_->survey.revision) {
+            auto later = std::make_shared<FieldSurvey>(*field);
+            later->survey.revision = field_->survey.revision + 1;
+            field = std::move(later);
+        }
+        told_ = to.told;
+        take(std::move(field), to.files, to.steps, History::keep);
+    }));
 }
 
 bool FieldSession::may_start_on_files() {
@@ -125,9 +148,8 @@ void FieldSession::resume(FieldSurvey field, std::vector<Files> steps, const Fil
             if (std::find(files.begin(), files.end(), file) == files.end()) files.push_back(file);
     told_ = told;
     ++opening_;
-    history_.clear();
     waits_from_before_ = not_handed_out;
-    take(std::move(field), files, std::move(steps), History::resume);
+    take(std::make_shared<const FieldSurvey>(std::move(field)), files, std::move(steps), History::resume);
 }
 
 void FieldSession::close() {
@@ -175,20 +197,22 @@ void FieldSession::say_anew() {
 }
 
 void FieldSession::adopt(FieldSurvey field, const Files& files, History history) {
-    take(std::move(field), files, {files}, history);
+    take(std::make_shared<const FieldSurvey>(std::move(field)), files, {files}, history);
 }
 
-void FieldSession::take(FieldSurvey field, const Files& files, std::vector<Files> steps, History history) {
+void FieldSession::take(std::shared_ptr<const FieldSurvey> field, const Files& files, std::vector<Files> steps,
+                        History history) {
     planning_.stop();
     looking_back_.stop();
     not_seen_.reset();
     looked_back_on_.reset();
     if (history != History::keep) {
+        letters_ = std::make_shared<const SystemLetters>();
+        letters_at_.clear();
         history_.clear();
-        letters_.clear();
     }
     if (history == History::forget) waits_from_before_ = false;
-    field_ = std::make_shared<const FieldSurvey>(std::move(field));
+    field_ = std::move(field);
     plan_.reset();
     files_ = files;
     steps_ = std::move(steps);
@@ -212,31 +236,21 @@ void FieldSession::decide_on(const ProbeKey& probe, SetChoice choice, std::optio
     const auto before = decision_on(field_->survey, probe);
     const SetDecision after{probe, choice, choice == SetChoice::moved ? moved_to : std::nullopt};
     if (before ? *before == after : choice == SetChoice::proposed) return;
-    history_.push(new DecideCommand(before, after, name_of_set(probe), [this](const SetDecision& to) { apply(to); }));
+    decide_on_all({after}, decision_words(choice, name_of_set(probe)));
 }
 
-void FieldSession::apply(const SetDecision& decision) {
-    auto edited = std::make_shared<FieldSurvey>(*field_);
-    decide(edited->survey, decision);
-    field_ = std::move(edited);
-    Q_EMIT survey_edited();
-    plan_again();
-    Q_EMIT decided(decision.probe);
-}
-
-void FieldSession::decide_on_all(std::vector<SetDecision> decisions, const QString& words) {
+void FieldSession::decide_on_all(const std::vector<SetDecision>& decisions, const QString& words) {
     if (!field_ || decisions.empty()) return;
-    history_.push(new DecideOnAllCommand(field_->survey, std::move(decisions), words,
-                                         [this](const std::vector<SetDecision>& to) { apply_all(to); }));
-}
-
-void FieldSession::apply_all(const std::vector<SetDecision>& decisions) {
-    auto edited = std::make_shared<FieldSurvey>(*field_);
-    decide_all(edited->survey, decisions);
-    field_ = std::move(edited);
-    Q_EMIT survey_edited();
-    plan_again();
-    Q_EMIT decided(decisions.front().probe);
+    push(new DecideCommand(field_->survey, decisions, words,
+                           [this](const ListChange<SetDecision>& change, const ProbeKey& on) {
+                               auto edited = std::make_shared<FieldSurvey>(*field_);
+                               put(edited->survey.decisions, change);
+                               ++edited->survey.revision;
+                               field_ = std::move(edited);
+                               Q_EMIT survey_edited();
+                               plan_again();
+                               Q_EMIT decided(on);
+                           }));
 }
 
 void FieldSession::answer(const std::vector<Finding>& findings, Answer answer) {
@@ -249,9 +263,9 @@ void FieldSession::answer(const std::vector<Finding>& findings, Answer answer) {
     const QString what = changes.size() == 1
                              ? tr("finding of %1").arg(QString::fromStdString(listed(findings.front().marks)))
                              : tr("%1 findings").arg(changes.size());
-    history_.push(new AnswerCommand(field_->survey, std::move(changes),
-                                    answer == Answer::accepted ? tr("accept %1").arg(what) : tr("refuse %1").arg(what),
-                                    [this](const std::vector<AnswerChange>& to) { apply_answers(to); }));
+    push(new AnswerCommand(field_->survey, std::move(changes),
+                           answer == Answer::accepted ? tr("accept %1").arg(what) : tr("refuse %1").arg(what),
+                           [this](const std::vector<AnswerChange>& to) { apply_answers(to); }));
 }
 
 void FieldSession::apply_answers(const std::vector<AnswerChange>& changes) {
@@ -271,10 +285,9 @@ void FieldSession::adopt_edit(std::shared_ptr<FieldSurvey> edited) {
 
 void FieldSession::use_note_rules(const std::vector<NoteRule>& rules, const QString& words) {
     if (!field_ || rules == field_->survey.note_rules) return;
-    history_.push(new NoteRulesCommand(field_->survey.note_rules, rules, words, [this](const std::vector<NoteRule>& to) {
+    push(new NoteRulesCommand(change_by_rules(*field_, rules), words, [this](const NoteRulesChange& change) {
         auto edited = std::make_shared<FieldSurvey>(*field_);
-        plugside::use_note_rules(edited->survey, edited->frame, to);
-        ++edited->survey.revision;
+        put(edited->survey, change);
         adopt_edit(std::move(edited));
     }));
 }
@@ -284,7 +297,7 @@ void FieldSession::edit(SurveyPart part, const QString& words) {
     const Survey& survey = field_->survey;
     SurveyPart before = std::holds_alternative<Ground>(part) ? SurveyPart(survey.ground) : SurveyPart(survey.known);
     if (before == part) return;
-    history_.push(new SurveyPartCommand(std::move(before), std::move(part), words, [this](const SurveyPart& to) {
+    push(new SurveyPartCommand(std::move(before), std::move(part), words, [this](const SurveyPart& to) {
         auto edited = std::make_shared<FieldSurvey>(*field_);
         put_part(edited->survey, to);
         adopt_edit(std::move(edited));
@@ -294,14 +307,14 @@ void FieldSession::edit(SurveyPart part, const QString& words) {
 void FieldSession::mend(const Mend& mend, const QString& words) {
     if (!field_ || mend.marks.empty()) return;
     const std::string id = own_mend_id(mend.kind, mend.marks.front());
-    history_.push(new AnswerCommand(field_->survey, {{id, MendAnswer{id, Answer::accepted, mend}}}, words,
-                                    [this](const std::vector<AnswerChange>& to) { apply_answers(to); }));
+    push(new AnswerCommand(field_->survey, {{id, MendAnswer{id, Answer::accepted, mend}}}, words,
+                           [this](const std::vector<AnswerChange>& to) { apply_answers(to); }));
 }
 
 void FieldSession::lift_mend(const std::string& id, const QString& words) {
     if (!field_ || answer_to(field_->survey, id) == nullptr) return;
-    history_.push(new AnswerCommand(field_->survey, {{id, std::nullopt}}, words,
-                                    [this](const std::vector<AnswerChange>& to) { apply_answers(to); }));
+    push(new AnswerCommand(field_->survey, {{id, std::nullopt}}, words,
+                           [this](const std::vector<AnswerChange>& to) { apply_answers(to); }));
 }
 
 void FieldSession::tell_digger(const std::string& mark, SignKind kind, const Finding* asked) {
@@ -323,8 +336,8 @@ void FieldSession::tell_digger(const std::string& mark, SignKind kind, const Fin
         changes.push_back({id, MendAnswer{id, Answer::accepted, std::move(mend)}});
     }
     if (changes.empty()) return;
-    history_.push(new AnswerCommand(field_->survey, std::move(changes), tr("digger of %1").arg(QString::fromStdString(mark)),
-                                    [this](const std::vector<AnswerChange>& to) { apply_answers(to); }));
+    push(new AnswerCommand(field_->survey, std::move(changes), tr("digger of %1").arg(QString::fromStdString(mark)),
+                           [this](const std::vector<AnswerChange>& to) { apply_answers(to); }));
 }
 
 void FieldSession::look_back() {
@@ -374,7 +387,7 @@ void FieldSession::plan_again() {
             const auto applying = [this](Plan made) -> BackgroundWork::Apply {
                 return [this, plan = std::make_shared<const Plan>(std::move(made))] { accept(plan); };
             };
-            PlanWishes wishes{letters, {}};
+            PlanWishes wishes{*letters, {}};
             if (wants_first_look) wishes.first_look = [&](Plan first) { meanwhile(applying(std::move(first))); };
             auto made = make_plan(field->survey, {}, progress, wishes);
             if (!made) return {};
@@ -388,10 +401,23 @@ bool FieldSession::accept(std::shared_ptr<const Plan> plan) {
         return false;
     if (plan->first_look && plan_is_current()) return false;
     plan_ = std::move(plan);
-    if (!plan_->first_look) letters_ = letters_of(field_->survey, *plan_);
+    if (!plan_->first_look) remember_letters(letters_of(field_->survey, *plan_));
     Q_EMIT plan_changed();
     look_back();
     return true;
+}
+
+void FieldSession::remember_letters(SystemLetters letters) {
+    // most acts change no letter: one map serves them all
+    if (*letters_ != letters) letters_ = std::make_shared<const SystemLetters>(std::move(letters));
+    letters_at_[history_.index()] = letters_;
+}
+
+void FieldSession::take_letters_up(int index) {
+    const auto before = letters_at_.find(index);
+    if (before == letters_at_.end() || *before->second == *letters_) return;
+    letters_ = before->second;
+    plan_again();
 }
 
 void FieldSession::hand_out(const HandOut& where) {

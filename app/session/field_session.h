@@ -1,10 +1,12 @@
 // The field at hand: its survey, the plan that follows from it, the history of decisions, and the work going on about them.
 //
-// Edited: only the survey, only through the history (`decide_on`, undo, redo). Each edit starts a new plan.
+// Edited: only the survey, only through the history (`decide_on`, undo, redo). Each edit starts a new plan. Adding files and reading
+//         them anew are acts of the history, too.
 // Plan:   applied only when it was made from the survey's present revision; until then the earlier one stays, marked stale.
 //         Where there is no whole plan of these marks to stay, a first look comes before it: shown, never current, never
 //         handed out.
-// Letters: systems that are still there keep the letters that the last whole plan of this field gave them.
+// Letters: systems that are still there keep the letters that the last whole plan of this field gave them; where undo or redo comes
+//         back to a state that had a whole plan, those of that plan.
 // Files:  read and written away from the window's thread. A refusal leaves the field as it was.
 // Not seen: worked out after each whole plan whose marks, walks or ground are new; a decision on a set does not change it.
 // Kept:   by project_keeper.h, which puts every change into the project file. `not_handed_out` is about something else: whether
@@ -16,12 +18,14 @@
 #include <QUndoStack>
 #include <filesystem>
 #include <functional>
+#include <map>
 #include <memory>
 #include <set>
 #include <tl/expected.hpp>
 #include <vector>
 
 #include "app/commands/answer_command.h"
+#include "app/commands/read_command.h"
 #include "app/commands/survey_part_command.h"
 #include "app/planning/background_work.h"
 #include "app/reading/told_reading.h"
@@ -47,6 +51,7 @@ public:
     };
 
     explicit FieldSession(QObject* parent = nullptr);
+    ~FieldSession() override;
 
     // Null before the first field.
     [[nodiscard]] std::shared_ptr<const FieldSurvey> field() const { return field_; }
@@ -70,6 +75,7 @@ public:
     // Reads `more` into this field: what is there already is not taken twice; decisions and answers stay.
     void add(const Files& more, const FileChoices& choices = {});
     // Reads those of the field's files that are in `wanted` anew, by other choices; what was decided and answered stays.
+    // One act of the history, as `add` is.
     void read_again(const Files& wanted, const FileChoices& choices);
     // How the field's files were read, where a person said so.
     [[nodiscard]] const FileChoices& told() const { return told_; }
@@ -81,14 +87,14 @@ public:
     void close();
     // Whether another field may take this one's place now: nothing is being handed out, and what is being read is given up.
     [[nodiscard]] bool make_way();
-    // Takes a field that was read already. The history is kept where the decisions are: it names sets by their marks. `resume`: it
-    // begins empty, but what was decided before still waits to be handed out.
+    // Takes a field that was read already. `resume`: the history begins empty, but what was decided before still waits to be handed
+    // out. `keep`: this is an act of the history.
     enum class History { forget, keep, resume };
     void adopt(FieldSurvey field, const Files& files, History history = History::forget);
 
     void decide_on(const ProbeKey& probe, SetChoice choice, std::optional<LadderPlace> moved_to = std::nullopt);
     // On several sets at once, as one step of the history that it calls `words`.
-    void decide_on_all(std::vector<SetDecision> decisions, const QString& words);
+    void decide_on_all(const std::vector<SetDecision>& decisions, const QString& words);
     // Whether the plan was taken: only one made from the present revision is, and a first look never in place of a whole
     // plan of it.
     bool accept(std::shared_ptr<const Plan> plan);
@@ -133,10 +139,11 @@ private:
     using Read = std::function<tl::expected<FieldSurvey, Refusal>(const Progress&)>;
     void start_reading(const Read& read, const std::function<void(FieldSurvey)>& done);
     [[nodiscard]] bool may_start_on_files();
-    void take(FieldSurvey field, const Files& files, std::vector<Files> steps, History history);
-    void remember_choices(const FileChoices& choices);
-    void apply(const SetDecision& decision);
-    void apply_all(const std::vector<SetDecision>& decisions);
+    void take(std::shared_ptr<const FieldSurvey> field, const Files& files, std::vector<Files> steps, History history);
+    void push(QUndoCommand* act);  // every act goes through here
+    void push_reading(ReadField now, const QString& words);
+    void remember_letters(SystemLetters letters);
+    void take_letters_up(int index);
     void apply_answers(const std::vector<AnswerChange>& changes);
     void adopt_edit(std::shared_ptr<FieldSurvey> edited);
     void judge_again();
@@ -145,7 +152,9 @@ private:
 
     std::shared_ptr<const FieldSurvey> field_;
     std::shared_ptr<const Plan> plan_;
-    SystemLetters letters_;  // of the last whole plan of this field
+    using Letters = std::shared_ptr<const SystemLetters>;
+    Letters letters_ = std::make_shared<const SystemLetters>();  // of the last whole plan of this field
+    std::map<int, Letters> letters_at_;                          // by place in the history, where there was a whole plan
     Files files_;
     std::vector<Files> steps_;  // the files that were read together, in the order of reading
     FileChoices told_;

@@ -5433,6 +5433,18 @@
         <source>digger of %1</source>
         <translation>excavador de %1</translation>
     </message>
+    <message>
+        <source>add %1</source>
+        <translation>agregar %1</translation>
+    </message>
+    <message>
+        <source>add %1 files</source>
+        <translation>agregar %1 archivos</translation>
+    </message>
+    <message>
+        <source>read the files again</source>
+        <translation>leer de nuevo los archivos</translation>
+    </message>
 </context>
 <context>
     <name>plugside::FindingPicture</name>

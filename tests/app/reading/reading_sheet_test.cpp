@@ -221,6 +221,11 @@ TEST_F(Reading, ReadAgainWithOtherColumnsKeepsDecisionsAndTheirHistory) {
     EXPECT_EQ(fans(), fans_before + 15);
     EXPECT_EQ(field()->survey.decisions, decisions);
     EXPECT_TRUE(window_.session().not_handed_out());
+    // reading anew is an act, too
+    window_.session().history().undo();
+    EXPECT_EQ(fans(), fans_before);
+    EXPECT_EQ(window_.session().told().read.tables.at(messy_ / "phone.csv").roles.at(3), ColumnRole::none);
+    EXPECT_EQ(field()->survey.decisions, decisions);
     window_.session().history().undo();
     EXPECT_TRUE(field()->survey.decisions.empty());
 }
