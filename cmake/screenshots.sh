@@ -5,6 +5,7 @@
 #                             six kinds, with the questions they ask
 #   screenshots.sh --newcomer [OUT [LANGUAGE]]   the first start with its walk-through, and what a new user does by mouse: a boundary over
 #                             the sample's picture, two corrections, a fan turned, sets kept; and a receiver followed
+#   screenshots.sh --every [OUT]   every step in both languages, both themes, with text at 100 and 200 in 100, at 1280x800
 #   screenshots.sh --readme   only the README's picture, resources/pictures/window.png
 # Needs a built program: PLUGSIDE=path/to/plugside, else .build/release or .build/start is used.
 set -euo pipefail
@@ -98,6 +99,41 @@ if [[ ${1:-} == --readme ]]; then
     mkdir -p "$root/resources/pictures"
     convert "$scratch/readme/window.png" -strip -dither None -colors 255 -define png:compression-level=9 "$root/resources/pictures/window.png"
     echo "  resources/pictures/window.png: $(stat -c %s "$root/resources/pictures/window.png") bytes"
+    exit 0
+fi
+
+if [[ ${1:-} == --every ]]; then
+    out="${2:-$root/.build/pictures}/every"
+    for language in en es; do
+        for theme in light sunlight; do
+            for percent in 100 200; do
+                look=""
+                if [[ $theme == sunlight ]]; then look+=" ctrl+l"; fi
+                if [[ $percent == 200 ]]; then look+=" ctrl+equal ctrl+equal ctrl+equal ctrl+equal"; fi
+                echo "$language, $theme, text at $percent in 100"
+                rm -rf "$scratch/walk.settings-1280"
+                record "$scratch/walk" 1280 800 "$out/$language-$theme-$percent" \
+                    "01-looks-wrong:$look l" \
+                    "02-read: v ctrl+m bracketright" \
+                    "03-who-dug: i" \
+                    "04-notes: Escape t" \
+                    "05-not-seen: w" \
+                    "06-ground: 2" \
+                    "07-drawing: b" \
+                    "08-systems: Escape 3" \
+                    "09-a-system: ctrl+m bracketright bracketright" \
+                    "10-corrections: l o" \
+                    "11-sets: Escape 4" \
+                    "12-why-this-place: w" \
+                    "13-kept: w k" \
+                    "14-being-moved: m Up Up" \
+                    "15-which-to-go-through: Escape o" \
+                    "16-several-at-once: Escape t" \
+                    "17-keys: Escape F1" \
+                    "18-hand-out: Escape ctrl+s dialog"
+            done
+        done
+    done
     exit 0
 fi
 

@@ -9,6 +9,7 @@
 #include "app/batch/verbs.h"
 #include "core/walking/coverage.h"
 #include "core/walking/not_seen.h"
+#include "core/walking/not_seen_words.h"
 #include "core/walking/walk_lines.h"
 #include "geo/read/field_reader.h"
 #include "geo/write/walk_route.h"
@@ -101,7 +102,7 @@ int run_lines(const Call& call, const std::stop_token& stop) {
     if (order->with_walk) {
         if (const auto unseen = not_seen(field->survey, {}, {}, terminal.piece(0.4, 0.8, stop))) {
             order->options.curve = unseen->detection.curve;
-            curve_words = unseen->sentences.front();
+            curve_words = not_seen_sentences(*unseen, order->units).front();
         }
         if (stop.stop_requested()) return tell_stopped();
     }

@@ -56,7 +56,7 @@ void draw_name(MapSheet& sheet, const QString& name, QPointF at, const QColor& i
     if (!sheet.show.names || name.isEmpty()) return;
     QFont font = sheet.painter.font();
     font.setItalic(true);
-    font.setPixelSize(sheet.style.text_px - 1);
+    font.setPixelSize(sheet.style.text(-1));
     sheet.painter.setFont(font);
     const QSizeF size = QFontMetricsF(font).size(Qt::TextSingleLine, name) + QSizeF(8.0, 2.0);
     std::vector<QRectF> wished;
@@ -73,7 +73,7 @@ void draw_keep_clear(MapSheet& sheet) {
     for (const KeepClearArea& area : sheet.field.survey.ground.keep_clear) {
         const QPainterPath path = screen_path(area.area, sheet.view);
         if (!path.boundingRect().intersects(sheet.view.screen())) continue;
-        sheet.painter.fillPath(path, mixed(sheet.style.field, sheet.style.stop_ground, 0.6));
+        sheet.painter.fillPath(path, sheet.style.kept_clear());
         QColor line = sheet.style.keep_clear;
         line.setAlphaF(0.55F);
         draw_hatch(sheet, path, Hatch::single, 9.0, sheet.pen(line, 1.0));

@@ -20,6 +20,11 @@ void draw_plate(QPainter& painter, const QRectF& place, const MapStyle& style, d
     painter.drawRoundedRect(place, radius, radius);
 }
 
+QRectF arrow_place(const ViewTransform& view, const MapStyle& style) {
+    const QSizeF plate(style.room(60.0), style.room(70.0));
+    return {QPointF(view.size().width() - 12.0 - plate.width(), view.size().height() - 10.0 - plate.height()), plate};
+}
+
 }  // namespace
 
 ScaleStep scale_step(const ViewTransform& view, double longest_px, LengthUnits units) {
@@ -41,16 +46,17 @@ ScaleStep scale_step(const ViewTransform& view, double longest_px, LengthUnits u
 }
 
 void draw_scale_bar(QPainter& painter, const ViewTransform& view, const MapStyle& style, LengthUnits units) {
-    const ScaleStep step = scale_step(view, 170.0, units);
+    const ScaleStep step = scale_step(view, std::min(style.room(170.0), 0.42 * view.size().width()), units);
     const double length = view.pixels(step.length);
     QFont font = painter.font();
-    font.setPixelSize(style.text_px - 1);
+    font.setPixelSize(style.text(-1));
     font.setItalic(false);
     font.setBold(false);
     painter.setFont(font);
     const QFontMetricsF metrics(font);
     const double label_width = metrics.horizontalAdvance(step.label);
-    const QRectF plate(12.0, view.size().height() - 50.0, length + label_width + 26.0, 40.0);
+    const double high = 26.0 + metrics.height();
+    const QRectF plate(12.0, view.size().height() - 10.0 - high, length + label_width + 26.0, high);
     draw_plate(painter, plate, style, 6.0);
     const double y = plate.bottom() - 11.0;
     const double x = plate.left() + 14.0;
@@ -59,40 +65,45 @@ void draw_scale_bar(QPainter& painter, const ViewTransform& view, const MapStyle
     for (const double share : {0.0, 0.5, 1.0})
         painter.drawLine(QPointF(x + share * length, y - (share == 0.5 ? 4.0 : 7.0)), QPointF(x + share * length, y));
     const double top = y - 9.0 - metrics.height();
-    painter.drawText(QRectF(x - 20.0, top, 40.0, metrics.height()), Qt::AlignCenter, QStringLiteral("0"));
-    if (length > 90.0)
-        painter.drawText(QRectF(x + 0.5 * length - 30.0, top, 60.0, metrics.height()), Qt::AlignCenter, step.half_label);
+    painter.drawText(QRectF(x - style.room(20.0), top, style.room(40.0), metrics.height()), Qt::AlignCenter,
+                     QStringLiteral("0"));
+    if (length > style.room(90.0))
+        painter.drawText(QRectF(x + 0.5 * length - style.room(30.0), top, style.room(60.0), metrics.height()),
+                         Qt::AlignCenter, step.half_label);
     const double end = std::max(x + length - 0.5 * metrics.horizontalAdvance(step.label.section(' ', 0, 0)), x + 14.0);
     painter.drawText(QRectF(end, top, label_width + 4.0, metrics.height()), Qt::AlignLeft | Qt::AlignVCenter, step.label);
 }
 
-std::vector<QRectF> furniture_places(const ViewTransform& view) {
+std::vector<QRectF> furniture_places(const ViewTransform& view, const MapStyle& style) {
     const QSizeF size = view.size();
-    return {QRectF(12.0, size.height() - 50.0, 220.0, 40.0), QRectF(size.width() - 72.0, size.height() - 80.0, 60.0, 70.0)};
+    const double bar_high = style.room(18.0) + 24.0;
+    return {QRectF(12.0, size.height() - 10.0 - bar_high, style.room(220.0), bar_high), arrow_place(view, style)};
 }
 
 void draw_north_arrow(QPainter& painter, const ViewTransform& view, const MapStyle& style) {
-    const QPointF centre(view.size().width() - 42.0, view.size().height() - 46.0);
-    draw_plate(painter, QRectF(centre - QPointF(30.0, 34.0), QSizeF(60.0, 70.0)), style, 12.0);
+    const QRectF plate = arrow_place(view, style);
+    const QPointF centre(plate.center().x(), plate.top() + style.room(34.0));
+    draw_plate(painter, plate, style, 12.0);
     painter.setPen(QPen(style.ink, 1.8 * style.line_factor, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
     painter.setBrush(Qt::NoBrush);
     painter.save();
     painter.translate(centre);
+    painter.scale(style.text_share, style.text_share);
     painter.rotate(ViewTransform::painter_rotation_degrees(view.on_screen(Bearing::degrees(0.0))));
     painter.drawLine(QPointF(0.0, 12.0), QPointF(0.0, -14.0));
     painter.drawPolyline(QPolygonF({QPointF(-6.0, -7.0), QPointF(0.0, -15.0), QPointF(6.0, -7.0)}));
     painter.restore();
     QFont font = painter.font();
     font.setBold(true);
-    font.setPixelSize(11);
+    font.setPixelSize(style.letters(11));
     painter.setFont(font);
     const bool upright = view.up_degrees() == 0.0;  // else the arrow's head goes round where the letter stands
     if (upright)
-        painter.drawText(QRectF(centre.x() - 30.0, centre.y() - 33.0, 60.0, 16.0), Qt::AlignCenter,
+        painter.drawText(QRectF(plate.left(), plate.top() + 1.0, plate.width(), style.room(16.0)), Qt::AlignCenter,
                          words(QT_TRANSLATE_NOOP("Map", "N")));
     font.setBold(false);
     painter.setFont(font);
-    painter.drawText(QRectF(centre.x() - 30.0, centre.y() + 15.0, 60.0, 18.0), Qt::AlignCenter,
+    painter.drawText(QRectF(plate.left(), centre.y() + style.room(15.0), plate.width(), style.room(18.0)), Qt::AlignCenter,
                      words(QT_TRANSLATE_NOOP("Map", "%1° true")).arg(std::lround(view.up_degrees()) % 360));
 }
 

@@ -22,7 +22,7 @@ struct ScaleStep {
 void draw_scale_bar(QPainter& painter, const ViewTransform& view, const MapStyle& style, LengthUnits units);
 
 // Where scale bar and north arrow stand at most.
-[[nodiscard]] std::vector<QRectF> furniture_places(const ViewTransform& view);
+[[nodiscard]] std::vector<QRectF> furniture_places(const ViewTransform& view, const MapStyle& style);
 
 // Where true north is on the screen, and under it the bearing that is up.
 void draw_north_arrow(QPainter& painter, const ViewTransform& view, const MapStyle& style);

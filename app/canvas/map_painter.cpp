@@ -67,7 +67,7 @@ QImage map_picture(const FieldSurvey& field, const Plan* plan, QSize size, const
     const ViewTransform view = ViewTransform::fitting(ground_box(field), QSizeF(size), 48.0);
     QPainter painter(&image);
     MapShow show;
-    show.covered = furniture_places(view);
+    show.covered = furniture_places(view, style);
     paint_map(painter, field, plan, style, view, show);
     painter.setRenderHint(QPainter::Antialiasing);
     draw_scale_bar(painter, view, style, metric ? LengthUnits::metres : LengthUnits::feet_and_inches);

@@ -130,7 +130,7 @@ MapShow MapView::show_for_step() const {
     show.track = shown_.track && step == Step::walk;
     if (const auto not_seen = session_.not_seen(); not_seen && step == Step::walk)
         show.seen = std::shared_ptr<const SeenSurface>(not_seen, &not_seen->surface);
-    show.covered = furniture_places(view_);
+    show.covered = furniture_places(view_, choices_.style());
     for (const QWidget* child : findChildren<QWidget*>(QString(), Qt::FindDirectChildrenOnly))
         if (child->isVisible()) show.covered.emplace_back(child->geometry());
     show.plan_opacity = tool_holds_ && tool_->changes_plan() ? 0.25 : session_.plan_is_current() ? 1.0 : 0.55;

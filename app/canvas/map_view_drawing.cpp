@@ -1,5 +1,6 @@
 #include <QPainter>
 #include <QPainterPath>
+#include <algorithm>
 
 #include "app/canvas/map_furniture.h"
 #include "app/canvas/map_layers.h"
@@ -13,10 +14,11 @@ namespace {
 // A line of text on a small plate, kept inside the view.
 void draw_note(QPainter& painter, QPointF at, const QString& text, const MapStyle& style, const QRectF& inside) {
     QFont font = painter.font();
-    font.setPixelSize(style.text_px - 1);
+    font.setPixelSize(style.text(-1));
     painter.setFont(font);
-    const QSizeF size = QFontMetricsF(font).size(Qt::TextSingleLine, text) + QSizeF(16.0, 8.0);
-    QRectF plate(at, size);
+    const QRectF room(0.0, 0.0, inside.width() - 16.0, inside.height());
+    const QSizeF size = QFontMetricsF(font).boundingRect(room, Qt::TextWordWrap | Qt::AlignCenter, text).size();
+    QRectF plate(at, size + QSizeF(17.0, 8.0));
     if (plate.right() > inside.right()) plate.moveRight(at.x() - 24.0);
     if (plate.bottom() > inside.bottom()) plate.moveBottom(inside.bottom());
     plate.moveLeft(std::max(plate.left(), inside.left()));
@@ -24,7 +26,7 @@ void draw_note(QPainter& painter, QPointF at, const QString& text, const MapStyl
     painter.setBrush(style.slip);
     painter.drawRoundedRect(plate, 5.0, 5.0);
     painter.setPen(style.ink);
-    painter.drawText(plate, Qt::AlignCenter, text);
+    painter.drawText(plate.adjusted(7.0, 0.0, -7.0, 0.0), Qt::AlignCenter | Qt::TextWordWrap, text);
 }
 
 void draw_ring(QPainter& painter, QPointF at, double radius, const QColor& colour, const MapStyle& style) {
@@ -40,7 +42,7 @@ void draw_ring(QPainter& painter, QPointF at, double radius, const QColor& colou
 void MapView::paintEvent(QPaintEvent*) {
     QPainter painter(this);
     painter.setRenderHint(QPainter::Antialiasing);
-    const MapStyle& style = style_of(choices_.theme());
+    const MapStyle& style = choices_.style();
     painter.fillRect(rect(), style.paper);
     if (!session_.field()) {
         draw_invitation(painter);
@@ -63,7 +65,7 @@ void MapView::paintEvent(QPaintEvent*) {
 }
 
 void MapView::draw_picture(QPainter& painter) {
-    const MapStyle& style = style_of(choices_.theme());
+    const MapStyle& style = choices_.style();
     if (!marks_.marks() && marks_.making()) return;  // a picture without it would take longer than the wait
     MapShow show = show_for_step();
     // with the rim of ground that a picture drawn in the background has
@@ -81,7 +83,7 @@ void MapView::draw_picture(QPainter& painter) {
 }
 
 void MapView::draw_picks(QPainter& painter) const {
-    const MapStyle& style = style_of(choices_.theme());
+    const MapStyle& style = choices_.style();
     const auto field = session_.field();
     const auto plan = session_.plan();
     if (plan && choices_.step() == Step::systems && choices_.system() && *choices_.system() < plan->systems.size()) {
@@ -117,7 +119,7 @@ void MapView::draw_picks(QPainter& painter) const {
 void MapView::draw_hover(QPainter& painter) const {
     const auto field = session_.field();
     if (!hovered_ || *hovered_ >= field->survey.mounds.size() || dragging_) return;
-    const MapStyle& style = style_of(choices_.theme());
+    const MapStyle& style = choices_.style();
     const Mound& mound = field->survey.mounds[*hovered_];
     const QPointF at = view_.to_screen(mound.plug);
     draw_ring(painter, at, std::max(mound_reach_px(view_.pixels_per_metre()), 10.0) + 3.0, style.quiet_ink, style);
@@ -135,10 +137,11 @@ void MapView::draw_glass(QPainter& painter) {
     constexpr double radius_px = 110.0;
     constexpr double larger = 5.0;
     if (!magnifies_) return;
-    const MapStyle& style = style_of(choices_.theme());
+    const MapStyle& style = choices_.style();
     const QPointF at = cursor_.value_or(view_.screen().center());
-    const ViewTransform closer = view_.centred_on(view_.to_local(at)).resized({2.0 * radius_px, 2.0 * radius_px}).zoomed(
-        larger, {radius_px, radius_px});
+    const ViewTransform closer = view_.centred_on(view_.to_local(at))
+                                     .resized({2.0 * radius_px, 2.0 * radius_px})
+                                     .zoomed(larger, {radius_px, radius_px});
     MapShow show = show_for_step();
     show.covered.clear();
     const QPointF corner = at - QPointF(radius_px, radius_px);
@@ -185,30 +188,33 @@ QString MapView::coordinate_text() const {
 
 void MapView::draw_coordinates(QPainter& painter) const {
     if (!coordinates_) return;
-    const MapStyle& style = style_of(choices_.theme());
+    const MapStyle& style = choices_.style();
     const QString text = coordinate_text();
     QFont font = painter.font();
-    font.setPixelSize(style.text_px - 1);
+    font.setPixelSize(style.text(-1));
     const double width = QFontMetricsF(font).horizontalAdvance(text) + 16.0;
     draw_note(painter, {0.5 * (view_.size().width() - width), view_.size().height() - 90.0}, text, style,
               view_.screen().adjusted(4.0, 4.0, -4.0, -60.0));
 }
 
 void MapView::draw_invitation(QPainter& painter) const {
-    const MapStyle& style = style_of(choices_.theme());
+    const MapStyle& style = choices_.style();
     const QPointF middle = view_.screen().center();
     draw_fan(painter, middle + QPointF(0.0, -60.0), Bearing::degrees(20.0), Freshness::fresh, 46.0, style);
     QFont font = painter.font();
-    font.setPixelSize(style.text_px + 7);
+    font.setPixelSize(style.text(7));
     font.setBold(true);
     painter.setFont(font);
     painter.setPen(style.ink);
-    painter.drawText(QRectF(middle.x() - 300.0, middle.y() - 36.0, 600.0, 40.0), Qt::AlignCenter, tr("Drop a walk here"));
-    font.setPixelSize(style.text_px + 1);
+    const double half = std::min(style.room(300.0), 0.5 * width() - 16.0);
+    painter.drawText(QRectF(middle.x() - half, middle.y() - 36.0, 2.0 * half, style.room(40.0)), Qt::AlignCenter,
+                     tr("Drop a walk here"));
+    font.setPixelSize(style.text(1));
     font.setBold(false);
     painter.setFont(font);
     painter.setPen(style.quiet_ink);
-    painter.drawText(QRectF(middle.x() - 300.0, middle.y() + 6.0, 600.0, 60.0), Qt::AlignHCenter | Qt::AlignTop,
+    painter.drawText(QRectF(middle.x() - half, middle.y() - 34.0 + style.room(40.0), 2.0 * half, style.room(160.0)),
+                     Qt::AlignHCenter | Qt::AlignTop | Qt::TextWordWrap,
                      tr("or press Ctrl+O. A walk is a GPX file from your receiver;\n"
                         "the ground's layers, or a plan handed out before, may come with it."));
 }

@@ -51,7 +51,7 @@ void draw_counts(MapSheet& sheet, const MarkPyramid& pyramid) {
     constexpr std::size_t least_count = 10;
     const std::size_t level = pyramid.level_of(sheet.view.ground_length(piece_px).value());
     QFont font = sheet.painter.font();
-    font.setPixelSize(sheet.style.text_px - 1);
+    font.setPixelSize(sheet.style.text(-1));
     font.setBold(true);
     sheet.painter.setFont(font);
     const QFontMetricsF metrics(font);
@@ -88,19 +88,20 @@ void draw_ladder(MapSheet& sheet, const ProbeSite& site, SetChoice choice) {
     QPainter& painter = sheet.painter;
     const LocalVector shift = ladder_middle(sheet.field.survey, site) - site.middle;
     QFont font = painter.font();
-    font.setPixelSize(10);
+    font.setPixelSize(sheet.style.letters(10));
     font.setBold(true);
     painter.setFont(font);
-    const double radius = std::clamp(sheet.view.pixels(site.ladder.step) * 0.46, 2.0, 8.0);
+    const double radius = std::clamp(sheet.view.pixels(site.ladder.step) * 0.46, 2.0, sheet.style.room(8.0));
     for (std::size_t i = site.rung_places.size(); i-- > 0;) {
         const QPointF at = sheet.screen(site.rung_places[i] + shift);
         const bool first = i == 0;
         painter.setPen(sheet.pen(choice == SetChoice::dropped ? sheet.style.quiet_ink : sheet.style.act, 1.2));
         painter.setBrush(first ? QBrush(painter.pen().color()) : QBrush(sheet.style.slip));
         painter.drawEllipse(at, radius, radius);
-        if (radius < 6.5) continue;
+        if (radius < sheet.style.room(6.5)) continue;
         painter.setPen(first ? sheet.style.on_act : sheet.style.ink);
-        painter.drawText(QRectF(at.x() - 10.0, at.y() - 10.0, 20.0, 20.0), Qt::AlignCenter, QString::number(i + 1));
+        painter.drawText(QRectF(at.x() - radius - 2.0, at.y() - radius - 2.0, 2.0 * radius + 4.0, 2.0 * radius + 4.0),
+                         Qt::AlignCenter, QString::number(i + 1));
     }
 }
 

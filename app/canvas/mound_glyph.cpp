@@ -36,7 +36,7 @@ void draw_disc(QPainter& painter, QPointF at, Freshness freshness, double reach_
 }
 
 void draw_initial(QPainter& painter, SignKind kind, QPointF at, double reach_px, const MapStyle& style) {
-    const double radius = std::max(0.58 * reach_px, 6.5);
+    const double radius = std::max(0.58 * reach_px, style.room(6.5));
     painter.setPen(QPen(style.quiet_ink, 1.1 * style.line_factor));
     painter.setBrush(style.paper);
     painter.drawEllipse(at, radius, radius);

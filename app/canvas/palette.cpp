@@ -29,8 +29,9 @@ MapStyle light_style() {
     style.stop_ink = QColor(0x7A1212);
     style.barrier = QColor(0x3C4A63);
     style.keep_clear = QColor(0x7A1212);
-    style.unwalked = QColor(0x8B8A80);
-    style.tints = {QColor(0xE9C46A), QColor(0x7FB8C9), QColor(0xC6A4CF), QColor(0xA9C68A)};
+    style.unwalked = QColor(0x7E7D73);
+    // apart from each other also for eyes without one of the three cones: the mauve is darker than the blue
+    style.tints = {QColor(0xE9C46A), QColor(0x8CC5D5), QColor(0xA56FB4), QColor(0xB6CE9B)};
     return style;
 }
 
@@ -70,6 +71,21 @@ double luminance(const QColor& colour) {
 }
 
 }  // namespace
+
+QColor MapStyle::edge() const { return mixed(hairline, quiet_ink, 0.66); }
+QColor MapStyle::faint() const { return mixed(hairline, quiet_ink, 0.6); }
+QColor MapStyle::picked() const { return mixed(slip, act, 0.14); }
+QColor MapStyle::drawing() const { return mixed(slip, rail, 0.85); }
+QColor MapStyle::facts() const { return mixed(slip, rail, 0.6); }
+QColor MapStyle::read() const { return mixed(slip, run, 0.16); }
+QColor MapStyle::tinted(std::size_t tint) const { return mixed(field, tints.at(tint), tint_share); }
+QColor MapStyle::tint_edge(std::size_t tint) const { return mixed(tints.at(tint), ink, 0.5); }
+QColor MapStyle::kept_clear() const { return mixed(field, stop_ground, 0.6); }
+double MapStyle::band_share() const { return theme == Theme::light ? 0.20 : 0.24; }
+
+int MapStyle::text(int larger) const { return letters(text_px + larger); }
+
+int MapStyle::letters(int px) const { return static_cast<int>(std::lround(px * text_share)); }
 
 const MapStyle& style_of(Theme theme) {
     static const MapStyle light = light_style();

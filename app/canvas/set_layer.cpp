@@ -31,9 +31,11 @@ void draw_moved_arrow(QPainter& painter, QPointF foot, const MapStyle& style) {
 
 std::vector<QRectF> wished_cloths(QPointF foot, int number, const QFont& font, const QRectF& screen) {
     std::vector<QRectF> wished;
+    // a cloth of larger letters hangs higher, so that the foot stays free
+    const double longer = std::max(QFontMetricsF(font).height() / 15.0, 1.0);
     for (const double stake : {20.0, 32.0, -14.0, 46.0, -28.0, 62.0})
         for (const FlagSide side : {FlagSide::right, FlagSide::left}) {
-            const QRectF cloth = flag_cloth(foot, number, side, stake, font);
+            const QRectF cloth = flag_cloth(foot, number, side, stake > 0.0 ? stake * longer : stake, font);
             if (screen.contains(cloth)) wished.push_back(cloth);
         }
     return wished;
@@ -60,7 +62,7 @@ LocalPoint ladder_middle(const Survey& survey, const ProbeSite& site) {
 QFont flag_font(const MapStyle& style) {
     QFont font;
     font.setBold(true);
-    font.setPixelSize(style.theme == Theme::light ? 11 : 13);
+    font.setPixelSize(style.letters(style.theme == Theme::light ? 11 : 13));
     return font;
 }
 

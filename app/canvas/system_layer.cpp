@@ -52,7 +52,7 @@ void draw_bands(MapSheet& sheet) {
         bands[run.system].addPath(band_of(sheet, run));
     }
     QColor band = sheet.style.run;
-    band.setAlphaF(sheet.style.theme == Theme::light ? 0.20F : 0.24F);
+    band.setAlphaF(static_cast<float>(sheet.style.band_share()));
     for (const QPainterPath& path : bands)
         if (!path.isEmpty()) sheet.painter.fillPath(path, band);
 }
@@ -83,7 +83,7 @@ void draw_systems(MapSheet& sheet) {
         QColor fill = tint;
         fill.setAlphaF(static_cast<float>(sheet.style.tint_share));
         sheet.painter.fillPath(outline, fill);
-        QPen edge = sheet.pen(mixed(tint, sheet.style.ink, 0.5), 1.2);
+        QPen edge = sheet.pen(sheet.style.tint_edge(tints[i]), 1.2);
         edge.setDashPattern({1.0, 2.4});
         edge.setCapStyle(Qt::RoundCap);
         sheet.painter.setPen(edge);
@@ -110,7 +110,7 @@ void draw_letters(MapSheet& sheet) {
     if (!sheet.show.systems || !sheet.show.names) return;
     QFont font = sheet.painter.font();
     font.setBold(true);
-    font.setPixelSize(sheet.style.text_px + 3);
+    font.setPixelSize(sheet.style.text(3));
     sheet.painter.setFont(font);
     const QFontMetricsF metrics(font);
     const QRectF inside = sheet.view.screen().adjusted(3.0, 3.0, -3.0, -3.0);

@@ -1,6 +1,7 @@
 #include "app/drawing/ground_tool.h"
 
 #include <QPainterPath>
+#include <algorithm>
 #include <utility>
 
 #include "app/canvas/map_layers.h"
@@ -372,12 +373,13 @@ void GroundTool::paint(QPainter& painter, const MapStyle& style, const ViewTrans
     const QString words = reading_words();
     if (words.isEmpty()) return;
     QFont font = painter.font();
-    font.setPixelSize(style.text_px);
+    font.setPixelSize(style.text());
     painter.setFont(font);
     const QFontMetricsF metrics(font);
     QRectF place(tip + QPointF(14.0, 12.0), QSizeF(metrics.horizontalAdvance(words) + 8.0, metrics.height() + 4.0));
     if (place.right() > view.screen().right()) place.moveRight(tip.x() - 14.0);
     if (place.bottom() > view.screen().bottom()) place.moveBottom(tip.y() - 12.0);
+    place.moveLeft(std::max(place.left(), 4.0));
     draw_haloed_text(painter, place, words, style.ink, style.slip);
 }
 

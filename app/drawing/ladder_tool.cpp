@@ -100,13 +100,14 @@ void LadderTool::paint(QPainter& painter, const MapStyle& style, const ViewTrans
         painter.drawEllipse(view.to_screen(ladder->rung_places[i]), radius, radius);
     }
     QFont font = painter.font();
-    font.setPixelSize(style.text_px);
+    font.setPixelSize(style.text());
     font.setBold(true);
     painter.setFont(font);
     const QString words = promise_words(*ladder);
     const double wide = QFontMetricsF(font).horizontalAdvance(words) + 16.0;
-    QRectF plate(at.x() + 26.0, at.y() - 12.0, wide, 24.0);
+    QRectF plate(at.x() + 26.0, at.y() - style.room(12.0), wide, style.room(24.0));
     if (plate.right() > view.size().width() - 4.0) plate.moveRight(at.x() - 26.0);
+    plate.moveLeft(std::max(plate.left(), 4.0));
     painter.setPen(QPen(style.act, 1.2));
     painter.setBrush(style.slip);
     painter.drawRoundedRect(plate, 6.0, 6.0);

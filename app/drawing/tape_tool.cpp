@@ -88,16 +88,15 @@ bool TapeTool::key(const QKeyEvent& event, const ViewTransform& view) {
             if (!end_) hover(view.screen().center(), view);
             lay();
             return true;
-        case Qt::Key_Backspace:
-            take_place_back();
-            return true;
+        case Qt::Key_Backspace: take_place_back(); return true;
         case Qt::Key_Escape: lift(); return true;
         default: return false;
     }
     const QRectF room = view.screen();
     const QPointF from = end_pixel_.value_or(room.center());
-    hover({std::clamp(from.x() + by.x(), room.left(), room.right()), std::clamp(from.y() + by.y(), room.top(), room.bottom())},
-          view);
+    hover(
+        {std::clamp(from.x() + by.x(), room.left(), room.right()), std::clamp(from.y() + by.y(), room.top(), room.bottom())},
+        view);
     return true;
 }
 
@@ -120,13 +119,14 @@ void TapeTool::paint(QPainter& painter, const MapStyle& style, const ViewTransfo
     if (at_a_mark_) painter.drawEllipse(end, dot_px + 3.0, dot_px + 3.0);
     const QString words = places_.empty() ? tr("the tape starts here") : reading_words();
     QFont font = painter.font();
-    font.setPixelSize(style.text_px + 1);
+    font.setPixelSize(style.text(1));
     font.setBold(true);
     painter.setFont(font);
     const QFontMetricsF metrics(font);
     QRectF place(end + QPointF(14.0, 12.0), QSizeF(metrics.horizontalAdvance(words) + 8.0, metrics.height() + 4.0));
     if (place.right() > view.screen().right()) place.moveRight(end.x() - 14.0);
     if (place.bottom() > view.screen().bottom()) place.moveBottom(end.y() - 12.0);
+    place.moveLeft(std::max(place.left(), 4.0));
     draw_haloed_text(painter, place, words, style.ink, style.slip);
 }
 

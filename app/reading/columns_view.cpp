@@ -27,7 +27,7 @@ public:
     CellPainter(Choices& choices, QObject* parent) : QStyledItemDelegate(parent), choices_(choices) {}
 
     void paint(QPainter* painter, const QStyleOptionViewItem& option, const QModelIndex& index) const override {
-        const MapStyle& style = style_of(choices_.theme());
+        const MapStyle& style = choices_.style();
         const auto& model = static_cast<const ColumnsModel&>(*index.model());
         const bool used = model.role_of(index.column()) != ColumnRole::none;
         const bool current = (option.state & QStyle::State_HasFocus) != 0;
@@ -36,8 +36,8 @@ public:
         painter->setFont(option.font);
         QRectF box = QRectF(option.rect).adjusted(2.5, 2.5, -2.5, -2.5);
         if (index.row() == 0) {
-            painter->setPen(current ? QPen(style.act, 2.0) : QPen(mixed(style.hairline, style.quiet_ink, 0.45), 1.0));
-            painter->setBrush(used ? mixed(style.slip, style.act, 0.10) : style.slip);
+            painter->setPen(current ? QPen(style.act, 2.0) : QPen(style.edge(), 1.0));
+            painter->setBrush(used ? style.picked() : style.slip);
             painter->drawRoundedRect(box, 9.0, 9.0);
             painter->setPen(used ? style.ink : style.quiet_ink);
             painter->drawText(

@@ -208,7 +208,7 @@ void ReadingSheet::refresh_entry(int entry) {
     const bool takeable = !cannot_be_read(look) || desk_.purpose() == ReadingDesk::Purpose::reading_again;
     item->setFlags(Qt::ItemIsEnabled | Qt::ItemIsSelectable | (takeable ? Qt::ItemIsUserCheckable : Qt::NoItemFlags));
     item->setCheckState(out ? Qt::Unchecked : Qt::Checked);
-    const MapStyle& style = style_of(choices_.theme());
+    const MapStyle& style = choices_.style();
     item->setIcon(sign_of(look, out, style));
     item->setForeground(out ? style.quiet_ink : style.ink);
     listing_ = false;

@@ -1,5 +1,7 @@
 #include "app/session/choices.h"
 
+#include <algorithm>
+#include <cstdlib>
 #include <utility>
 
 namespace plugside {
@@ -37,7 +39,24 @@ void Choices::use(LengthUnits units) {
 }
 
 void Choices::use(Theme theme) {
-    if (std::exchange(theme_, theme) != theme) Q_EMIT theme_changed();
+    if (style_.theme == theme) return;
+    style_ = style_of(theme);
+    style_.text_share = text_percent_ / 100.0;
+    Q_EMIT theme_changed();
+}
+
+void Choices::use_text(int percent) {
+    const auto nearest = std::min_element(text_steps.begin(), text_steps.end(),
+                                          [percent](int a, int b) { return std::abs(a - percent) < std::abs(b - percent); });
+    if (std::exchange(text_percent_, *nearest) == *nearest) return;
+    style_.text_share = text_percent_ / 100.0;
+    Q_EMIT theme_changed();
+}
+
+void Choices::step_text(int by) {
+    const auto here = std::find(text_steps.begin(), text_steps.end(), text_percent_) - text_steps.begin();
+    const auto last = static_cast<std::ptrdiff_t>(text_steps.size()) - 1;
+    use_text(text_steps.at(static_cast<std::size_t>(std::clamp<std::ptrdiff_t>(here + by, 0, last))));
 }
 
 }  // namespace plugside

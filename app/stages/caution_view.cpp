@@ -63,7 +63,7 @@ void CautionView::paintEvent(QPaintEvent*) {
     painter.setPen(Qt::NoPen);
     painter.setBrush(stop ? style_.stop_ground : style_.caution_ground);
     painter.drawRoundedRect(QRectF(rect()).adjusted(0.0, 0.0, 0.0, 0.0), 6.0, 6.0);
-    const QPointF centre(0.5 * sign_room_px, 19.0);
+    const QPointF centre(0.5 * sign_room_px, 7.0 + style_.room(12.0));
     if (stop) {
         painter.setBrush(ink);
         painter.drawRoundedRect(QRectF(centre - QPointF(10.0, 3.5), QSizeF(20.0, 7.0)), 1.5, 1.5);

@@ -82,8 +82,13 @@ LadderPlace on_the_tape(const LadderPlace& place, const LadderPlace& from, Lengt
 Metres tape_unit(LengthUnits units) { return units == LengthUnits::metres ? Metres::of(0.02) : Metres::from_inches(1.0); }
 
 CloseUp::CloseUp(Choices& choices, QWidget* parent) : QWidget(parent), choices_(choices) {
-    setMinimumHeight(170);
-    setMaximumHeight(270);
+    const auto fit = [this] {
+        const double share = 0.5 + 0.5 * choices_.style().text_share;
+        setMinimumHeight(static_cast<int>(170.0 * share));
+        setMaximumHeight(static_cast<int>(270.0 * share));
+    };
+    connect(&choices_, &Choices::theme_changed, this, fit);
+    fit();
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Expanding);
     setMouseTracking(true);
     setAccessibleName(tr("close-up of the set's place"));
@@ -193,7 +198,7 @@ void CloseUp::paintEvent(QPaintEvent*) {
     QPainter painter(this);
     painter.setRenderHint(QPainter::Antialiasing);
     painter.setPen(hasFocus() || moving_ ? QPen(style().act, 2.0) : QPen(style().hairline, 1.0));
-    painter.setBrush(mixed(style().slip, style().rail, 0.85));
+    painter.setBrush(style().drawing());
     painter.drawRoundedRect(QRectF(rect()).adjusted(1.0, 1.0, -1.0, -1.0), 8.0, 8.0);
     if (!scene_) return;
     QPainterPath frame;

@@ -63,7 +63,7 @@ protected:
 private:
     [[nodiscard]] CloseUpDrawing drawing() const;
     void end_move();
-    [[nodiscard]] const MapStyle& style() const { return style_of(choices_.theme()); }
+    [[nodiscard]] const MapStyle& style() const { return choices_.style(); }
 
     Choices& choices_;
     std::optional<CloseUpScene> scene_;

@@ -78,7 +78,7 @@ CloseUpDrawing::Layout CloseUpDrawing::lay_out() const {
     const double row_aside = reach * std::abs(std::sin(row));
     Layout layout;
     const double room_w = width() - (small() ? 14.0 : 76.0);
-    const double room_h = height() - (small() ? 10.0 : 34.0);
+    const double room_h = height() - (small() ? 10.0 : style_.room(34.0));
     if (!scene.to) {
         const double low = std::min(-fan_m, scene.planned.along.value() - row_up);
         const double high = std::max(0.1, scene.planned.along.value() + row_up) + 0.05;
@@ -92,8 +92,9 @@ CloseUpDrawing::Layout CloseUpDrawing::lay_out() const {
             layout.plug + QPointF(scene.planned.across.value(), -scene.planned.along.value()) * layout.pixels_per_metre;
         return layout;
     }
-    layout.pixels_per_metre = std::min(room_w / (2.0 * std::max(row_aside, 0.2)),
-                                       (room_h - (small() ? 30.0 : 90.0)) / (2.0 * std::max(row_up, 0.2)));
+    layout.pixels_per_metre =
+        std::min(room_w / (2.0 * std::max(row_aside, 0.2)),
+                 (room_h - (small() ? 30.0 : style_.room(56.0) + 34.0)) / (2.0 * std::max(row_up, 0.2)));
     layout.plug = {0.5 * width(), height() - (small() ? 12.0 : 40.0)};
     layout.far_plug = QPointF(0.5 * width(), small() ? 12.0 : 42.0);
     const double span = layout.plug.y() - layout.far_plug->y();
@@ -148,12 +149,12 @@ void CloseUpDrawing::draw_mounds(QPainter& painter) const {
         }
     };
     draw_one(scene_.from, layout_.plug, layout_.far_plug ? std::min(reach, 30.0) : reach);
-    const int size = style_.text_px - 1;
-    const QColor halo = mixed(style_.slip, style_.rail, 0.85);
+    const int size = style_.text(-1);
+    const QColor halo = style_.drawing();
     const auto name = [&](QPointF at, const QString& text) {
         if (small()) return;
-        draw_small(painter, QRectF(at.x(), at.y() - 10.0, 120.0, 20.0), Qt::AlignLeft | Qt::AlignVCenter, text, style_.ink,
-                   halo, size, true);
+        draw_small(painter, QRectF(at.x(), at.y() - style_.room(10.0), style_.room(120.0), style_.room(20.0)),
+                   Qt::AlignLeft | Qt::AlignVCenter, text, style_.ink, halo, size, true);
     };
     if (layout_.far_plug && scene_.to) {
         draw_one(*scene_.to, *layout_.far_plug, std::min(reach, 30.0));
@@ -183,18 +184,20 @@ void CloseUpDrawing::draw_rungs(QPainter& painter) const {
         painter.drawEllipse(at, radius, radius);
         if (small()) continue;
         // numbers of neighbouring rungs stand on opposite sides, so that they keep apart
-        const double needed_px = std::abs(row.y()) > 0.7 ? 6.0 : 7.5;
+        const double needed_px = style_.room(std::abs(row.y()) > 0.7 ? 6.0 : 7.5);
         if (step_px < needed_px && i > 4) continue;
         // two figures side by side are wider than they are high
-        const double side_by_side_px = std::abs(row.x()) > 0.7 && scene_.rungs_m.size() > 9 ? 20.0 : 14.0;
+        const double side_by_side_px = style_.room(std::abs(row.x()) > 0.7 && scene_.rungs_m.size() > 9 ? 20.0 : 14.0);
         const bool far_side = step_px < side_by_side_px && std::lround(scene_.rungs_m[i] / std::max(step, 1e-6)) % 2 != 0;
-        const QPointF number = at + beside * ((radius + 10.0) * (far_side ? -1.0 : 1.0));
+        const QPointF number = at + beside * ((radius + style_.room(10.0)) * (far_side ? -1.0 : 1.0));
         QFont font = painter.font();
-        font.setPixelSize(11);
+        font.setPixelSize(style_.letters(11));
         font.setBold(true);
         painter.setFont(font);
-        draw_haloed_text(painter, QRectF(number.x() - 12.0, number.y() - 8.0, 24.0, 16.0), QString::number(i + 1), colour,
-                         mixed(style_.slip, style_.rail, 0.85));
+        draw_haloed_text(
+            painter,
+            QRectF(number.x() - style_.room(12.0), number.y() - style_.room(8.0), style_.room(24.0), style_.room(16.0)),
+            QString::number(i + 1), colour, style_.drawing());
     }
 }
 
@@ -212,7 +215,7 @@ void CloseUpDrawing::draw_tape(QPainter& painter) const {
     painter.drawLine(QPointF(middle.x(), middle.y()), high);
     painter.drawLine(layout_.plug, QPointF(layout_.plug.x(), layout_.far_plug ? layout_.far_plug->y() : middle.y()));
     draw_dimension(painter, low, high, ink, 1.4 * style_.line_factor);
-    const QColor ground = mixed(style_.slip, style_.rail, 0.85);
+    const QColor ground = style_.drawing();
     if (layout_.shortened) {
         draw_break(painter, 0.5 * (low + high), ink, ground);
         draw_break(painter, {layout_.plug.x(), 0.5 * (middle.y() + layout_.plug.y())}, style_.quiet_ink, ground);
@@ -220,12 +223,13 @@ void CloseUpDrawing::draw_tape(QPainter& painter) const {
     }
     QFont font = painter.font();
     font.setBold(true);
-    font.setPixelSize(style_.text_px + 1);
+    font.setPixelSize(style_.text(1));
     painter.setFont(font);
     const QString reading = QString::fromStdString(tape_reading(at.along, look_.units));
     const double text_width = QFontMetricsF(font).horizontalAdvance(reading) + 6.0;
     const double text_y = layout_.shortened ? low.y() - 0.24 * (low.y() - high.y()) : 0.5 * (low.y() + high.y());
-    draw_haloed_text(painter, QRectF(x + 8.0, text_y - 10.0, text_width, 20.0), reading, ink, ground);
+    draw_haloed_text(painter, QRectF(x + 8.0, text_y - style_.room(10.0), text_width, style_.room(20.0)), reading, ink,
+                     ground);
     const double across = at.across.value();
     if (std::abs(across) < 0.5 * tape_unit(look_.units).value()) return;
     const QString side = across > 0.0 ? CloseUp::tr("%1 right") : CloseUp::tr("%1 left");
@@ -234,12 +238,12 @@ void CloseUpDrawing::draw_tape(QPainter& painter) const {
     // beside a row that goes up, above a row that goes across
     const bool row_up = std::abs(direction(scene_.row_degrees).y()) > 0.7;
     const QPointF at_text = row_up ? middle + QPointF(34.0, -10.0) : middle + QPointF(56.0, 24.0);
-    draw_haloed_text(painter, QRectF(at_text, QSizeF(side_width, 20.0)), text, ink, ground);
+    draw_haloed_text(painter, QRectF(at_text, QSizeF(side_width, style_.room(20.0))), text, ink, ground);
 }
 
 void CloseUpDrawing::draw_words(QPainter& painter) const {
-    const int size = style_.text_px - 2;
-    const QColor halo = mixed(style_.slip, style_.rail, 0.85);
+    const int size = style_.text(-2);
+    const QColor halo = style_.drawing();
     const QString stand = scene_.to ? CloseUp::tr("as you look from %1 to %2").arg(scene_.from.name, scene_.to->name)
                                     : CloseUp::tr("as you stand, the fan behind you");
     const QRectF inner = QRectF(QPointF(), size_).adjusted(10.0, 6.0, -10.0, -6.0);
@@ -247,16 +251,17 @@ void CloseUpDrawing::draw_words(QPainter& painter) const {
     draw_small(painter, inner, Qt::AlignRight | Qt::AlignBottom, CloseUp::tr("band: run in 9 of 10"), style_.run, halo,
                size);
     // north, as it lies for a person who looks along the axis
-    const QPointF centre(width() - 22.0, 24.0);
+    const QPointF centre(width() - 6.0 - style_.room(16.0), 8.0 + style_.room(16.0));
     const QPointF north = direction(-scene_.axis_bearing_degrees);
     const QPointF aside(-north.y(), north.x());
     painter.setPen(QPen(style_.quiet_ink, 1.5));
     painter.drawLine(centre - north * 9.0, centre + north * 6.0);
     painter.drawPolyline(
         QPolygonF({centre + north * 2.0 + aside * 3.5, centre + north * 6.0, centre + north * 2.0 - aside * 3.5}));
-    const QPointF letter = centre + north * 13.0;
-    draw_small(painter, QRectF(letter.x() - 8.0, letter.y() - 8.0, 16.0, 16.0), Qt::AlignCenter, CloseUp::tr("N"),
-               style_.quiet_ink, halo, 10, true);
+    const QPointF letter = centre + north * (6.0 + style_.room(7.0));
+    draw_small(painter,
+               QRectF(letter.x() - style_.room(8.0), letter.y() - style_.room(8.0), style_.room(16.0), style_.room(16.0)),
+               Qt::AlignCenter, CloseUp::tr("N"), style_.quiet_ink, halo, style_.letters(10), true);
 }
 
 }  // namespace plugside

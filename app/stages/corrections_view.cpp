@@ -1,12 +1,12 @@
 #include "app/stages/corrections_view.h"
 
-#include <QGridLayout>
-#include <QHBoxLayout>
 #include <QVBoxLayout>
 #include <array>
 #include <cmath>
 
 #include "app/commands/known_facts.h"
+#include "app/stages/page_scroll.h"
+#include "app/stages/rows_layout.h"
 #include "app/window/look_sheet.h"
 #include "app/words/language.h"
 
@@ -68,6 +68,8 @@ CorrectionsView::CorrectionsView(FieldSession& session, Choices& choices, System
     column->addWidget(list_name_);
     list_ = new QListWidget(this);
     list_->setWordWrap(true);
+    list_->setMinimumHeight(72);
+    take_what_is_left(*list_);
     list_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     list_->setAccessibleName(tr("what was said so far; Delete lifts one"));
     column->addWidget(list_, 1);
@@ -86,9 +88,8 @@ CorrectionsView::CorrectionsView(FieldSession& session, Choices& choices, System
 
 void CorrectionsView::build_sayings() {
     sayings_ = new QWidget(this);
-    auto* grid = new QGridLayout(sayings_);
-    grid->setContentsMargins(0, 0, 0, 0);
-    grid->setSpacing(5);
+    auto* grid = RowsLayout::even(5, 3);
+    sayings_->setLayout(grid);
     const std::array buttons{
         Button{Saying::one_animal, tr("one animal"), tr("O"), tr("the picked mark and another are one animal's")},
         Button{Saying::two_animals, tr("two animals"), tr("T"), tr("the picked mark and another are two animals'")},
@@ -97,13 +98,11 @@ void CorrectionsView::build_sayings() {
         Button{Saying::older, tr("older"), tr("A"), tr("the picked mark is older than the others")},
         Button{Saying::no_run, tr("no run"), tr("X"), tr("draw a line that no run crosses")},
         Button{Saying::aside, tr("set aside"), tr("Z"), tr("draw about marks to set aside")}};
-    int place = 0;
     for (const Button& button : buttons) {
         auto* key = new KeyButton(button.word, button.key, choices_, sayings_);
         key->setToolTip(button.tip);
         connect(key, &QPushButton::clicked, this, [this, saying = button.saying] { tool_.say(saying); });
-        grid->addWidget(key, place / 3, place % 3);
-        ++place;
+        grid->addWidget(key);
     }
 }
 
@@ -115,8 +114,7 @@ void CorrectionsView::build_question() {
     auto* name = label_in_role("heading", question_);
     name->setText(tr("What would help most"));
     question_words_ = label_in_role("body", question_);
-    auto* keys = new QHBoxLayout;
-    keys->setSpacing(5);
+    auto* keys = RowsLayout::even(5, 3);
     auto* yes = new KeyButton(tr("one"), tr("Y"), choices_, question_);
     auto* no = new KeyButton(tr("two"), tr("D"), choices_, question_);
     auto* pass = new KeyButton(tr("not known"), tr("Page down"), choices_, question_);

@@ -5,6 +5,7 @@
 #include <QPainterPath>
 #include <QVBoxLayout>
 #include <algorithm>
+#include <cmath>
 
 #include "app/canvas/mound_glyph.h"
 #include "app/stages/ground_page.h"
@@ -15,7 +16,10 @@ namespace plugside {
 
 namespace {
 
-constexpr double run_x = 30.0;
+// Where the run hangs, and the words beside it; closer together where the text is large.
+double run_x(const MapStyle& style) { return style.text_share > 1.25 ? 20.0 : 30.0; }
+double words_left(const MapStyle& style) { return run_x(style) + (style.text_share > 1.25 ? 20.0 : 26.0); }
+constexpr double words_right = 13.0;
 
 QString walk_line(const FieldSurvey& field) {
     const QString read = counted(static_cast<long long>(field.survey.mounds.size()), DayRail::tr("%1 mark read"),
@@ -44,6 +48,9 @@ QString sets_line(const Survey& survey, const Plan& plan) {
 StepButton::StepButton(Step step, const QString& name, Choices& choices, QWidget* parent)
     : QAbstractButton(parent), step_(step), choices_(choices) {
     setText(name);
+    QSizePolicy policy(QSizePolicy::Preferred, QSizePolicy::Fixed);
+    policy.setHeightForWidth(true);
+    setSizePolicy(policy);
     setFocusPolicy(Qt::StrongFocus);
     setCursor(Qt::PointingHandCursor);
     setAccessibleName(name);
@@ -53,12 +60,46 @@ StepButton::StepButton(Step step, const QString& name, Choices& choices, QWidget
 }
 
 void StepButton::set_line(const QString& line) {
+    if (line_ == line) return;
     line_ = line;
     setAccessibleDescription(line);
+    updateGeometry();
     update();
 }
 
-QSize StepButton::sizeHint() const { return {190, 44 + 2 * style_of(choices_.theme()).text_px}; }
+QFont StepButton::name_font() const {
+    QFont font = this->font();
+    font.setBold(true);
+    font.setPixelSize(choices_.style().text(2));
+    return font;
+}
+
+QFont StepButton::line_font() const {
+    QFont font = this->font();
+    font.setBold(false);
+    font.setPixelSize(choices_.style().text(-1));
+    return font;
+}
+
+WrappedWords StepButton::lines_at(int width) const {
+    const MapStyle& style = choices_.style();
+    const QFontMetricsF metrics(line_font());
+    const int most = metrics.height() > 32.0 ? 2 : 3;  // four steps stand one under the other
+    return wrapped_words(line_, metrics, width - words_left(style) - words_right, most);
+}
+
+QSize StepButton::sizeHint() const { return {least_width(), heightForWidth(least_width())}; }
+
+int StepButton::heightForWidth(int width) const {
+    const auto lines = static_cast<double>(std::max<qsizetype>(lines_at(width).lines.size(), 1));
+    return static_cast<int>(
+        std::ceil(36.0 + QFontMetricsF(name_font()).height() + lines * QFontMetricsF(line_font()).height()));
+}
+
+int StepButton::least_width() const {
+    return static_cast<int>(
+        std::ceil(words_left(choices_.style()) + QFontMetricsF(name_font()).horizontalAdvance(text()) + words_right + 2.0));
+}
 
 void StepButton::keyPressEvent(QKeyEvent* event) {
     if (event->key() == Qt::Key_Down)
@@ -72,7 +113,7 @@ void StepButton::keyPressEvent(QKeyEvent* event) {
 }
 
 void StepButton::paintEvent(QPaintEvent*) {
-    const MapStyle& style = style_of(choices_.theme());
+    const MapStyle& style = choices_.style();
     const bool at_hand = choices_.step() == step_;
     QPainter painter(this);
     painter.setRenderHint(QPainter::Antialiasing);
@@ -85,25 +126,24 @@ void StepButton::paintEvent(QPaintEvent*) {
     const double middle = 0.5 * height();
     MapStyle glyph = style;
     if (at_hand) glyph.soil = style.act;
-    draw_fan(painter, {run_x, middle}, Bearing::degrees(80.0), Freshness::fresh, 14.0, glyph);
-    const double left = run_x + 26.0;
-    QFont font = this->font();
-    font.setBold(true);
-    font.setPixelSize(style.text_px + 2);
-    painter.setFont(font);
+    draw_fan(painter, {run_x(style), middle}, Bearing::degrees(80.0), Freshness::fresh, 14.0, glyph);
+    const double left = words_left(style);
+    const double room = width() - left - 8.0;
+    const QFontMetricsF big(name_font());
+    const QFontMetricsF small(line_font());
+    const WrappedWords lines = lines_at(width());
+    double top = middle - 0.5 * (big.height() + static_cast<double>(lines.lines.size()) * small.height());
+    painter.setFont(name_font());
     painter.setPen(style.ink);
-    const QFontMetricsF big(font);
-    painter.drawText(QRectF(left, middle - big.height() - 1.0, width() - left - 12.0, big.height()),
-                     Qt::AlignLeft | Qt::AlignVCenter, text());
-    font.setBold(false);
-    font.setPixelSize(style.text_px - 1);
-    painter.setFont(font);
+    painter.drawText(QRectF(left, top, room, big.height()), Qt::AlignLeft | Qt::AlignVCenter, text());
+    top += big.height();
+    painter.setFont(line_font());
     painter.setPen(style.quiet_ink);
-    const QFontMetricsF small(font);
-    const double room = width() - left - 14.0;
-    painter.drawText(QRectF(left, middle + 1.0, room, small.height() + 2.0), Qt::AlignLeft | Qt::AlignVCenter,
-                     small.elidedText(line_, Qt::ElideRight, room));
-    setToolTip(small.horizontalAdvance(line_) > room ? line_ : QString());
+    for (const QString& line : lines.lines) {
+        painter.drawText(QRectF(left, top, room, small.height()), Qt::AlignLeft | Qt::AlignVCenter, line);
+        top += small.height();
+    }
+    setToolTip(lines.cut ? line_ : QString());
 }
 
 DayRail::DayRail(FieldSession& session, Choices& choices, QWidget* parent)
@@ -113,7 +153,7 @@ DayRail::DayRail(FieldSession& session, Choices& choices, QWidget* parent)
     setAccessibleName(tr("the day's steps"));
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 14, 0, 0);
-    column->setSpacing(16);
+    column->setSpacing(10);
     for (const auto& [step, name] : {std::pair{Step::walk, tr("Walk")}, std::pair{Step::ground, tr("Ground")},
                                      std::pair{Step::systems, tr("Systems")}, std::pair{Step::sets, tr("Sets")}}) {
         auto* button = new StepButton(step, name, choices_, this);
@@ -133,6 +173,13 @@ StepButton* DayRail::button(Step step) const {
     return *std::find_if(steps_.begin(), steps_.end(), [step](const StepButton* button) { return button->step() == step; });
 }
 
+int DayRail::fitting_width() const {
+    const MapStyle& style = choices_.style();
+    int least = style.text_share > 1.0 ? 196 : (style.theme == Theme::light ? 196 : 220);
+    for (const StepButton* step : steps_) least = std::max(least, step->least_width());
+    return least;
+}
+
 void DayRail::refresh() {
     const auto field = session_.field();
     const auto plan = session_.plan();
@@ -148,19 +195,20 @@ void DayRail::refresh() {
 
 void DayRail::paintEvent(QPaintEvent* event) {
     QWidget::paintEvent(event);
-    const MapStyle& style = style_of(choices_.theme());
+    const MapStyle& style = choices_.style();
     QPainter painter(this);
     painter.setRenderHint(QPainter::Antialiasing);
     painter.fillRect(rect(), style.rail);
     painter.setPen(QPen(style.hairline, 1.0));
     painter.drawLine(QPointF(width() - 0.5, 0.0), QPointF(width() - 0.5, height()));
     // the run the steps hang on: it sways a little, as runs do
-    QPainterPath run(QPointF(run_x + 2.0, 0.0));
+    const double x = run_x(style);
+    QPainterPath run(QPointF(x + 2.0, 0.0));
     double from = 0.0;
     double sway = 7.0;
     for (const StepButton* step : steps_) {
         const double to = step->geometry().center().y();
-        run.cubicTo(run_x + sway, from + 0.35 * (to - from), run_x - sway, from + 0.7 * (to - from), run_x, to);
+        run.cubicTo(x + sway, from + 0.35 * (to - from), x - sway, from + 0.7 * (to - from), x, to);
         from = to;
         sway = -sway;
     }

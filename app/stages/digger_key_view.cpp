@@ -3,8 +3,10 @@
 #include <QHBoxLayout>
 #include <QKeyEvent>
 #include <QPainter>
+#include <algorithm>
 
 #include "app/stages/digger_picture.h"
+#include "app/stages/rows_layout.h"
 #include "app/window/look_sheet.h"
 #include "core/words/words.h"
 
@@ -46,34 +48,46 @@ DiggerAnswerButton::DiggerAnswerButton(int number, const DiggerAnswer& answer, C
     setAccessibleName(tr("%1: %2").arg(number).arg(text()));
     setFocusPolicy(Qt::StrongFocus);
     setCursor(Qt::PointingHandCursor);
-    setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Preferred);
-    setMinimumHeight(84);
-    setMaximumHeight(128);
+    QSizePolicy policy(QSizePolicy::Expanding, QSizePolicy::Preferred);
+    policy.setHeightForWidth(true);
+    setSizePolicy(policy);
+}
+
+// Behind the drawing and the number.
+double DiggerAnswerButton::words_left() const { return picture_wide_px + 18.5 + choices_.style().room(18.0); }
+
+int DiggerAnswerButton::heightForWidth(int width) const {
+    QFont font = this->font();
+    font.setPixelSize(choices_.style().text());
+    const QRect room(0, 0, static_cast<int>(width - words_left() - 8.0), 4000);
+    const int high = QFontMetrics(font).boundingRect(room, Qt::TextWordWrap | Qt::AlignLeft, text()).height();
+    return std::max(high + 16, 104);
 }
 
 void DiggerAnswerButton::paintEvent(QPaintEvent*) {
-    const MapStyle& style = style_of(choices_.theme());
+    const MapStyle& style = choices_.style();
     QPainter painter(this);
     painter.setRenderHint(QPainter::Antialiasing);
     const QRectF card = QRectF(rect()).adjusted(1.5, 1.5, -1.5, -1.5);
-    painter.setPen(QPen(hasFocus() ? style.act : mixed(style.hairline, style.quiet_ink, 0.45), hasFocus() ? 2.5 : 1.0));
+    painter.setPen(QPen(hasFocus() ? style.act : style.edge(), hasFocus() ? 2.5 : 1.0));
     painter.setBrush(isDown() || underMouse() ? style.rail : style.slip);
     painter.drawRoundedRect(card, 8.0, 8.0);
-    const QRectF picture(card.left() + 7.0, card.top() + 7.0, picture_wide_px, card.height() - 14.0);
+    const double high = std::min(card.height() - 14.0, 114.0);
+    const QRectF picture(card.left() + 7.0, card.center().y() - 0.5 * high, picture_wide_px, high);
     draw_digger_picture(painter, picture, answer_.picture, style);
     QFont font = this->font();
-    font.setPixelSize(style.text_px + 3);
+    font.setPixelSize(style.text(3));
     font.setBold(true);
     painter.setFont(font);
     painter.setPen(style.act);
     const double left = picture.right() + 10.0;
-    painter.drawText(QRectF(left, card.top(), 18.0, card.height()), Qt::AlignLeft | Qt::AlignVCenter,
+    painter.drawText(QRectF(left, card.top(), style.room(18.0), card.height()), Qt::AlignLeft | Qt::AlignVCenter,
                      QString::number(number_));
-    font.setPixelSize(style.text_px);
+    font.setPixelSize(style.text());
     font.setBold(false);
     painter.setFont(font);
     painter.setPen(style.ink);
-    painter.drawText(QRectF(left + 18.0, card.top() + 4.0, card.right() - left - 24.0, card.height() - 8.0),
+    painter.drawText(QRectF(words_left(), card.top() + 4.0, card.right() - words_left() - 6.0, card.height() - 8.0),
                      Qt::AlignLeft | Qt::AlignVCenter | Qt::TextWordWrap, text());
 }
 
@@ -100,8 +114,7 @@ DiggerKeyView::DiggerKeyView(FieldSession& session, Choices& choices, QWidget* p
     column->addWidget(verdict_);
     column->addWidget(why_);
     column->addStretch(0);
-    auto* keys = new QHBoxLayout;
-    keys->setSpacing(6);
+    auto* keys = RowsLayout::natural(6);
     back_ = new QPushButton(tr("back"), this);
     back_->setToolTip(tr("the question before (Backspace)"));
     take_ = new QPushButton(tr("take it so"), this);
@@ -110,7 +123,7 @@ DiggerKeyView::DiggerKeyView(FieldSession& session, Choices& choices, QWidget* p
     away_ = new QPushButton(tr("leave it"), this);
     away_->setToolTip(tr("put the questions away, nothing is changed (Esc)"));
     keys->addWidget(back_);
-    keys->addWidget(take_, 1);
+    keys->addWidget(take_);
     keys->addWidget(away_);
     column->addLayout(keys);
     connect(back_, &QPushButton::clicked, this, &DiggerKeyView::back);
@@ -143,7 +156,7 @@ void DiggerKeyView::show_question() {
     for (std::size_t i = 0; i < asked.answers.size(); ++i) {
         const int number = static_cast<int>(i) + 1;
         auto* button = new DiggerAnswerButton(number, asked.answers[i], choices_, answers_);
-        answer_column_->insertWidget(number - 1, button, 100);
+        answer_column_->insertWidget(number - 1, button);
         // the button goes away with its question: not while its own click is under way
         connect(
             button, &QAbstractButton::clicked, this, [this, number] { answer(number); }, Qt::QueuedConnection);
@@ -180,7 +193,7 @@ void DiggerKeyView::show_end() {
     const bool told = end_->digger.has_value();
     verdict_->setText(told ? verdict(*end_->digger) : tr("It cannot be told."));
     why_->setText(tr("%1 (%2)").arg(words(end_->why), words(end_->source)));
-    deciding_->setPixmap(drawn(end_->picture, style_of(choices_.theme()), devicePixelRatioF()));
+    deciding_->setPixmap(drawn(end_->picture, choices_.style(), devicePixelRatioF()));
     deciding_->show();
     verdict_->show();
     why_->show();

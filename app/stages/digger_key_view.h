@@ -24,12 +24,17 @@ class DiggerAnswerButton : public QAbstractButton {
 
 public:
     DiggerAnswerButton(int number, const DiggerAnswer& answer, Choices& choices, QWidget* parent = nullptr);
-    [[nodiscard]] QSize sizeHint() const override { return {320, 96}; }
+    [[nodiscard]] QSize sizeHint() const override { return {320, heightForWidth(320)}; }
+    [[nodiscard]] QSize minimumSizeHint() const override { return {200, 84}; }
+    [[nodiscard]] bool hasHeightForWidth() const override { return true; }
+    [[nodiscard]] int heightForWidth(int width) const override;
 
 protected:
     void paintEvent(QPaintEvent* event) override;
 
 private:
+    [[nodiscard]] double words_left() const;
+
     int number_;
     const DiggerAnswer& answer_;
     Choices& choices_;

@@ -49,11 +49,11 @@ public:
     }
     void hole(QPointF at, double radius) {
         pen(style_.soil, 2.0);
-        painter_.setBrush(QColor(0, 0, 0));
+        painter_.setBrush(style_.ink);
         painter_.drawEllipse(at, radius, 0.72 * radius);
         // light falls on the far wall of the hole
         painter_.setPen(Qt::NoPen);
-        painter_.setBrush(mixed(QColor(0, 0, 0), style_.dry_soil, 0.55));
+        painter_.setBrush(mixed(style_.ink, style_.dry_soil, 0.55));
         painter_.drawChord(QRectF(at.x() - 0.8 * radius, at.y() - 0.56 * radius, 1.6 * radius, 1.1 * radius), 200 * 16,
                            140 * 16);
     }

@@ -71,7 +71,7 @@ FindingPicture::View FindingPicture::view() const {
 }
 
 void FindingPicture::draw_proposal(QPainter& painter, const View& view) const {
-    const MapStyle& style = style_of(choices_.theme());
+    const MapStyle& style = choices_.style();
     if (!finding_->mend) return;
     const Mend& mend = *finding_->mend;
     painter.setPen(QPen(style.act, 2.0 * style.line_factor));
@@ -111,7 +111,7 @@ void FindingPicture::draw_proposal(QPainter& painter, const View& view) const {
 }
 
 void FindingPicture::draw_scale(QPainter& painter, const View& view) const {
-    const MapStyle& style = style_of(choices_.theme());
+    const MapStyle& style = choices_.style();
     const bool metres = choices_.units() == LengthUnits::metres;
     const double unit_m = metres ? 1.0 : 0.3048;
     double units = 1.0;
@@ -122,16 +122,16 @@ void FindingPicture::draw_scale(QPainter& painter, const View& view) const {
     painter.setPen(QPen(style.ink, 1.4));
     painter.drawLine(left, left + QPointF(length, 0.0));
     for (const double x : {0.0, length}) painter.drawLine(left + QPointF(x, -4.0), left + QPointF(x, 4.0));
-    draw_haloed_text(painter, QRectF(left.x(), left.y() - 22.0, 120.0, 16.0),
+    draw_haloed_text(painter, QRectF(left.x(), left.y() - 6.0 - style.room(16.0), style.room(120.0), style.room(16.0)),
                      metres ? tr("%1 m").arg(units) : tr("%1 ft").arg(units), style.ink, style.slip);
 }
 
 void FindingPicture::paintEvent(QPaintEvent*) {
     QPainter painter(this);
     painter.setRenderHint(QPainter::Antialiasing);
-    const MapStyle& style = style_of(choices_.theme());
+    const MapStyle& style = choices_.style();
     painter.setPen(QPen(style.hairline, 1.0));
-    painter.setBrush(mixed(style.slip, style.rail, 0.85));
+    painter.setBrush(style.drawing());
     painter.drawRect(QRectF(rect()).adjusted(0.5, 0.5, -0.5, -0.5));
     if (!finding_ || !field_) return;
     const View here = view();
@@ -142,7 +142,7 @@ void FindingPicture::paintEvent(QPaintEvent*) {
     const double reach = std::clamp(0.5 * here.pixels_per_metre, 5.0, 30.0);
     const QRectF seen = QRectF(rect()).adjusted(-30.0, -30.0, 30.0, 30.0);
     QFont font = painter.font();
-    font.setPixelSize(11);
+    font.setPixelSize(style.letters(11));
     painter.setFont(font);
     for (const bool in_question : {false, true})
         for (const Mound& one : field_->survey.mounds) {
@@ -151,11 +151,11 @@ void FindingPicture::paintEvent(QPaintEvent*) {
             painter.setOpacity(in_question ? 1.0 : 0.45);
             draw_mark(painter, one, at, reach, style);
             if (in_question)
-                draw_haloed_text(
-                    painter,
-                    QRectF(at.x() + 8.0, at.y() - 22.0,
-                           painter.fontMetrics().horizontalAdvance(QString::fromStdString(one.name)) + 6.0, 15.0),
-                    QString::fromStdString(one.name), style.ink, style.slip);
+                draw_haloed_text(painter,
+                                 QRectF(at.x() + 8.0, at.y() - 7.0 - style.room(15.0),
+                                        painter.fontMetrics().horizontalAdvance(QString::fromStdString(one.name)) + 6.0,
+                                        style.room(15.0)),
+                                 QString::fromStdString(one.name), style.ink, style.slip);
         }
     painter.setOpacity(1.0);
     draw_proposal(painter, here);

@@ -6,6 +6,8 @@
 #include <algorithm>
 
 #include "app/stages/mound_facts.h"
+#include "app/stages/page_scroll.h"
+#include "app/stages/rows_layout.h"
 #include "app/window/look_sheet.h"
 
 namespace plugside {
@@ -49,6 +51,7 @@ FindingsView::FindingsView(FieldSession& session, Choices& choices, QWidget* par
     scroll->setWidgetResizable(true);
     scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     scroll->setMinimumHeight(84);
+    take_what_is_left(*scroll);
     scroll->setAccessibleName(tr("what was found, why, and what is proposed"));
     words_ = label_in_role("body", scroll);
     words_->setAlignment(Qt::AlignTop | Qt::AlignLeft);
@@ -64,36 +67,34 @@ FindingsView::FindingsView(FieldSession& session, Choices& choices, QWidget* par
 
 void FindingsView::build_keys(QWidget* parent) {
     auto* column = static_cast<QVBoxLayout*>(parent->layout());
-    auto* large = new QHBoxLayout;
-    large->setSpacing(8);
+    auto* large = RowsLayout::even(8, 2);
     accept_ = new KeyButton(tr("accept"), QStringLiteral("A"), choices_, this);
     refuse_ = new KeyButton(tr("refuse"), QStringLiteral("R"), choices_, this);
     for (KeyButton* key : {accept_, refuse_}) {
-        large->addWidget(key, 1);
+        large->addWidget(key);
         keys_.push_back(key);
     }
     column->addLayout(large);
     connect(accept_, &QPushButton::clicked, this, &FindingsView::accept);
     connect(refuse_, &QPushButton::clicked, this, &FindingsView::refuse);
-    auto* small = new QHBoxLayout;
-    small->setSpacing(6);
-    const auto button = [&](const QString& text, const QString& name, const QString& key, auto act, int stretch) {
+    auto* small = RowsLayout::natural(6);
+    const auto button = [&](const QString& text, const QString& name, const QString& key, auto act) {
         auto* made = new QPushButton(text, this);
         made->setProperty("way", true);
         made->setAccessibleName(name);
         made->setToolTip(tr("%1 (%2)").arg(name, key));
-        if (text.size() == 1) made->setFixedWidth(36);
-        small->addWidget(made, stretch);
+        if (text.size() == 1) made->setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Fixed);
+        small->addWidget(made);
         keys_.push_back(made);
         connect(made, &QPushButton::clicked, this, act);
         return made;
     };
-    button(tr("‹"), tr("previous finding"), tr("Page up"), &FindingsView::previous, 0);
-    button(tr("›"), tr("next finding"), tr("Page down"), &FindingsView::next, 0);
+    button(tr("‹"), tr("previous finding"), tr("Page up"), &FindingsView::previous);
+    button(tr("›"), tr("next finding"), tr("Page down"), &FindingsView::next);
     accept_all_ = button(tr("accept all alike"), tr("accept all of this kind that are as sure"), tr("Shift+A"),
-                         &FindingsView::accept_all_alike, 2);
+                         &FindingsView::accept_all_alike);
     refuse_all_ = button(tr("refuse all alike"), tr("refuse all of this kind that are no surer"), tr("Shift+R"),
-                         &FindingsView::refuse_all_alike, 2);
+                         &FindingsView::refuse_all_alike);
     column->addLayout(small);
 }
 

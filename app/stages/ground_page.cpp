@@ -6,6 +6,8 @@
 #include <algorithm>
 #include <array>
 
+#include "app/stages/page_scroll.h"
+#include "app/stages/rows_layout.h"
 #include "app/window/look_sheet.h"
 
 namespace plugside {
@@ -119,6 +121,7 @@ GroundPage::GroundPage(FieldSession& session, Choices& choices, GroundTool& tool
     list_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     list_->setAccessibleName(tr("shapes of the ground"));
     list_->setMinimumHeight(80);
+    take_what_is_left(*list_);
     column->addWidget(list_, 1);
     build_picked();
     column->addWidget(picked_);
@@ -139,9 +142,8 @@ GroundPage::GroundPage(FieldSession& session, Choices& choices, GroundTool& tool
 
 void GroundPage::build_pens() {
     pens_ = new QWidget(this);
-    auto* grid = new QGridLayout(pens_);
-    grid->setContentsMargins(0, 0, 0, 0);
-    grid->setSpacing(5);
+    auto* grid = RowsLayout::even(5, 3);
+    pens_->setLayout(grid);
     const std::array keys{tr("B"), tr("D"), tr("X"), tr("T"), tr("K"), tr("U"), tr("H"), tr("Y")};
     for (std::size_t i = 0; i < strokes.size(); ++i) {
         auto* key = new KeyButton(stroke_words(strokes[i]), keys[i], choices_, pens_);
@@ -149,7 +151,7 @@ void GroundPage::build_pens() {
         key->setToolTip(stroke_help(stroke));
         connect(key, &QPushButton::clicked, this, [this, stroke] { tool_.take(stroke); });
         pen_keys_.push_back(key);
-        grid->addWidget(key, static_cast<int>(i / 3), static_cast<int>(i % 3));
+        grid->addWidget(key);
     }
     auto* about = new KeyButton(tr("about walk"), tr("W"), choices_, pens_);
     about->setToolTip(
@@ -177,8 +179,7 @@ void GroundPage::build_picked() {
     width_->setPlaceholderText(tr("width: 3 ft, 1.2 m"));
     width_->setAccessibleName(tr("width of the gap"));
     fault_ = label_in_role("stop", picked_);
-    auto* acts = new QHBoxLayout;
-    acts->setSpacing(6);
+    auto* acts = RowsLayout::natural(6);
     remove_ = new QPushButton(tr("remove (Del)"), picked_);
     join_ = new QPushButton(tr("join with… (J)"), picked_);
     mend_ = new QPushButton(tr("mend (E)"), picked_);

@@ -12,7 +12,8 @@ class KeyButton : public QPushButton {
 
 public:
     KeyButton(const QString& word, const QString& key, Choices& choices, QWidget* parent = nullptr);
-    [[nodiscard]] QSize sizeHint() const override { return {96, 48}; }
+    [[nodiscard]] QSize sizeHint() const override;
+    [[nodiscard]] QSize minimumSizeHint() const override { return sizeHint(); }
     [[nodiscard]] const QString& key() const { return key_; }
     void set_in_force(bool in_force);
 

@@ -1,6 +1,7 @@
 #include "app/stages/mark_key.h"
 
 #include <QPainter>
+#include <algorithm>
 #include <vector>
 
 #include "app/canvas/mound_glyph.h"
@@ -33,12 +34,17 @@ std::vector<Entry> entries() {
             {drawn(SignKind::other, Freshness::unknown, false), MarkKey::tr("something else")}};
 }
 
-int row_height(const MapStyle& style) { return style.text_px + 13; }
+constexpr double words_left = 30.0;
+constexpr double second_column = 0.53;  // of the width
+
+int row_height(const MapStyle& style) { return style.text(13); }
 
 }  // namespace
 
 MarkKey::MarkKey(Choices& choices, QWidget* parent) : QWidget(parent), choices_(choices) {
-    setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+    QSizePolicy policy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+    policy.setHeightForWidth(true);
+    setSizePolicy(policy);
     QStringList words;
     for (const Entry& entry : entries()) words << entry.word;
     setAccessibleName(tr("how marks are drawn"));
@@ -46,24 +52,44 @@ MarkKey::MarkKey(Choices& choices, QWidget* parent) : QWidget(parent), choices_(
     connect(&choices_, &Choices::theme_changed, this, [this] { updateGeometry(); });
 }
 
-QSize MarkKey::sizeHint() const { return {300, 4 * row_height(style_of(choices_.theme())) + 6}; }
+QSize MarkKey::sizeHint() const { return {300, heightForWidth(300)}; }
+
+QFont MarkKey::words_font() const {
+    QFont font = this->font();
+    font.setPixelSize(choices_.style().text(-1));
+    return font;
+}
+
+int MarkKey::columns_at(int width) const {
+    const QFontMetricsF metrics(words_font());
+    double widest = 0.0;
+    for (const Entry& entry : entries()) widest = std::max(widest, metrics.horizontalAdvance(entry.word));
+    return words_left + widest <= second_column * width ? 2 : 1;
+}
+
+int MarkKey::heightForWidth(int width) const {
+    const int rows = static_cast<int>(entries().size()) / columns_at(width);
+    return rows * row_height(choices_.style()) + 6;
+}
 
 void MarkKey::paintEvent(QPaintEvent*) {
-    const MapStyle& style = style_of(choices_.theme());
+    const MapStyle& style = choices_.style();
     QPainter painter(this);
     painter.setRenderHint(QPainter::Antialiasing);
     const std::vector<Entry> all = entries();
     const double height = row_height(style);
+    const auto columns = static_cast<std::size_t>(columns_at(width()));
+    // gophers' own marks stand in one column, those of others in the next or below
+    const std::size_t rows = all.size() / columns;
     for (std::size_t i = 0; i < all.size(); ++i) {
-        const double left = i % 2 == 0 ? 0.0 : 0.53 * width();
-        const double middle = 3.0 + (static_cast<double>(i / 2) + 0.5) * height;
+        const std::size_t place = i / 2 + (i % 2) * all.size() / 2;
+        const double left = place / rows == 0 ? 0.0 : second_column * width();
+        const double middle = 3.0 + (static_cast<double>(place % rows) + 0.5) * height;
         const double forward = all[i].mark.fan ? -5.0 : 0.0;
         draw_mark(painter, all[i].mark, {left + 14.0 + forward, middle - forward * 0.5}, 14.0, style);
-        QFont font = this->font();
-        font.setPixelSize(style.text_px - 1);
-        painter.setFont(font);
+        painter.setFont(words_font());
         painter.setPen(style.quiet_ink);
-        painter.drawText(QRectF(left + 30.0, middle - 0.5 * height, 0.5 * width() - 30.0, height),
+        painter.drawText(QRectF(left + words_left, middle - 0.5 * height, width() - left - words_left, height),
                          Qt::AlignLeft | Qt::AlignVCenter, all[i].word);
     }
 }

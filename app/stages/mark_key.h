@@ -13,11 +13,16 @@ class MarkKey : public QWidget {
 public:
     explicit MarkKey(Choices& choices, QWidget* parent = nullptr);
     [[nodiscard]] QSize sizeHint() const override;
+    [[nodiscard]] bool hasHeightForWidth() const override { return true; }
+    [[nodiscard]] int heightForWidth(int width) const override;
 
 protected:
     void paintEvent(QPaintEvent* event) override;
 
 private:
+    [[nodiscard]] QFont words_font() const;
+    [[nodiscard]] int columns_at(int width) const;
+
     Choices& choices_;
 };
 

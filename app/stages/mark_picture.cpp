@@ -114,7 +114,7 @@ void MarkPicture::show_picture(const PictureFolders& files, const std::string& n
 }
 
 void MarkPicture::paintEvent(QPaintEvent*) {
-    const MapStyle& style = style_of(choices_.theme());
+    const MapStyle& style = choices_.style();
     QPainter painter(this);
     painter.setRenderHint(QPainter::SmoothPixmapTransform);
     const QRectF room = QRectF(rect()).adjusted(2.0, 2.0, -2.0, -2.0);

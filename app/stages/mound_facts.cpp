@@ -143,11 +143,11 @@ void MoundFacts::refresh() {
 void MoundFacts::paintEvent(QPaintEvent*) {
     const auto field = session_.field();
     if (!field || !choices_.mound() || *choices_.mound() >= field->survey.mounds.size()) return;
-    const MapStyle& style = style_of(choices_.theme());
+    const MapStyle& style = choices_.style();
     QPainter painter(this);
     painter.setRenderHint(QPainter::Antialiasing);
     painter.setPen(QPen(style.hairline, 1.0));
-    painter.setBrush(mixed(style.slip, style.rail, 0.6));
+    painter.setBrush(style.facts());
     painter.drawRoundedRect(QRectF(rect()).adjusted(0.5, 0.5, -0.5, -0.5), 6.0, 6.0);
     draw_mark(painter, field->survey.mounds[*choices_.mound()], QPointF(0.5 * glyph_room_px, 26.0), 16.0, style);
 }

@@ -8,8 +8,11 @@
 #include <cmath>
 
 #include "app/canvas/map_layers.h"
+#include "app/canvas/wrapped_words.h"
+#include "app/stages/page_scroll.h"
 #include "app/window/look_sheet.h"
 #include "app/words/language.h"
+#include "core/walking/not_seen_words.h"
 
 namespace plugside {
 
@@ -37,33 +40,58 @@ QString leaning(const NotSeen& seen) {
     return words.join(QLatin1Char(' '));
 }
 
-int row_height(const MapStyle& style) { return style.text_px + 11; }
+constexpr double words_left = 44.0;
+
+int row_height(const MapStyle& style) { return style.text(11); }
 
 }  // namespace
 
 HatchKey::HatchKey(Choices& choices, QWidget* parent) : QWidget(parent), choices_(choices) {
-    setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+    QSizePolicy policy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+    policy.setHeightForWidth(true);
+    setSizePolicy(policy);
     setAccessibleName(tr("the hatching on the map"));
     setAccessibleDescription(
         tr("single lines: less than half of the mounds were seen; crossed lines: less than one in ten"));
     connect(&choices_, &Choices::theme_changed, this, [this] { updateGeometry(); });
 }
 
-QSize HatchKey::sizeHint() const { return {300, 2 * row_height(style_of(choices_.theme()))}; }
+QSize HatchKey::sizeHint() const { return {300, heightForWidth(300)}; }
+
+QFont HatchKey::words_font() const {
+    QFont font = this->font();
+    font.setPixelSize(choices_.style().text(-1));
+    return font;
+}
+
+// The words of single lines and of crossed ones, as they are broken at that width.
+std::array<QStringList, 2> HatchKey::words_at(int width) const {
+    const QFontMetricsF metrics(words_font());
+    const auto broken = [&](const QString& words) { return wrapped_words(words, metrics, width - words_left, 4).lines; };
+    return {broken(tr("less than 1 in 2 mounds seen")), broken(tr("hardly looked at: less than 1 in 10 seen"))};
+}
+
+int HatchKey::heightForWidth(int width) const {
+    const auto words = words_at(width);
+    return row_height(choices_.style()) * static_cast<int>(words[0].size() + words[1].size());
+}
 
 void HatchKey::paintEvent(QPaintEvent*) {
-    const MapStyle& style = style_of(choices_.theme());
+    const MapStyle& style = choices_.style();
     QPainter painter(this);
-    QFont font = this->font();
-    font.setPixelSize(style.text_px - 1);
-    const double height = row_height(style);
+    const double line = row_height(style);
+    const auto words = words_at(width());
+    double top = 0.0;
     for (const bool crossed : {false, true}) {
-        const double top = crossed ? height : 0.0;
-        draw_unseen_swatch(painter, QRectF(0.0, top + 2.0, 34.0, height - 5.0), crossed, style);
-        painter.setFont(font);
+        const QStringList& lines = words[crossed ? 1 : 0];
+        draw_unseen_swatch(painter, QRectF(0.0, top + 2.0, words_left - 10.0, line - 5.0), crossed, style);
+        painter.setFont(words_font());
         painter.setPen(style.quiet_ink);
-        painter.drawText(QRectF(44.0, top, width() - 44.0, height), Qt::AlignLeft | Qt::AlignVCenter,
-                         crossed ? tr("hardly looked at: less than 1 in 10 seen") : tr("less than 1 in 2 mounds seen"));
+        for (const QString& words_of_line : lines) {
+            painter.drawText(QRectF(words_left, top, width() - words_left, line), Qt::AlignLeft | Qt::AlignVCenter,
+                             words_of_line);
+            top += line;
+        }
     }
 }
 
@@ -109,6 +137,7 @@ NotSeenView::NotSeenView(FieldSession& session, Choices& choices, QWidget* paren
     scroll->setWidgetResizable(true);
     scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     scroll->setMinimumHeight(64);
+    take_what_is_left(*scroll);
     scroll->setAccessibleName(tr("how it was reckoned"));
     reckoned_ = label_in_role("quiet", scroll);
     reckoned_->setAlignment(Qt::AlignTop | Qt::AlignLeft);
@@ -181,7 +210,8 @@ void NotSeenView::refresh() {
                                 .arg(whole_range(seen->mounds_unwalked)));
     leans_->setText(leaning(*seen));
     QStringList sentences;
-    for (const std::string& sentence : seen->sentences) sentences << QString::fromStdString(sentence);
+    for (const std::string& sentence : not_seen_sentences(*seen, choices_.units()))
+        sentences << QString::fromStdString(sentence);
     reckoned_->setText(sentences.join(QStringLiteral("\n")));
     result_->setAccessibleName(areas_->text() + QLatin1Char(' ') + missed_->text() + QLatin1Char(' ') +
                                missed_words_->text());

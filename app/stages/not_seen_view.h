@@ -21,11 +21,16 @@ class HatchKey : public QWidget {
 public:
     explicit HatchKey(Choices& choices, QWidget* parent = nullptr);
     [[nodiscard]] QSize sizeHint() const override;
+    [[nodiscard]] bool hasHeightForWidth() const override { return true; }
+    [[nodiscard]] int heightForWidth(int width) const override;
 
 protected:
     void paintEvent(QPaintEvent* event) override;
 
 private:
+    [[nodiscard]] QFont words_font() const;
+    [[nodiscard]] std::array<QStringList, 2> words_at(int width) const;
+
     Choices& choices_;
 };
 

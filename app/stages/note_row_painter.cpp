@@ -8,7 +8,7 @@ namespace {
 
 constexpr int rim_px = 7;
 
-int line_px(const MapStyle& style) { return style.text_px + 7; }
+int line_px(const MapStyle& style) { return style.text(7); }
 
 void draw_note(QPainter& painter, const QRectF& place, const NoteRow& row, const QFont& plain, const MapStyle& style) {
     QPointF at = place.topLeft();
@@ -22,8 +22,7 @@ void draw_note(QPainter& painter, const QRectF& place, const NoteRow& row, const
             metrics.elidedText(QString(piece.text).replace(QLatin1Char('\n'), QLatin1Char(' ')), Qt::ElideRight, room);
         const double wide = metrics.horizontalAdvance(text);
         const QRectF box(at, QSizeF(wide, place.height()));
-        if (piece.sense == PieceSense::understood)
-            painter.fillRect(box.adjusted(-1.5, 1.5, 1.5, -1.5), mixed(style.slip, style.run, 0.16));
+        if (piece.sense == PieceSense::understood) painter.fillRect(box.adjusted(-1.5, 1.5, 1.5, -1.5), style.read());
         painter.setFont(font);
         painter.setPen(piece.sense == PieceSense::left_over ? style.stop_ink : style.ink);
         painter.drawText(box.adjusted(0.0, 0.0, 2.0, 0.0), Qt::AlignLeft | Qt::AlignVCenter, text);
@@ -38,23 +37,23 @@ NoteRowPainter::NoteRowPainter(const NotesModel& model, const Choices& choices, 
     : QStyledItemDelegate(parent), model_(model), choices_(choices) {}
 
 QSize NoteRowPainter::sizeHint(const QStyleOptionViewItem&, const QModelIndex&) const {
-    return {200, 2 * line_px(style_of(choices_.theme())) + rim_px};
+    return {200, 2 * line_px(choices_.style()) + rim_px};
 }
 
 void NoteRowPainter::paint(QPainter* painter, const QStyleOptionViewItem& option, const QModelIndex& index) const {
-    const MapStyle& style = style_of(choices_.theme());
+    const MapStyle& style = choices_.style();
     const NoteRow& row = model_.row(index.row());
     painter->save();
     painter->setRenderHint(QPainter::Antialiasing);
     const QRectF whole(option.rect);
     if (option.state.testFlag(QStyle::State_Selected)) {
-        painter->fillRect(whole, mixed(style.slip, style.act, 0.14));
+        painter->fillRect(whole, style.picked());
         painter->fillRect(QRectF(whole.topLeft(), QSizeF(3.0, whole.height())), style.act);
     }
     painter->setPen(QPen(style.hairline, 1.0));
     painter->drawLine(whole.bottomLeft(), whole.bottomRight());
     QFont plain = option.font;
-    plain.setPixelSize(style.text_px);
+    plain.setPixelSize(style.text());
     QFont bold = plain;
     bold.setBold(true);
     const QRectF head(whole.left() + rim_px, whole.top() + 3.0, whole.width() - 2.0 * rim_px, line_px(style));

@@ -88,14 +88,14 @@ void NoteWordsView::tell() {
 
 QFont NoteWordsView::word_font(const NotePiece& word) const {
     QFont font = this->font();
-    font.setPixelSize(style_of(choices_.theme()).text_px + 1);
+    font.setPixelSize(choices_.style().text(1));
     font.setBold(word.sense == PieceSense::left_over);
     font.setUnderline(word.sense == PieceSense::left_over);
     return font;
 }
 
 std::vector<QRectF> NoteWordsView::places(int width) const {
-    const double height = style_of(choices_.theme()).text_px + 11.0;
+    const double height = choices_.style().text(11);
     std::vector<QRectF> boxes;
     QPointF at(rim_px, rim_px);
     for (const NotePiece& word : words_) {
@@ -111,7 +111,7 @@ std::vector<QRectF> NoteWordsView::places(int width) const {
 
 int NoteWordsView::heightForWidth(int width) const {
     const auto boxes = places(width);
-    const double bottom = boxes.empty() ? style_of(choices_.theme()).text_px + 11.0 + rim_px : boxes.back().bottom();
+    const double bottom = boxes.empty() ? choices_.style().text(11) + rim_px : boxes.back().bottom();
     return static_cast<int>(bottom + rim_px);
 }
 
@@ -123,7 +123,7 @@ std::optional<std::size_t> NoteWordsView::word_at(QPointF place) const {
 }
 
 void NoteWordsView::paintEvent(QPaintEvent*) {
-    const MapStyle& style = style_of(choices_.theme());
+    const MapStyle& style = choices_.style();
     QPainter painter(this);
     painter.setRenderHint(QPainter::Antialiasing);
     painter.setPen(QPen(hasFocus() ? style.act : style.hairline, hasFocus() ? 2.0 : 1.0));
@@ -138,7 +138,7 @@ void NoteWordsView::paintEvent(QPaintEvent*) {
             painter.drawRoundedRect(boxes[i], 4.0, 4.0);
         } else if (word.sense == PieceSense::understood) {
             painter.setPen(Qt::NoPen);
-            painter.setBrush(mixed(style.slip, style.run, 0.16));
+            painter.setBrush(style.read());
             painter.drawRoundedRect(boxes[i], 4.0, 4.0);
         }
         painter.setFont(word_font(word));

@@ -7,6 +7,8 @@
 
 #include "app/stages/note_meanings.h"
 #include "app/stages/note_row_painter.h"
+#include "app/stages/page_scroll.h"
+#include "app/stages/rows_layout.h"
 #include "app/window/look_sheet.h"
 
 namespace plugside {
@@ -42,11 +44,14 @@ NotesView::NotesView(FieldSession& session, Choices& choices, QWidget* parent)
     list_->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
     list_->setAccessibleName(tr("notes, each with what was read"));
     list_->setMinimumHeight(90);
+    take_what_is_left(*list_);
     column->addWidget(list_, 1);
     none_ = label_in_role("quiet", this);
     column->addWidget(none_);
     corrections_ = new QListWidget(this);
     corrections_->setWordWrap(true);
+    corrections_->setMinimumHeight(90);
+    take_what_is_left(*corrections_);
     corrections_->setAccessibleName(tr("corrections made, each can be lifted"));
     column->addWidget(corrections_, 1);
     lift_ = new QPushButton(tr("lift this correction (Delete)"), this);
@@ -70,15 +75,14 @@ NotesView::NotesView(FieldSession& session, Choices& choices, QWidget* parent)
 }
 
 void NotesView::build_filters() {
-    auto* row = new QHBoxLayout;
-    row->setSpacing(5);
+    auto* row = RowsLayout::natural(5);
     const auto key = [&](const QString& name, auto act) {
         auto* made = new QPushButton(this);
         made->setProperty("way", true);
         made->setCheckable(true);
         made->setAccessibleName(name);
         made->setToolTip(name);
-        row->addWidget(made, 1);
+        row->addWidget(made);
         connect(made, &QPushButton::clicked, this, act);
         return made;
     };
@@ -102,8 +106,7 @@ void NotesView::build_correction() {
     column->setSpacing(6);
     words_ = new NoteWordsView(choices_, correcting_);
     column->addWidget(words_);
-    auto* row = new QHBoxLayout;
-    row->setSpacing(6);
+    auto* row = RowsLayout::natural(6);
     whole_rest_ = new QPushButton(tr("all of the rest"), correcting_);
     whole_rest_->setCheckable(true);
     whole_rest_->setProperty("way", true);
@@ -121,19 +124,18 @@ void NotesView::build_correction() {
     means->setText(tr("means"));
     row->addWidget(whole_rest_);
     row->addWidget(means);
-    row->addWidget(meaning_, 1);
+    row->addWidget(meaning_);
     row->addWidget(degrees_);
     column->addLayout(row);
     told_ = label_in_role("quiet", correcting_);
     column->addWidget(told_);
-    auto* keys = new QHBoxLayout;
-    keys->setSpacing(6);
+    auto* keys = RowsLayout::natural(6);
     this_note_ = new QPushButton(tr("in this note"), correcting_);
     this_note_->setToolTip(tr("Ctrl+Enter"));
     whole_walk_ = new QPushButton(tr("in all of the walk"), correcting_);
     whole_walk_->setToolTip(tr("Ctrl+Shift+Enter"));
-    keys->addWidget(this_note_, 2);
-    keys->addWidget(whole_walk_, 3);
+    keys->addWidget(this_note_);
+    keys->addWidget(whole_walk_);
     column->addLayout(keys);
     layout()->addWidget(correcting_);
     connect(words_, &NoteWordsView::picked_changed, this, [this] {

@@ -30,7 +30,7 @@ QHBoxLayout* limit_row(QSpinBox* limit, QWidget* parent) {
         button->setProperty("way", true);
         button->setAccessibleName(name);
         button->setAutoRepeat(true);
-        button->setFixedWidth(34);
+        button->setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Fixed);
         QObject::connect(button, &QPushButton::clicked, limit, step);
         row->addWidget(button);
     };

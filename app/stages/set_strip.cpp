@@ -18,10 +18,14 @@ constexpr double gap_px = 6.0;
 constexpr double least_cell_px = 68.0;
 constexpr double most_cell_px = 110.0;
 
+int line_height(const MapStyle& style) { return style.letters(style.theme == Theme::light ? 19 : 22); }
+
 }  // namespace
 
 SetStrip::SetStrip(Choices& choices, QWidget* parent) : QWidget(parent), choices_(choices) {
-    setFixedHeight(84);
+    const auto fit = [this] { setFixedHeight(65 + line_height(choices_.style())); };
+    connect(&choices_, &Choices::theme_changed, this, fit);
+    fit();
     setFocusPolicy(Qt::StrongFocus);
     setCursor(Qt::PointingHandCursor);
     connect(&choices_, &Choices::theme_changed, this, qOverload<>(&QWidget::update));
@@ -75,10 +79,10 @@ void SetStrip::paintEvent(QPaintEvent*) {
 void SetStrip::draw_beyond(QPainter& painter) const {
     const std::size_t first = first_cell();
     const std::size_t after = items_.size() - first - std::min(items_.size(), most_cells());
-    const MapStyle& style = style_of(choices_.theme());
+    const MapStyle& style = choices_.style();
     painter.setFont(flag_font(style));
     const auto tell = [&](const QRectF& cell, bool left, const QString& words) {
-        const QSizeF size(QFontMetricsF(painter.font()).horizontalAdvance(words) + 8.0, 17.0);
+        const QSizeF size(QFontMetricsF(painter.font()).horizontalAdvance(words) + 8.0, style.room(17.0));
         const QRectF plate(QPointF(left ? cell.left() + 4.0 : cell.right() - size.width() - 4.0, cell.top() + 4.0), size);
         painter.setPen(QPen(style.hairline, 1.0));
         painter.setBrush(style.slip);
@@ -91,9 +95,9 @@ void SetStrip::draw_beyond(QPainter& painter) const {
 }
 
 void SetStrip::draw_item(QPainter& painter, const Item& item, const QRectF& cell, bool at_hand) const {
-    const MapStyle& style = style_of(choices_.theme());
+    const MapStyle& style = choices_.style();
     const QRectF frame = cell.adjusted(1.5, 1.5, -1.5, -1.5);
-    const QColor ground = mixed(style.slip, style.rail, 0.85);
+    const QColor ground = style.drawing();
     painter.setPen(Qt::NoPen);
     painter.setBrush(ground);
     painter.drawRoundedRect(frame, 6.0, 6.0);
@@ -101,7 +105,7 @@ void SetStrip::draw_item(QPainter& painter, const Item& item, const QRectF& cell
     QPainterPath inside;
     inside.addRoundedRect(frame, 6.0, 6.0);
     painter.setClipPath(inside);
-    const double line_px = style.theme == Theme::light ? 19.0 : 22.0;
+    const double line_px = line_height(style);
     painter.translate(cell.topLeft());
     const CloseUpDrawing::Look look{choices_.units(), item.choice == SetChoice::dropped, false,
                                     CloseUpDrawing::Detail::small};

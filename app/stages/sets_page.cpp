@@ -268,17 +268,17 @@ void SetsPage::show_cautions(const SetPoint& set) {
     std::vector<std::string> ids = set.cautions;
     // whatever the plan found, the last word is never its own
     if (std::find(ids.begin(), ids.end(), "label-decides") == ids.end()) ids.emplace_back("label-decides");
-    if (ids == shown_cautions_ && shown_theme_ == choices_.theme()) return;
+    if (ids == shown_cautions_ && shown_style_ == choices_.style()) return;
     shown_cautions_ = ids;
     mind_->setText(counted(static_cast<long long>(ids.size()), tr("%1 thing to mind here"), tr("%1 things to mind here")));
-    shown_theme_ = choices_.theme();
+    shown_style_ = choices_.style();
     while (QLayoutItem* item = cautions_->takeAt(0)) {
         delete item->widget();
         delete item;
     }
     for (const std::string& id : ids)
         if (const Caution* caution = find_caution(id))
-            cautions_->addWidget(new CautionView(*caution, style_of(choices_.theme()), words_->widget()));
+            cautions_->addWidget(new CautionView(*caution, choices_.style(), words_->widget()));
     words_->verticalScrollBar()->setValue(0);
 }
 

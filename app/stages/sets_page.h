@@ -137,7 +137,7 @@ private:
     std::optional<LadderByHand> by_hand_;  // while it is being moved
     std::optional<ProbeSite> in_hand_;
     std::vector<std::string> shown_cautions_;
-    Theme shown_theme_ = Theme::light;
+    MapStyle shown_style_;
     KeyButton* keep_ = nullptr;
     KeyButton* move_ = nullptr;
     KeyButton* drop_ = nullptr;

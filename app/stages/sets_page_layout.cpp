@@ -3,6 +3,8 @@
 #include <QScrollBar>
 
 #include "app/stages/mound_facts.h"
+#include "app/stages/page_scroll.h"
+#include "app/stages/rows_layout.h"
 #include "app/stages/sets_page.h"
 #include "app/window/look_sheet.h"
 
@@ -47,14 +49,13 @@ void SetsPage::build_head(QVBoxLayout* column) {
     column->addLayout(head);
     place_ = label_in_role("quiet", this);
     column->addWidget(place_);
-    auto* many = new QHBoxLayout;
-    many->setSpacing(6);
+    auto* many = RowsLayout::natural(6);
     shown_key_ = new QPushButton(this);
     several_key_ = new QPushButton(tr("several (T)"), this);
     for (QPushButton* key : {shown_key_, several_key_}) {
         key->setProperty("way", true);
         key->setCheckable(true);
-        many->addWidget(key, 1);
+        many->addWidget(key);
     }
     shown_key_->setAccessibleName(tr("which sets are gone through"));
     several_key_->setAccessibleName(tr("decide on several sets at once"));
@@ -89,6 +90,7 @@ QWidget* SetsPage::build_words() {
     words_->setFocusPolicy(Qt::StrongFocus);
     words_->setAccessibleName(tr("what to do, the chance, and what to mind"));
     words_->setMinimumHeight(90);
+    take_what_is_left(*words_);
     auto* inside = new QWidget(words_);
     auto* column = new QVBoxLayout(inside);
     column->setContentsMargins(0, 0, 4, 0);
@@ -121,21 +123,19 @@ QWidget* SetsPage::build_words() {
 }
 
 void SetsPage::build_keys(QVBoxLayout* column) {
-    auto* keys = new QHBoxLayout;
-    keys->setSpacing(8);
+    auto* keys = RowsLayout::even(8, 3);
     keep_ = new KeyButton(tr("keep"), QStringLiteral("K"), choices_, this);
     move_ = new KeyButton(tr("move"), QStringLiteral("M"), choices_, this);
     drop_ = new KeyButton(tr("drop"), QStringLiteral("D"), choices_, this);
     for (KeyButton* key : {keep_, move_, drop_}) {
-        keys->addWidget(key, 1);
+        keys->addWidget(key);
         keys_.push_back(key);
     }
     column->addLayout(keys);
     connect(keep_, &QPushButton::clicked, this, &SetsPage::keep);
     connect(move_, &QPushButton::clicked, this, &SetsPage::move);
     connect(drop_, &QPushButton::clicked, this, &SetsPage::drop);
-    auto* ways = new QHBoxLayout;
-    ways->setSpacing(6);
+    auto* ways = RowsLayout::natural(6);
     struct Way {
         QString text;
         QString name;
@@ -151,8 +151,8 @@ void SetsPage::build_keys(QVBoxLayout* column) {
         button->setProperty("way", true);
         button->setAccessibleName(way.name);
         button->setToolTip(tr("%1 (%2)").arg(way.name, way.keys));
-        if (way.text.size() == 1) button->setFixedWidth(36);
-        ways->addWidget(button, way.text.size() > 1 ? 2 : 0);
+        if (way.text.size() == 1) button->setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Fixed);
+        ways->addWidget(button);
         keys_.push_back(button);
         connect(button, &QPushButton::clicked, this, way.go);
     }

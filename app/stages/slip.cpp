@@ -5,6 +5,7 @@
 #include <QToolButton>
 #include <QVBoxLayout>
 
+#include "app/stages/page_scroll.h"
 #include "app/window/look_sheet.h"
 
 namespace plugside {
@@ -41,7 +42,8 @@ Slip::Slip(FieldSession& session, Choices& choices, GroundTool& drawing, Systems
     ground_ = new GroundPage(session, choices, drawing, pages_);
     systems_ = new SystemsPage(session, choices, correcting, pages_);
     sets_ = new SetsPage(session, choices, pages_);
-    for (QWidget* page : std::initializer_list<QWidget*>{walk_, ground_, systems_, sets_}) pages_->addWidget(page);
+    for (QWidget* page : std::initializer_list<QWidget*>{walk_, ground_, systems_, sets_})
+        pages_->addWidget(new PageScroll(page, pages_));
     inside->addWidget(pages_);
     side->addWidget(paper, 1);
     connect(&choices_, &Choices::step_changed, this, &Slip::show_step);

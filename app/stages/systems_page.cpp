@@ -8,6 +8,8 @@
 
 #include "app/canvas/mound_glyph.h"
 #include "app/stages/mound_facts.h"
+#include "app/stages/page_scroll.h"
+#include "app/stages/rows_layout.h"
 #include "app/window/look_sheet.h"
 #include "core/plan/alternative_words.h"
 
@@ -39,14 +41,13 @@ SystemsPage::SystemsPage(FieldSession& session, Choices& choices, SystemsTool& t
     column->setSpacing(6);
     auto* title = label_in_role("title", this);
     title->setText(tr("Systems"));
-    auto* ways = new QHBoxLayout;
-    ways->setSpacing(5);
+    auto* ways = RowsLayout::natural(5);
     animals_key_ = new QPushButton(tr("animals (V)"), this);
     corrections_key_ = new QPushButton(tr("corrections (L)"), this);
     for (QPushButton* key : {animals_key_, corrections_key_}) {
         key->setProperty("way", true);
         key->setCheckable(true);
-        ways->addWidget(key, 1);
+        ways->addWidget(key);
     }
     connect(animals_key_, &QPushButton::clicked, this, [this] { show_corrections(false); });
     connect(corrections_key_, &QPushButton::clicked, this, [this] { show_corrections(true); });
@@ -67,10 +68,11 @@ SystemsPage::SystemsPage(FieldSession& session, Choices& choices, SystemsTool& t
     table_->horizontalHeader()->setSectionResizeMode(QHeaderView::Fixed);
     table_->horizontalHeader()->setSectionResizeMode(3, QHeaderView::Stretch);
     table_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    for (const auto& [column_index, width] : {std::pair{0, 62}, std::pair{1, 70}, std::pair{2, 100}})
-        table_->setColumnWidth(column_index, width);
     table_->horizontalHeader()->setHighlightSections(false);
-    table_->verticalHeader()->setDefaultSectionSize(26);
+    table_->verticalHeader()->setMinimumSectionSize(10);
+    table_->setMinimumHeight(110);
+    take_what_is_left(*table_);
+    table_->installEventFilter(this);
     table_->setAccessibleName(tr("burrow systems"));
     alternatives_ = label_in_role("quiet", this);
     alternatives_->setAccessibleName(tr("what else may be true"));
@@ -96,6 +98,7 @@ SystemsPage::SystemsPage(FieldSession& session, Choices& choices, SystemsTool& t
     });
     connect(&choices_, &Choices::picks_changed, this, &SystemsPage::show_picked);
     connect(&choices_, &Choices::units_changed, this, &SystemsPage::refresh);
+    connect(&choices_, &Choices::theme_changed, this, &SystemsPage::fit_table);
     connect(&session_, &FieldSession::field_replaced, this, &SystemsPage::refresh);
     connect(&session_, &FieldSession::plan_changed, this, &SystemsPage::refresh);
     refresh();
@@ -172,6 +175,30 @@ void SystemsPage::fill_table(const Plan& plan) {
         table_->horizontalHeaderItem(k)->setTextAlignment(k == 0 ? Qt::AlignLeft | Qt::AlignVCenter
                                                                  : Qt::AlignRight | Qt::AlignVCenter);
     filling_ = false;
+    fit_table();
+}
+
+// Columns as wide as their words. Where the text is too large for all four, how sure a system is stands with the picked one alone.
+void SystemsPage::fit_table() {
+    const MapStyle& style = choices_.style();
+    table_->verticalHeader()->setDefaultSectionSize(style.text(13));
+    const QHeaderView& header = *table_->horizontalHeader();
+    const auto width_of = [&](int column) {
+        const int gap = static_cast<int>(style.room(16.0));
+        return std::max(header.sectionSizeHint(column), table_->sizeHintForColumn(column)) + gap;
+    };
+    table_->setColumnHidden(2, false);
+    int used = width_of(3) + 12;
+    for (const int column : {0, 1, 2}) {
+        table_->setColumnWidth(column, width_of(column));
+        used += width_of(column);
+    }
+    table_->setColumnHidden(2, used > table_->width());
+}
+
+bool SystemsPage::eventFilter(QObject* watched, QEvent* event) {
+    if (watched == table_ && (event->type() == QEvent::Resize || event->type() == QEvent::FontChange)) fit_table();
+    return QWidget::eventFilter(watched, event);
 }
 
 void SystemsPage::show_picked() {

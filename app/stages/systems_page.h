@@ -28,8 +28,12 @@ public:
     // The animals, or what a person knows better.
     void show_corrections(bool on);
 
+protected:
+    bool eventFilter(QObject* watched, QEvent* event) override;
+
 private:
     void refresh();
+    void fit_table();
     void fill_table(const Plan& plan);
     void tell_alternatives(const Plan& plan);
     void show_picked();

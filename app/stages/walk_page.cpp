@@ -7,6 +7,8 @@
 
 #include "app/stages/mark_key.h"
 #include "app/stages/mound_facts.h"
+#include "app/stages/page_scroll.h"
+#include "app/stages/rows_layout.h"
 #include "app/window/look_sheet.h"
 #include "core/mending/walk_marks.h"
 #include "core/words/words.h"
@@ -82,7 +84,7 @@ WalkPage::WalkPage(FieldSession& session, Choices& choices, QWidget* parent)
     around->setContentsMargins(0, 0, 0, 0);
     around->addWidget(facts_);
     column->addWidget(facts_room_);
-    auto* keys = new QHBoxLayout;
+    auto* keys = RowsLayout::natural(6);
     auto* open = new QPushButton(tr("open a walk…"), this);
     open->setToolTip(tr("Ctrl+O"));
     add_ = new QPushButton(tr("add to it…"), this);
@@ -114,8 +116,7 @@ void WalkPage::build_parts() {
     auto* inside = new QVBoxLayout(filled_);
     inside->setContentsMargins(0, 0, 0, 0);
     inside->setSpacing(8);
-    auto* parts = new QHBoxLayout;
-    parts->setSpacing(5);
+    auto* parts = RowsLayout::natural(5);
     const QStringList names{tr("what was read (V)"), tr("what looks wrong (L)"), tr("notes (T)"),
                             tr("what was not seen (W)")};
     for (std::size_t i = 0; i < part_keys_.size(); ++i) {
@@ -124,7 +125,7 @@ void WalkPage::build_parts() {
         key->setCheckable(true);
         key->setToolTip(names[static_cast<qsizetype>(i)]);
         part_keys_[i] = key;
-        parts->addWidget(key, 1);
+        parts->addWidget(key);
         connect(key, &QPushButton::clicked, this, [this, i] { show_part(static_cast<WalkPart>(i)); });
     }
     inside->addLayout(parts);
@@ -137,6 +138,8 @@ void WalkPage::build_parts() {
     seen_ = label_in_role("quiet", about_);
     not_understood_ = new QListWidget(about_);
     not_understood_->setWordWrap(true);
+    not_understood_->setMinimumHeight(96);
+    take_what_is_left(*not_understood_);
     not_understood_->setSelectionMode(QAbstractItemView::SingleSelection);
     not_understood_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     not_understood_->setAccessibleName(tr("what was not understood or was changed in reading"));

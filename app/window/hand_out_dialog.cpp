@@ -6,6 +6,7 @@
 #include <QFileInfo>
 #include <QGridLayout>
 #include <QVBoxLayout>
+#include <algorithm>
 
 #include "app/stages/sets_page.h"
 #include "app/window/look_sheet.h"
@@ -14,7 +15,8 @@ namespace plugside {
 
 HandOutDialog::HandOutDialog(FieldSession& session, Choices& choices, QWidget* parent) : QDialog(parent), choices_(choices) {
     setWindowTitle(tr("Hand out the plan"));
-    setMinimumWidth(540);
+    const int wished = static_cast<int>(choices.style().room(540.0));
+    setMinimumWidth(parent ? std::min(wished, parent->width() - 40) : wished);
     const auto field = session.field();
     const QString stem = file_stem(field ? QString::fromStdString(field->field_name) : QString());
     const QString beside = session.files().empty()

@@ -1,7 +1,14 @@
-// All keys on one sheet over the window; put away by F1, Escape or a click.
+// All keys on one sheet over the window; put away by F1, Escape or a click. Two columns where they fit, else one that scrolls.
 #pragma once
 
+#include <QBoxLayout>
 #include <QFrame>
+#include <QLabel>
+#include <QPointer>
+#include <utility>
+#include <vector>
+
+#include "app/stages/page_scroll.h"
 
 namespace plugside {
 
@@ -11,9 +18,22 @@ class KeysOverlay : public QFrame {
 public:
     explicit KeysOverlay(QWidget* window);
     void toggle();
+    // To the window and the size of text at hand.
+    void fit();
 
 protected:
     void mousePressEvent(QMouseEvent* event) override;
+    void hideEvent(QHideEvent* event) override;
+
+private:
+    using Keys = std::vector<std::pair<QString, QString>>;
+    void add_column(const Keys& keys);
+
+    QWidget* content_;
+    QBoxLayout* columns_;
+    PageScroll* scroll_;
+    std::vector<QLabel*> words_;
+    QPointer<QWidget> focus_before_;
 };
 
 }  // namespace plugside

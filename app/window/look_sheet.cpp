@@ -30,10 +30,10 @@ QLabel[role="quiet"] { color: {quiet_ink}; font-size: {small}px; }
 QLabel[role="decided"] { color: {act}; font-weight: 700; }
 QLabel[role="stop"] { color: {stop_ink}; font-weight: 700; }
 QPushButton, QToolButton { background: {slip}; border: 1px solid {edge}; border-radius: 13px;
-    padding: 4px 13px; min-height: 18px; }
+    padding: 4px 13px; min-height: {line}px; }
 QPushButton:hover, QToolButton:hover { background: {rail}; }
 QPushButton:focus, QToolButton:focus { border: 2px solid {act}; padding: 3px 12px; outline: none; }
-QPushButton[tall="true"] { min-height: 48px; max-height: 48px; padding: 0; border: none; }
+QPushButton[tall="true"] { min-height: {tall}px; max-height: {tall}px; padding: 0; border: none; }
 QPushButton[way="true"] { padding: 4px 7px; }
 QPushButton[way="true"]:focus { padding: 3px 6px; }
 QPushButton[place="true"] { border-radius: 8px; padding: 4px 9px; text-align: left; }
@@ -45,17 +45,17 @@ QFrame#slip QPushButton[way="true"]:checked:focus { border: 2px solid {act}; }
 QFrame#slip QPushButton#main_button { background: {ink}; }
 QFrame#slip QPushButton#main_button:focus { background: {act}; color: {on_act}; }
 QFrame#slip QComboBox, QFrame#slip QAbstractSpinBox { background: {slip}; border: 1px solid {edge}; border-radius: 5px;
-    padding: 3px 6px; min-height: 18px; }
+    padding: 3px 6px; min-height: {line}px; }
 QFrame#slip QComboBox:focus, QFrame#slip QAbstractSpinBox:focus { border: 2px solid {act}; padding: 2px 5px; }
 QComboBox QAbstractItemView { background: {slip}; color: {ink}; border: 1px solid {edge}; border-radius: 0; }
-QComboBox QAbstractItemView::item { min-height: 22px; }
+QComboBox QAbstractItemView::item { min-height: {cell}px; }
 QPushButton:disabled, QToolButton:disabled { color: {faint}; border-color: {hairline}; }
 QPushButton#main_button { background: {ink}; color: {slip}; border-color: {ink}; font-weight: 700; }
 QPushButton#main_button * { color: {slip}; }
 QPushButton#main_button:focus { border: 2px solid {act}; }
 QPushButton#main_button:hover { background: {act}; border-color: {act}; color: {on_act}; }
 QPushButton#main_button:disabled { background: {hairline}; border-color: {hairline}; color: {quiet_ink}; }
-QToolButton[map_button="true"] { border-radius: 8px; padding: 2px 7px; font-size: {small}px; }
+QToolButton[map_button="true"] { border-radius: 8px; padding: 2px 7px; min-height: {cell}px; font-size: {small}px; }
 QToolButton[map_button="true"]:focus { padding: 1px 6px; }
 QToolButton[map_button="true"]:checked { background: {ink}; color: {slip}; }
 QToolButton::menu-indicator { image: none; }
@@ -79,10 +79,10 @@ QHeaderView::section { background: transparent; border: none; border-bottom: 1px
 QHeaderView { background: transparent; border: none; }
 QTableCornerButton::section { background: transparent; border: none; }
 QScrollBar:vertical { background: transparent; width: 10px; margin: 0; }
-QScrollBar::handle:vertical { background: {hairline}; border-radius: 4px; min-height: 28px; margin: 1px; }
+QScrollBar::handle:vertical { background: {edge}; border-radius: 4px; min-height: 28px; margin: 1px; }
 QScrollBar::handle:vertical:hover { background: {quiet_ink}; }
 QScrollBar:horizontal { background: transparent; height: 10px; margin: 0; }
-QScrollBar::handle:horizontal { background: {hairline}; border-radius: 4px; min-width: 28px; margin: 1px; }
+QScrollBar::handle:horizontal { background: {edge}; border-radius: 4px; min-width: 28px; margin: 1px; }
 QScrollBar::handle:horizontal:hover { background: {quiet_ink}; }
 QAbstractScrollArea::corner { background: transparent; border: none; }
 QScrollBar::add-line, QScrollBar::sub-line { height: 0; width: 0; }
@@ -91,7 +91,7 @@ QProgressBar { background: {rail}; border: none; border-radius: 3px; max-height:
 QProgressBar::chunk { background: {act}; border-radius: 3px; }
 QCheckBox, QRadioButton { spacing: 8px; background: transparent; }
 QDialog { border: 1px solid {quiet_ink}; }
-QCheckBox::indicator { width: 15px; height: 15px; border: 1px solid {edge}; border-radius: 3px; background: {slip}; }
+QCheckBox::indicator { width: {box}px; height: {box}px; border: 1px solid {edge}; border-radius: 3px; background: {slip}; }
 QCheckBox::indicator:checked { background: {act}; border: 1px solid {act}; }
 QCheckBox::indicator:focus { border: 2px solid {ink}; }
 QCheckBox:focus, QRadioButton:focus { color: {act}; }
@@ -115,21 +115,26 @@ QString look_sheet(const MapStyle& style) {
     colour("ink", style.ink);
     colour("quiet_ink", style.quiet_ink);
     colour("hairline", style.hairline);
-    colour("edge", mixed(style.hairline, style.quiet_ink, 0.45));
-    colour("faint", mixed(style.hairline, style.quiet_ink, 0.6));
+    colour("edge", style.edge());
+    colour("faint", style.faint());
     colour("act", style.act);
     colour("on_act", style.on_act);
-    colour("picked", mixed(style.slip, style.act, 0.14));
+    colour("picked", style.picked());
     colour("caution_ground", style.caution_ground);
     colour("caution_ink", style.caution_ink);
     colour("stop_ground", style.stop_ground);
     colour("stop_ink", style.stop_ink);
-    set("text", QString::number(style.text_px));
-    set("small", QString::number(style.text_px - 1));
-    set("tiny", QString::number(style.text_px - 2));
-    set("body", QString::number(style.text_px + 1));
-    set("title", QString::number(style.text_px + 5));
-    set("chance", QString::number(style.text_px + 15));
+    set("tall", QString::number(style.letters(48)));
+    set("line", QString::number(style.letters(18)));
+    set("cell", QString::number(style.letters(22)));
+    set("box", QString::number(style.letters(15)));
+    set("dot", QString::number(style.letters(13)));
+    set("text", QString::number(style.text()));
+    set("small", QString::number(style.text(-1)));
+    set("tiny", QString::number(style.text(-2)));
+    set("body", QString::number(style.text(1)));
+    set("title", QString::number(style.text(5)));
+    set("chance", QString::number(style.text(15)));
     return sheet;
 }
 

@@ -17,10 +17,12 @@
 #include <QStandardPaths>
 #include <QUrl>
 #include <QVBoxLayout>
+#include <algorithm>
 #include <utility>
 
 #include "app/canvas/mound_glyph.h"
 #include "app/window/look_sheet.h"
+#include "app/window/map_speech.h"
 #include "app/window/work_banner.h"
 #include "app/words/language.h"
 
@@ -112,6 +114,8 @@ void MainWindow::let_go_of_parts() {
          std::initializer_list<QObject*>{&session_, &imagery_, &keeper_, &positions_, &session_.history(), &choices_})
         heard->disconnect(this);
     qDeleteAll(findChildren<QWidget*>(QString(), Qt::FindDirectChildrenOnly));
+    slip_ = nullptr;
+    keys_ = nullptr;
     delete std::exchange(laying_, nullptr);
     delete std::exchange(drawing_, nullptr);
     delete std::exchange(correcting_, nullptr);
@@ -129,6 +133,7 @@ void MainWindow::lay_out() {
     rail_ = new DayRail(session_, choices_, this);
     map_ = new MapView(session_, choices_, this);
     map_buttons_ = new MapButtons(*map_);
+    new MapSpeech(session_, choices_, *map_);
     drawing_ = new GroundTool(session_, choices_, this);
     correcting_ = new SystemsTool(session_, choices_, this);
     tape_ = new TapeTool(
@@ -207,7 +212,14 @@ void MainWindow::bind_reading() {
 // While the files lie open nothing else of the window takes a key or a click.
 void MainWindow::hold_still(bool still) {
     for (QWidget* part : std::initializer_list<QWidget*>{top_bar_, rail_, map_, slip_}) part->setEnabled(!still);
-    const QList<QKeySequence> of_the_window{Qt::CTRL | Qt::Key_U, Qt::CTRL | Qt::Key_L, Qt::Key_F1, Qt::Key_F11,
+    const QList<QKeySequence> of_the_window{Qt::CTRL | Qt::Key_U,
+                                            Qt::CTRL | Qt::Key_L,
+                                            Qt::CTRL | Qt::Key_Plus,
+                                            Qt::CTRL | Qt::Key_Equal,
+                                            Qt::CTRL | Qt::Key_Minus,
+                                            Qt::CTRL | Qt::Key_0,
+                                            Qt::Key_F1,
+                                            Qt::Key_F11,
                                             Qt::CTRL | Qt::Key_Q};
     for (QShortcut* shortcut : findChildren<QShortcut*>(QString(), Qt::FindDirectChildrenOnly))
         if (!of_the_window.contains(shortcut->key())) shortcut->setEnabled(!still);
@@ -215,10 +227,25 @@ void MainWindow::hold_still(bool still) {
 }
 
 void MainWindow::dress() {
-    const MapStyle& style = style_of(choices_.theme());
-    setStyleSheet(look_sheet(style));
-    rail_->setFixedWidth(style.theme == Theme::light ? 196 : 220);
-    slip_->setFixedWidth(style.theme == Theme::light ? 376 : 420);
+    setStyleSheet(look_sheet(choices_.style()));
+    share_width();
+    if (keys_ != nullptr && keys_->isVisible()) keys_->fit();
+}
+
+// The slip grows with the text, by less than the text does; the map keeps what it needs.
+void MainWindow::share_width() {
+    constexpr int least_map_px = 330;
+    const MapStyle& style = choices_.style();
+    const int at_100 = style.theme == Theme::light ? 376 : 420;
+    const int wished = static_cast<int>(at_100 * (1.0 + 0.45 * (style.text_share - 1.0)));
+    const int rail = rail_->fitting_width();
+    rail_->setFixedWidth(rail);
+    slip_->setFixedWidth(std::max(std::min(wished, width() - rail - least_map_px), at_100));
+}
+
+void MainWindow::resizeEvent(QResizeEvent* event) {
+    QWidget::resizeEvent(event);
+    if (slip_ != nullptr) share_width();
 }
 
 void MainWindow::restore() {
@@ -228,6 +255,7 @@ void MainWindow::restore() {
     resize(screen() ? wished.boundedTo(screen()->availableSize()) : wished);
     if (settings.value(QStringLiteral("units")).toString() == QLatin1String("metres")) choices_.use(LengthUnits::metres);
     if (settings.value(QStringLiteral("theme")).toString() == QLatin1String("sunlight")) choices_.use(Theme::sunlight);
+    choices_.use_text(settings.value(QStringLiteral("text"), 100).toInt());
 }
 
 void MainWindow::remember() const {
@@ -235,6 +263,7 @@ void MainWindow::remember() const {
     if (!isFullScreen()) settings.setValue(QStringLiteral("window/size"), size());
     settings.setValue(QStringLiteral("units"), choices_.units() == LengthUnits::metres ? "metres" : "feet");
     settings.setValue(QStringLiteral("theme"), choices_.theme() == Theme::sunlight ? "sunlight" : "light");
+    settings.setValue(QStringLiteral("text"), choices_.text_percent());
 }
 
 void MainWindow::open_files(const FieldSession::Files& files) {

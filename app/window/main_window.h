@@ -78,6 +78,7 @@ protected:
     void changeEvent(QEvent* event) override;
     void closeEvent(QCloseEvent* event) override;
     void dragEnterEvent(QDragEnterEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
     void dropEvent(QDropEvent* event) override;
 
 private:
@@ -102,6 +103,7 @@ private:
     void restore();
     void remember() const;
     void dress();
+    void share_width();
     void name_window();
     void choose_files(bool to_add);
     void choose_imagery();

@@ -1,15 +1,15 @@
 #include "app/window/map_buttons.h"
 
 #include <QEvent>
-#include <QHBoxLayout>
+#include <algorithm>
 #include <utility>
+
+#include "app/stages/rows_layout.h"
 
 namespace plugside {
 
 MapButtons::MapButtons(MapView& map) : QWidget(&map), map_(map) {
-    auto* row = new QHBoxLayout(this);
-    row->setContentsMargins(0, 0, 0, 0);
-    row->setSpacing(5);
+    setLayout(RowsLayout::natural(5));
     connect(add_button(tr("nearer"), tr("nearer"), QStringLiteral("+")), &QToolButton::clicked, &map_, &MapView::zoom_in);
     connect(add_button(tr("further"), tr("further"), QStringLiteral("-")), &QToolButton::clicked, &map_, &MapView::zoom_out);
     connect(add_button(tr("whole field"), tr("the whole field"), QStringLiteral("F")), &QToolButton::clicked, &map_,
@@ -20,6 +20,8 @@ MapButtons::MapButtons(MapView& map) : QWidget(&map), map_(map) {
     show_ = add_button(tr("show"), tr("what the map shows"), QStringLiteral("S"));
     build_show_menu();
     move(10, 10);
+    map.installEventFilter(this);
+    fit();
 }
 
 QToolButton* MapButtons::add_button(const QString& text, const QString& name, const QString& key) {
@@ -28,7 +30,7 @@ QToolButton* MapButtons::add_button(const QString& text, const QString& name, co
     button->setAccessibleName(name);
     button->setToolTip(tr("%1 (key %2)").arg(name, key));
     button->setProperty("map_button", true);
-    button->setFixedHeight(28);
+    button->setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Fixed);
     layout()->addWidget(button);
     return button;
 }
@@ -60,9 +62,19 @@ void MapButtons::build_show_menu() {
 }
 
 bool MapButtons::event(QEvent* event) {
-    // words grow with the theme
-    if (event->type() == QEvent::LayoutRequest) adjustSize();
+    // words grow with the theme and with the text
+    if (event->type() == QEvent::LayoutRequest) fit();
     return QWidget::event(event);
+}
+
+bool MapButtons::eventFilter(QObject* watched, QEvent* event) {
+    if (watched == &map_ && event->type() == QEvent::Resize) fit();
+    return QWidget::eventFilter(watched, event);
+}
+
+void MapButtons::fit() {
+    const int width = std::min(layout()->sizeHint().width(), map_.width() - 20);
+    resize(width, layout()->heightForWidth(width));
 }
 
 void MapButtons::open_show_menu() { menu_->popup(show_->mapToGlobal(QPoint(0, show_->height() + 4))); }

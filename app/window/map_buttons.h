@@ -25,8 +25,10 @@ Q_SIGNALS:
 
 protected:
     bool event(QEvent* event) override;
+    bool eventFilter(QObject* watched, QEvent* event) override;
 
 private:
+    void fit();
     QToolButton* add_button(const QString& text, const QString& name, const QString& key);
     void build_show_menu();
 

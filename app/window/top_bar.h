@@ -1,4 +1,4 @@
-// The top edge: whose field, how much of it was walked, how many animals, how far along; units, theme, hand out.
+// The top edge: whose field, how much of it was walked, how many animals, how far along; units, theme, size of text, hand out.
 #pragma once
 
 #include <QLabel>
@@ -31,6 +31,9 @@ protected:
 private:
     void refresh();
     void fit_words();
+    void fold_buttons(bool folded);
+    void fill_look_menu();
+    [[nodiscard]] bool too_wide() const;
 
     FieldSession& session_;
     Choices& choices_;
@@ -41,7 +44,10 @@ private:
     QPushButton* project_;
     QPushButton* units_;
     QPushButton* theme_;
+    QPushButton* text_;
     QPushButton* language_;
+    QPushButton* keys_;
+    QPushButton* look_;  // stands for the five before it where they have no room
     QPushButton* hand_out_;
 };
 

@@ -189,6 +189,10 @@ void MainWindow::bind_file_keys() {
     });
     on_key(Qt::CTRL | Qt::Key_L,
            [this] { choices_.use(choices_.theme() == Theme::light ? Theme::sunlight : Theme::light); });
+    for (const QKeySequence& sequence : {QKeySequence(Qt::CTRL | Qt::Key_Plus), QKeySequence(Qt::CTRL | Qt::Key_Equal)})
+        on_key(sequence, [this] { choices_.step_text(1); });
+    on_key(Qt::CTRL | Qt::Key_Minus, [this] { choices_.step_text(-1); });
+    on_key(Qt::CTRL | Qt::Key_0, [this] { choices_.use_text(100); });
     on_key(Qt::CTRL | Qt::Key_E,
            [this] { speak_in(spoken() == Language::english ? Language::spanish : Language::english); });
     on_key(Qt::Key_F1, [this] { keys_->toggle(); });

@@ -1,7 +1,10 @@
 #include "app/window/work_banner.h"
 
 #include <QHBoxLayout>
+#include <algorithm>
 #include <cmath>
+
+#include "app/window/map_buttons.h"
 
 namespace plugside {
 
@@ -17,6 +20,7 @@ WorkBanner::WorkBanner(FieldSession& session, QWidget* map) : QFrame(map), sessi
     row->setContentsMargins(12, 6, 8, 6);
     words_ = new QLabel(this);
     words_->setTextFormat(Qt::PlainText);
+    words_->setWordWrap(true);
     share_ = new QProgressBar(this);
     share_->setRange(0, 100);
     share_->setTextVisible(false);
@@ -71,8 +75,15 @@ void WorkBanner::refresh() {
 }
 
 void WorkBanner::place() {
-    adjustSize();
-    move(std::max((parentWidget()->width() - width()) / 2, 8), 50);
+    // the words go on in a second line where the map is too narrow for one
+    const int room = parentWidget()->width() - 16;
+    const int beside = 44 + (share_->isVisibleTo(this) ? share_->width() : 0) + button_->sizeHint().width();
+    const int wish = words_->fontMetrics().horizontalAdvance(words_->text()) + 4;
+    words_->setFixedWidth(std::clamp(wish, 60, std::max(room - beside, 60)));
+    layout()->activate();
+    resize(layout()->minimumSize().width(), layout()->totalMinimumHeightForWidth(layout()->minimumSize().width()));
+    const auto* above = parentWidget()->findChild<MapButtons*>(QString(), Qt::FindDirectChildrenOnly);
+    move(std::max((parentWidget()->width() - width()) / 2, 8), above ? above->geometry().bottom() + 12 : 50);
     raise();
 }
 

@@ -7,6 +7,7 @@
 #include <cstdio>
 #include <numeric>
 
+#include "core/units/metres.h"
 #include "core/words/words.h"
 
 namespace plugside {
@@ -129,8 +130,8 @@ struct Telling {
 };
 
 constexpr std::array<Telling, likeness_value_count> tellings{{
-    {Words::later("Mounds stand {1} m from their nearest here, unlike the {2} to {3} m this was built for: take the systems "
-                  "as rough."),
+    {Words::later("Mounds stand {1} m ({4} ft) from their nearest here, unlike the {2} to {3} m ({5} to {6} ft) this was "
+                  "built for: take the systems as rough."),
      1.0, 1, true},
     {Words::later("Distances between neighbours vary by {1} in 100 of their mean here, unlike the {2} to {3} in 100 this "
                   "was built for: take the systems as rough."),
@@ -184,8 +185,11 @@ std::string sentence_of(std::size_t k, const LikenessValues& values, const Liken
     int decimals = telling.decimals;
     const double limit = values.at(k) > limits.high.at(k) ? limits.high.at(k) : limits.low.at(k);
     while (decimals < 4 && told(values.at(k), decimals) == told(limit, decimals)) ++decimals;
+    // a plan's notices stand in any units; only the first of them is a length
+    const auto in_feet = [&](double value) { return told(Metres::of(value).feet(), decimals); };
     return Words::tell(telling.words,
-                       {told(values.at(k), decimals), told(limits.low.at(k), decimals), told(limits.high.at(k), decimals)});
+                       {told(values.at(k), decimals), told(limits.low.at(k), decimals), told(limits.high.at(k), decimals),
+                        in_feet(values.at(k)), in_feet(limits.low.at(k)), in_feet(limits.high.at(k))});
 }
 
 }  // namespace

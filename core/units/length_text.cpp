@@ -18,6 +18,15 @@ struct Token {
     std::string word;
 };
 
+// The marks of feet and inches as keyboards of telephones write them: curved quotes and primes. How many bytes it takes; 0 for none.
+std::pair<char, std::size_t> printed_mark(std::string_view text) {
+    for (const std::string_view foot : {"\u2019", "\u2032"})
+        if (text.starts_with(foot)) return {'\'', foot.size()};
+    for (const std::string_view inch : {"\u201d", "\u2033"})
+        if (text.starts_with(inch)) return {'"', inch.size()};
+    return {' ', 0};
+}
+
 std::optional<std::vector<Token>> tokens_of(std::string_view text) {
     std::vector<Token> tokens;
     for (std::size_t at = 0; at < text.size();) {
@@ -37,6 +46,9 @@ std::optional<std::vector<Token>> tokens_of(std::string_view text) {
         } else if (c == '\'' || c == '"' || c == '@' || c == '-') {
             tokens.push_back({{}, std::string(1, c)});
             ++at;
+        } else if (const auto [mark, bytes] = printed_mark(text.substr(at)); bytes > 0) {
+            tokens.push_back({{}, std::string(1, mark)});
+            at += bytes;
         } else if (text.substr(at, 2) == "°") {
             tokens.push_back({{}, "°"});
             at += 2;
@@ -53,7 +65,8 @@ std::optional<std::vector<Token>> tokens_of(std::string_view text) {
 }
 
 std::optional<Metres> unit_of(const std::string& word) {
-    static const std::array<std::pair<const char*, Metres>, 18> units{{{"m", Metres::of(1.0)},
+    static const std::array<std::pair<const char*, Metres>, 19> units{{{"mm", Metres::of(0.001)},
+                                                                       {"m", Metres::of(1.0)},
                                                                        {"metre", Metres::of(1.0)},
                                                                        {"metres", Metres::of(1.0)},
                                                                        {"meter", Metres::of(1.0)},

@@ -281,7 +281,6 @@ std::optional<NotSeen> not_seen(const Survey& survey, const Plan& plan, const No
     result.assumed_alike = unseen > 0.0 ? draws.unwalked.expected / unseen : 0.0;
     paint(*places, result.detection.curve, grid.surface);
     result.surface = std::move(grid.surface);
-    result.sentences = not_seen_sentences(result);
     progress.say(1.0, Words::later("counting what was not seen"));
     return result;
 }

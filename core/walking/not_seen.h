@@ -84,7 +84,6 @@ struct NotSeen {
     Amount animals_unwalked;
     double assumed_alike = 0.0;  // share of the mounds not seen that rests on likeness alone
     SeenSurface surface;
-    std::vector<std::string> sentences;  // for a person to read, in order
 };
 
 [[nodiscard]] std::optional<NotSeen> not_seen(const Survey& survey, const Plan& plan, const NotSeenOptions& options = {},

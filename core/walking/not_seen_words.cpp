@@ -26,23 +26,23 @@ std::string level(double interval) { return Words::tell("{1} in 100", {whole(int
 
 std::string share(double value) { return Words::tell("{1} in 100", {std::to_string(Probability::of(value).in_100())}); }
 
-std::string curve_sentence(const NotSeen& result) {
+std::string curve_sentence(const NotSeen& result, LengthUnits units) {
     const DetectionFit& fit = result.detection;
     if (!fit.fitted)
         return Words::tell(
-            "How seeing falls off with distance is a default, about as if all mounds within {1} m of the walker were seen: "
+            "How seeing falls off with distance is a default, about as if all mounds within {1} of the walker were seen: "
             "{2}.",
-            {one_decimal(fit.half_width.value()), fit.why_default});
-    const std::string sightings = std::to_string(fit.sightings), half_width = one_decimal(fit.half_width.value());
+            {ground_distance(fit.half_width, units), fit.why_default});
+    const std::string sightings = std::to_string(fit.sightings), half_width = ground_distance(fit.half_width, units);
     std::string text =
         fit.curve.shape == CurveShape::half_normal
             ? Words::tell(
                   "How seeing falls off with distance was learnt from {1} marks of this walk (half-normal curve): as "
-                  "if all mounds within {2} m of the line were seen and none beyond.",
+                  "if all mounds within {2} of the line were seen and none beyond.",
                   {sightings, half_width})
             : Words::tell(
                   "How seeing falls off with distance was learnt from {1} marks of this walk (hazard-rate curve): as "
-                  "if all mounds within {2} m of the line were seen and none beyond.",
+                  "if all mounds within {2} of the line were seen and none beyond.",
                   {sightings, half_width});
     constexpr double poor = 0.05;
     if (fit.fit_p && *fit.fit_p < poor)
@@ -57,14 +57,14 @@ std::string following_words(double followed_share) {
                        {share(followed_share)});
 }
 
-std::vector<std::string> not_seen_sentences(const NotSeen& result) {
-    std::vector<std::string> text{curve_sentence(result)};
+std::vector<std::string> not_seen_sentences(const NotSeen& result, LengthUnits units) {
+    std::vector<std::string> text{curve_sentence(result, units)};
     if (result.gaps_m > 0.0)
-        text.push_back(
-            Words::tell("The track has gaps of {1} m in all: they are taken as not walked.", {whole(result.gaps_m)}));
+        text.push_back(Words::tell("The track has gaps of {1} in all: they are taken as not walked.",
+                                   {ground_distance(Metres::of(result.gaps_m), units)}));
     if (result.driven_m > 0.0)
-        text.push_back(Words::tell("{1} m of the track were faster than a walk: they are taken as not searched.",
-                                   {whole(result.driven_m)}));
+        text.push_back(Words::tell("{1} of the track were faster than a walk: they are taken as not searched.",
+                                   {ground_distance(Metres::of(result.driven_m), units)}));
     constexpr double nearly_all = 0.99;  // no walk is told to have seen all
     text.push_back(Words::tell(
         "On the ground walked about {1} of the mounds were seen; not seen there: {2} mounds ({3}), expected {4}.",

@@ -5,6 +5,7 @@
 #include <string>
 #include <vector>
 
+#include "core/units/display.h"
 #include "core/walking/not_seen.h"
 
 namespace plugside {
@@ -12,6 +13,7 @@ namespace plugside {
 // Why the distances of a walk that followed mounds are not used: a clause without a stop.
 [[nodiscard]] std::string following_words(double followed_share);
 
-[[nodiscard]] std::vector<std::string> not_seen_sentences(const NotSeen& result);
+// In order; lengths in these units.
+[[nodiscard]] std::vector<std::string> not_seen_sentences(const NotSeen& result, LengthUnits units);
 
 }  // namespace plugside

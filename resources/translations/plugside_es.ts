@@ -1676,10 +1676,6 @@
         <translation>hay menos de dos marcas junto a ella</translation>
     </message>
     <message>
-        <source>Mounds stand {1} m from their nearest here, unlike the {2} to {3} m this was built for: take the systems as rough.</source>
-        <translation>Aquí los montículos están a {1} m del más cercano, a diferencia de los {2} a {3} m para los que esto se hizo: tome los sistemas como aproximados.</translation>
-    </message>
-    <message>
         <source>Distances between neighbours vary by {1} in 100 of their mean here, unlike the {2} to {3} in 100 this was built for: take the systems as rough.</source>
         <translation>Aquí las distancias entre vecinos varían en {1} de cada 100 de su media, a diferencia de los {2} a {3} de cada 100 para los que esto se hizo: tome los sistemas como aproximados.</translation>
     </message>
@@ -1852,32 +1848,12 @@
         <translation>{1} de cada 100</translation>
     </message>
     <message>
-        <source>How seeing falls off with distance is a default, about as if all mounds within {1} m of the walker were seen: {2}.</source>
-        <translation>Cómo se va viendo menos con la distancia es un valor supuesto, más o menos como si se vieran todos los montículos a menos de {1} m de quien camina: {2}.</translation>
-    </message>
-    <message>
-        <source>How seeing falls off with distance was learnt from {1} marks of this walk (half-normal curve): as if all mounds within {2} m of the line were seen and none beyond.</source>
-        <translation>Cómo se va viendo menos con la distancia se aprendió de {1} marcas de este recorrido (curva seminormal): como si se vieran todos los montículos a menos de {2} m de la línea y ninguno más allá.</translation>
-    </message>
-    <message>
-        <source>How seeing falls off with distance was learnt from {1} marks of this walk (hazard-rate curve): as if all mounds within {2} m of the line were seen and none beyond.</source>
-        <translation>Cómo se va viendo menos con la distancia se aprendió de {1} marcas de este recorrido (curva de tasa de riesgo): como si se vieran todos los montículos a menos de {2} m de la línea y ninguno más allá.</translation>
-    </message>
-    <message>
         <source>The curve fits the distances poorly: take what follows as rough.</source>
         <translation>La curva se ajusta mal a las distancias: tome lo que sigue como aproximado.</translation>
     </message>
     <message>
         <source>{1} of the marks were reached from the mark before, so distances from the line tell little</source>
         <translation>a {1} de las marcas se llegó desde la marca anterior, así que las distancias a la línea dicen poco</translation>
-    </message>
-    <message>
-        <source>The track has gaps of {1} m in all: they are taken as not walked.</source>
-        <translation>La traza tiene huecos de {1} m en total: se toman como no caminados.</translation>
-    </message>
-    <message>
-        <source>{1} m of the track were faster than a walk: they are taken as not searched.</source>
-        <translation>{1} m de la traza fueron más rápidos que a pie: se toman como no revisados.</translation>
     </message>
     <message>
         <source>On the ground walked about {1} of the mounds were seen; not seen there: {2} mounds ({3}), expected {4}.</source>
@@ -4831,6 +4807,30 @@
         <source>{1} is no text: expected NMEA sentences, GPX, or a table.</source>
         <translation>{1} no es texto: se esperaban sentencias NMEA, GPX o una tabla.</translation>
     </message>
+    <message>
+        <source>Mounds stand {1} m ({4} ft) from their nearest here, unlike the {2} to {3} m ({5} to {6} ft) this was built for: take the systems as rough.</source>
+        <translation>Aquí los montículos están a {1} m ({4} pies) del más cercano, a diferencia de los {2} a {3} m ({5} a {6} pies) para los que esto se hizo: tome los sistemas como aproximados.</translation>
+    </message>
+    <message>
+        <source>How seeing falls off with distance is a default, about as if all mounds within {1} of the walker were seen: {2}.</source>
+        <translation>Cómo se va viendo menos con la distancia es un valor supuesto, más o menos como si se vieran todos los montículos a menos de {1} de quien camina: {2}.</translation>
+    </message>
+    <message>
+        <source>How seeing falls off with distance was learnt from {1} marks of this walk (half-normal curve): as if all mounds within {2} of the line were seen and none beyond.</source>
+        <translation>Cómo se va viendo menos con la distancia se aprendió de {1} marcas de este recorrido (curva seminormal): como si se vieran todos los montículos a menos de {2} de la línea y ninguno más allá.</translation>
+    </message>
+    <message>
+        <source>How seeing falls off with distance was learnt from {1} marks of this walk (hazard-rate curve): as if all mounds within {2} of the line were seen and none beyond.</source>
+        <translation>Cómo se va viendo menos con la distancia se aprendió de {1} marcas de este recorrido (curva de tasa de riesgo): como si se vieran todos los montículos a menos de {2} de la línea y ninguno más allá.</translation>
+    </message>
+    <message>
+        <source>The track has gaps of {1} in all: they are taken as not walked.</source>
+        <translation>La traza tiene huecos de {1} en total: se toman como no caminados.</translation>
+    </message>
+    <message>
+        <source>{1} of the track were faster than a walk: they are taken as not searched.</source>
+        <translation>{1} de la traza fueron más rápidos que a pie: se toman como no revisados.</translation>
+    </message>
 </context>
 <context>
     <name>plugside::CautionView</name>
@@ -6392,6 +6392,14 @@
         <source>shift a ladder, turn a fan; Shift for more</source>
         <translation>correr una fila, girar un abanico; Mayús, más</translation>
     </message>
+    <message>
+        <source>Ctrl++  Ctrl+−  Ctrl+0</source>
+        <translation>Ctrl++  Ctrl+−  Ctrl+0</translation>
+    </message>
+    <message>
+        <source>larger text, smaller, as at first</source>
+        <translation>texto más grande, más chico, como al principio</translation>
+    </message>
 </context>
 <context>
     <name>plugside::MainWindow</name>
@@ -6673,6 +6681,61 @@ en %2</translation>
     <message>
         <source>letters and names</source>
         <translation>letras y nombres</translation>
+    </message>
+</context>
+<context>
+    <name>plugside::MapSpeech</name>
+    <message>
+        <source>set %1 of %2</source>
+        <translation>punto %1 de %2</translation>
+    </message>
+    <message>
+        <source>undecided</source>
+        <translation>sin decidir</translation>
+    </message>
+    <message>
+        <source>%1 in 100 to meet the run</source>
+        <translation>%1 de cada 100 de dar con el túnel</translation>
+    </message>
+    <message>
+        <source>no walk is open</source>
+        <translation>sin recorrido</translation>
+    </message>
+    <message>
+        <source>mark %1</source>
+        <translation>marca %1</translation>
+    </message>
+    <message>
+        <source>animal %1, %2</source>
+        <translation>animal %1, %2</translation>
+    </message>
+    <message>
+        <source>%1 mound</source>
+        <translation>%1 montículo</translation>
+    </message>
+    <message>
+        <source>%1 mounds</source>
+        <translation>%1 montículos</translation>
+    </message>
+    <message>
+        <source>%1 mark</source>
+        <translation>%1 marca</translation>
+    </message>
+    <message>
+        <source>%1 marks</source>
+        <translation>%1 marcas</translation>
+    </message>
+    <message>
+        <source>%1 set</source>
+        <translation>%1 punto</translation>
+    </message>
+    <message>
+        <source>%1 sets</source>
+        <translation>%1 puntos</translation>
+    </message>
+    <message>
+        <source>nothing is picked; %1</source>
+        <translation>nada elegido; %1</translation>
     </message>
 </context>
 <context>
@@ -8207,6 +8270,30 @@ vez</translation>
     <message>
         <source>where this field is kept, and other projects</source>
         <translation>dónde se guarda este campo, y otros proyectos</translation>
+    </message>
+    <message>
+        <source>look</source>
+        <translation>aspecto</translation>
+    </message>
+    <message>
+        <source>units, theme, size of text, language, keys</source>
+        <translation>unidades, tema, tamaño del texto, idioma, teclas</translation>
+    </message>
+    <message>
+        <source>text %1 %</source>
+        <translation>texto %1 %</translation>
+    </message>
+    <message>
+        <source>size of text: %1 in 100; press for larger</source>
+        <translation>tamaño del texto: %1 de cada 100; pulse para agrandarlo</translation>
+    </message>
+    <message>
+        <source>size of text (Ctrl++, Ctrl+-, Ctrl+0)</source>
+        <translation>tamaño del texto (Ctrl++, Ctrl+-, Ctrl+0)</translation>
+    </message>
+    <message>
+        <source>keys (F1)</source>
+        <translation>teclas (F1)</translation>
     </message>
 </context>
 <context>

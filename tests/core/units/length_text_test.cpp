@@ -19,14 +19,14 @@ double length(const char* text, LengthUnits units = metres) {
 
 // 1 ft = 0.3048 m, 1 in = 0.0254 m exactly: NIST Special Publication 811, appendix B.8.
 TEST(LengthText, feet_and_inches_are_read_as_people_write_them) {
-    for (const char* text :
-         {"1 ft 3", "1 ft 3 in", "1ft3in", "1' 3\"", "1'3\"", "15 in", "15\"", "1 pie 3 pulgadas", "1.25 ft"})
+    for (const char* text : {"1 ft 3", "1 ft 3 in", "1ft3in", "1' 3\"", "1'3\"", "15 in", "15\"", "1’ 3”", "1′3″", "15″",
+                             "1 pie 3 pulgadas", "1.25 ft"})
         EXPECT_NEAR(length(text), 15 * 0.0254, 1e-12) << text;
     EXPECT_NEAR(length("40", feet), 40 * 0.3048, 1e-12);
 }
 
 TEST(LengthText, metres_are_read_with_a_point_or_a_comma) {
-    for (const char* text : {"0.38 m", "0,38 m", "38 cm", ".38m", "0.38", "0.38 metros"})
+    for (const char* text : {"0.38 m", "0,38 m", "38 cm", "380 mm", ".38m", "0.38", "0.38 metros"})
         EXPECT_NEAR(length(text), 0.38, 1e-12) << text;
     EXPECT_NEAR(length("-2 m"), -2.0, 1e-12);
 }

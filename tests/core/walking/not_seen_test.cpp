@@ -6,6 +6,7 @@
 
 #include "core/simulation/burrow_simulator.h"
 #include "core/simulation/seen_from_line.h"
+#include "core/walking/not_seen_words.h"
 
 namespace plugside {
 namespace {
@@ -85,10 +86,32 @@ TEST(NotSeen, says_that_distances_tell_little_where_mounds_were_followed) {
     ASSERT_TRUE(result);
     EXPECT_GT(result->followed_share, 0.4);
     EXPECT_FALSE(result->detection.fitted);
-    EXPECT_NE(result->sentences.front().find("reached from the mark before"), std::string::npos);
+    EXPECT_NE(not_seen_sentences(*result, LengthUnits::metres).front().find("reached from the mark before"),
+              std::string::npos);
     walk.follows = false;
     const SimulatedField plain = walked_field(62000, walk);
     EXPECT_TRUE(not_seen(plain.survey, plan_with_true_systems(plain))->detection.fitted);
+}
+
+TEST(NotSeen, speaks_in_the_units_that_were_chosen) {
+    NotSeen seen;
+    seen.detection.fitted = true;
+    seen.detection.half_width = Metres::of(3.048);
+    seen.gaps_m = 30.48;
+    seen.driven_m = 304.8;
+    const auto all = [&](LengthUnits units) {
+        std::string text;
+        for (const std::string& sentence : not_seen_sentences(seen, units)) text += sentence + "\n";
+        return text;
+    };
+    const std::string feet = all(LengthUnits::feet_and_inches);
+    for (const char* length : {"within 10 ft of", "gaps of 100 ft in", "1000 ft of the track"})
+        EXPECT_NE(feet.find(length), std::string::npos) << length << " in " << feet;
+    EXPECT_EQ(feet.find(" m "), std::string::npos) << feet;
+    const std::string metres = all(LengthUnits::metres);
+    for (const char* length : {"within 3.0 m of", "gaps of 30 m in", "305 m of the track"})
+        EXPECT_NE(metres.find(length), std::string::npos) << length << " in " << metres;
+    EXPECT_EQ(metres.find(" ft "), std::string::npos) << metres;
 }
 
 TEST(NotSeen, leans_on_likeness_as_far_as_ground_was_not_walked) {
@@ -105,7 +128,7 @@ TEST(NotSeen, leans_on_likeness_as_far_as_ground_was_not_walked) {
     EXPECT_GT(seen_half->mounds_unwalked.high - seen_half->mounds_unwalked.low,
               2.0 * 1.645 * std::sqrt(seen_half->mounds_unwalked.expected));  // wider than Poisson's
     EXPECT_GT(seen_half->animals_unwalked.expected, 0.5);
-    EXPECT_NE(seen_half->sentences.back().find("assumed alike"), std::string::npos);
+    EXPECT_NE(not_seen_sentences(*seen_half, LengthUnits::metres).back().find("assumed alike"), std::string::npos);
 }
 
 TEST(NotSeen, takes_gaps_of_the_track_as_not_walked) {

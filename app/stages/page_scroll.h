@@ -1,0 +1,31 @@
+// A page that scrolls up and down where it needs more height than there is, and fills the room where there is enough.
+//
+// Least height: what its layout needs at the width at hand, its words wrapped; parts that stretch and scroll themselves (lists,
+// longer texts) with their least height.
+// What gets the focus is scrolled into sight.
+#pragma once
+
+#include <QScrollArea>
+
+namespace plugside {
+
+class PageScroll : public QScrollArea {
+    Q_OBJECT
+
+public:
+    PageScroll(QWidget* page, QWidget* parent);
+    [[nodiscard]] QSize minimumSizeHint() const override { return {60, 60}; }
+
+protected:
+    bool eventFilter(QObject* watched, QEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
+
+private:
+    void fit();
+    bool fitting_ = false;
+};
+
+// Lets a list or a scrolled text take the height that is left over, without asking for more than its least.
+void take_what_is_left(QWidget& part);
+
+}  // namespace plugside
