@@ -107,7 +107,8 @@ void LadderTool::paint(QPainter& painter, const MapStyle& style, const ViewTrans
     const double wide = QFontMetricsF(font).horizontalAdvance(words) + 16.0;
     QRectF plate(at.x() + 26.0, at.y() - style.room(12.0), wide, style.room(24.0));
     if (plate.right() > view.size().width() - 4.0) plate.moveRight(at.x() - 26.0);
-    plate.moveLeft(std::max(plate.left(), 4.0));
+    // neither side has room for it: under the ladder
+    if (plate.left() < 4.0) plate.moveTopLeft({4.0, at.y() + 34.0});
     painter.setPen(QPen(style.act, 1.2));
     painter.setBrush(style.slip);
     painter.drawRoundedRect(plate, 6.0, 6.0);

@@ -11,6 +11,7 @@ namespace plugside {
 PageScroll::PageScroll(QWidget* page, QWidget* parent) : QScrollArea(parent) {
     setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     setFocusPolicy(Qt::NoFocus);
+    setProperty("page", true);
     setWidget(page);
     page->installEventFilter(this);
     connect(qApp, &QApplication::focusChanged, this, [this](QWidget*, QWidget* now) {

@@ -21,12 +21,13 @@ SetReadings::SetReadings(Choices& choices, QWidget* parent) : QWidget(parent), c
     along_->setAccessibleName(tr("tape reading from the plug"));
     across_->setAccessibleName(tr("tape reading to the right; to the left with a minus"));
     for (QLineEdit* line : {along_, across_}) line->setToolTip(tr("a length: 1 ft 3, 15 in, 0.38 m"));
+    // one under the other, so that the words need no second line at any size of text
+    for (QLabel* label : {from_, right}) label->setWordWrap(false);
     grid->addWidget(from_, 0, 0);
-    grid->addWidget(right, 0, 1);
-    grid->addWidget(along_, 1, 0);
+    grid->addWidget(along_, 0, 1);
+    grid->addWidget(right, 1, 0);
     grid->addWidget(across_, 1, 1);
     grid->addWidget(complaint_, 2, 0, 1, 2);
-    grid->setColumnStretch(0, 1);
     grid->setColumnStretch(1, 1);
     complaint_->hide();
     connect(along_, &QLineEdit::textEdited, this, [this] { read(along_, &LadderPlace::along); });

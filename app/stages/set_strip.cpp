@@ -46,7 +46,7 @@ void SetStrip::show_sets(const QString& animal, std::vector<Item> items, std::si
 }
 
 std::size_t SetStrip::most_cells() const {
-    return std::max<std::size_t>(1, static_cast<std::size_t>((width() + gap_px) / (least_cell_px + gap_px)));
+    return std::max<std::size_t>(1, static_cast<std::size_t>((width() + gap_px) / (choices_.style().room(least_cell_px) + gap_px)));
 }
 
 std::size_t SetStrip::first_cell() const {
@@ -61,7 +61,7 @@ QRectF SetStrip::cell_of(std::size_t item) const {
     const std::size_t first = first_cell();
     if (item < first || item >= first + shown) return {};
     const double wide =
-        std::min(most_cell_px, (width() - gap_px * static_cast<double>(shown - 1)) / static_cast<double>(shown));
+        std::min(choices_.style().room(most_cell_px), (width() - gap_px * static_cast<double>(shown - 1)) / static_cast<double>(shown));
     return {static_cast<double>(item - first) * (wide + gap_px), 0.0, wide, static_cast<double>(height())};
 }
 

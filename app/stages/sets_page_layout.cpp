@@ -89,7 +89,9 @@ QWidget* SetsPage::build_words() {
     words_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     words_->setFocusPolicy(Qt::StrongFocus);
     words_->setAccessibleName(tr("what to do, the chance, and what to mind"));
-    words_->setMinimumHeight(90);
+    const auto fit = [this] { words_->setMinimumHeight(choices_.style().letters(90)); };
+    connect(&choices_, &Choices::theme_changed, words_, fit);
+    fit();
     take_what_is_left(*words_);
     auto* inside = new QWidget(words_);
     auto* column = new QVBoxLayout(inside);

@@ -182,22 +182,21 @@ void SystemsPage::fill_table(const Plan& plan) {
 void SystemsPage::fit_table() {
     const MapStyle& style = choices_.style();
     table_->verticalHeader()->setDefaultSectionSize(style.text(13));
-    const QHeaderView& header = *table_->horizontalHeader();
-    const auto width_of = [&](int column) {
-        const int gap = static_cast<int>(style.room(16.0));
-        return std::max(header.sectionSizeHint(column), table_->sizeHintForColumn(column)) + gap;
-    };
     table_->setColumnHidden(2, false);
-    int used = width_of(3) + 12;
-    for (const int column : {0, 1, 2}) {
-        table_->setColumnWidth(column, width_of(column));
-        used += width_of(column);
+    // the last takes what is left: its own wish is asked for first
+    table_->horizontalHeader()->setSectionResizeMode(3, QHeaderView::Fixed);
+    int used = 14;
+    for (const int column : {0, 1, 2, 3}) {
+        table_->resizeColumnToContents(column);
+        table_->setColumnWidth(column, table_->columnWidth(column) + static_cast<int>(style.room(10.0)));
+        used += table_->columnWidth(column);
     }
+    table_->horizontalHeader()->setSectionResizeMode(3, QHeaderView::Stretch);
     table_->setColumnHidden(2, used > table_->width());
 }
 
 bool SystemsPage::eventFilter(QObject* watched, QEvent* event) {
-    if (watched == table_ && (event->type() == QEvent::Resize || event->type() == QEvent::FontChange)) fit_table();
+    if (watched == table_ && (event->type() == QEvent::Resize || event->type() == QEvent::StyleChange)) fit_table();
     return QWidget::eventFilter(watched, event);
 }
 

@@ -59,6 +59,7 @@ KeysOverlay::KeysOverlay(QWidget* window) : QFrame(window) {
     add_column(right);
     scroll_ = new PageScroll(content_, this);
     scroll_->setFocusPolicy(Qt::StrongFocus);
+    scroll_->setProperty("page", false);  // it shows when it has the focus
     scroll_->setAccessibleName(tr("the keys"));
     auto* around = new QVBoxLayout(this);
     around->setContentsMargins(28, 22, 22, 22);
@@ -92,11 +93,12 @@ void KeysOverlay::add_column(const Keys& keys) {
 
 void KeysOverlay::fit() {
     const QSize room = parentWidget()->size() - QSize(24, 24);
-    const QSize rim(54, 48);
+    const QSize rim(58, 52);
     const auto lay = [&](QBoxLayout::Direction direction, bool wrapped) {
         for (QLabel* words : words_) words->setWordWrap(wrapped);
         columns_->setDirection(direction);
         columns_->setSpacing(direction == QBoxLayout::LeftToRight ? 20 : 5);
+        for (int i = 0; i < columns_->count(); ++i) columns_->itemAt(i)->layout()->invalidate();
         columns_->invalidate();
     };
     lay(QBoxLayout::LeftToRight, false);
@@ -117,11 +119,9 @@ void KeysOverlay::toggle() {
         return;
     }
     focus_before_ = QApplication::focusWidget();
-    ensurePolished();
-    for (QLabel* words : content_->findChildren<QLabel*>()) words->ensurePolished();
-    fit();
     raise();
     show();
+    fit();
     scroll_->setFocus(Qt::OtherFocusReason);
 }
 

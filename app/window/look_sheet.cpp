@@ -18,6 +18,7 @@ QFrame#notice[weight="stop"] { background: {stop_ground}; border: 1px solid {sto
 QFrame#walk_through { background: {slip}; border: 2px solid {act}; border-radius: 9px; }
 QFrame#working { background: {slip}; border: 1px solid {act}; border-radius: 8px; }
 QFrame#keys { background: {slip}; border: 2px solid {ink}; border-radius: 10px; }
+QFrame#keys QWidget { background: transparent; }
 QFrame#reading_sheet { background: {slip}; border: none; border-left: 1px solid {hairline}; }
 QFrame#reading_sheet QTableView { gridline-color: {hairline}; }
 QLabel { background: transparent; border: none; }
@@ -65,7 +66,9 @@ QMenu::item:selected { background: {rail}; }
 QLineEdit { background: {slip}; border: 1px solid {edge}; border-radius: 5px; padding: 5px;
     selection-background-color: {act}; selection-color: {on_act}; }
 QLineEdit:focus { border: 2px solid {act}; padding: 4px; }
-QScrollArea { border: none; background: transparent; }
+QScrollArea { border: 2px solid transparent; border-radius: 5px; background: transparent; }
+QScrollArea:focus { border: 2px solid {act}; }
+QScrollArea[page="true"] { border: none; }
 QAbstractItemView { background: transparent; border: 1px solid {hairline}; border-radius: 6px;
     alternate-background-color: transparent; outline: none; }
 QAbstractItemView:focus { border: 2px solid {act}; }
@@ -94,7 +97,7 @@ QDialog { border: 1px solid {quiet_ink}; }
 QCheckBox::indicator { width: {box}px; height: {box}px; border: 1px solid {edge}; border-radius: 3px; background: {slip}; }
 QCheckBox::indicator:checked { background: {act}; border: 1px solid {act}; }
 QCheckBox::indicator:focus { border: 2px solid {ink}; }
-QCheckBox:focus, QRadioButton:focus { color: {act}; }
+QCheckBox:focus, QRadioButton:focus { color: {act}; outline: none; }
 QRadioButton::indicator { width: 13px; height: 13px; border: 1px solid {edge}; border-radius: 7px; background: {slip}; }
 QRadioButton::indicator:checked { border: 4px solid {act}; width: 7px; height: 7px; }
 QRadioButton::indicator:focus { border-color: {ink}; }

@@ -229,6 +229,7 @@ void MainWindow::hold_still(bool still) {
 void MainWindow::dress() {
     setStyleSheet(look_sheet(choices_.style()));
     share_width();
+    top_bar_->fit_words();
     if (keys_ != nullptr && keys_->isVisible()) keys_->fit();
 }
 

@@ -16,6 +16,8 @@ class TopBar : public QWidget {
 
 public:
     TopBar(FieldSession& session, Choices& choices, QWidget* parent = nullptr);
+    // To the width and the size of text at hand.
+    void fit_words();
     // For the menu of projects.
     [[nodiscard]] QPushButton& project() { return *project_; }
     [[nodiscard]] QPushButton& hand_out() { return *hand_out_; }
@@ -30,7 +32,6 @@ protected:
 
 private:
     void refresh();
-    void fit_words();
     void fold_buttons(bool folded);
     void fill_look_menu();
     [[nodiscard]] bool too_wide() const;

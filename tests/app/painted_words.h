@@ -27,6 +27,7 @@ struct PaintedWords {
     bool bold = false;
     bool cut_by_clip = false;    // that the painting set for it
     bool cut_by_widget = false;  // the rim of what was rendered
+    bool in_sight = false;       // not scrolled out of a part that scrolls
 };
 
 class WordEngine : public QPaintEngine {
@@ -37,33 +38,35 @@ public:
     bool begin(QPaintDevice*) override {
         clip_ = {};
         clips_ = false;
-        return shadow_.begin(&picture_);
+        if (!shadow_.begin(&picture_)) return false;
+        use_clip();
+        return true;
     }
     bool end() override { return shadow_.end(); }
     [[nodiscard]] Type type() const override { return User; }
 
-    void updateState(const QPaintEngineState& state) override {
-        const DirtyFlags dirty = state.state();
-        if (dirty & DirtyTransform) shadow_.setTransform(state.transform());
-        if (dirty & DirtyPen) shadow_.setPen(state.pen());
-        if (dirty & DirtyBrush) shadow_.setBrush(state.brush());
-        if (dirty & DirtyBrushOrigin) shadow_.setBrushOrigin(state.brushOrigin());
-        if (dirty & DirtyFont) shadow_.setFont(state.font());
-        if (dirty & DirtyOpacity) shadow_.setOpacity(state.opacity());
-        if (dirty & DirtyHints) shadow_.setRenderHints(state.renderHints());
-        if (dirty & DirtyCompositionMode) shadow_.setCompositionMode(state.compositionMode());
-        if (dirty & DirtyClipPath) take_clip(state.clipPath(), state.clipOperation());
+    void updateState(const QPaintEngineState& now) override {
+        const DirtyFlags dirty = now.state();
+        if (dirty & DirtyTransform) shadow_.setTransform(now.transform());
+        if (dirty & DirtyPen) shadow_.setPen(now.pen());
+        if (dirty & DirtyBrush) shadow_.setBrush(now.brush());
+        if (dirty & DirtyBrushOrigin) shadow_.setBrushOrigin(now.brushOrigin());
+        if (dirty & DirtyFont) shadow_.setFont(now.font());
+        if (dirty & DirtyOpacity) shadow_.setOpacity(now.opacity());
+        if (dirty & DirtyHints) shadow_.setRenderHints(now.renderHints());
+        if (dirty & DirtyCompositionMode) shadow_.setCompositionMode(now.compositionMode());
+        if (dirty & DirtyClipPath) take_clip(now.clipPath(), now.clipOperation());
         if (dirty & DirtyClipRegion) {
             QPainterPath path;
-            path.addRegion(state.clipRegion());
-            take_clip(path, state.clipOperation());
+            path.addRegion(now.clipRegion());
+            take_clip(path, now.clipOperation());
         }
         if (dirty & DirtyClipEnabled) {
-            clips_ = state.isClipEnabled();
+            clips_ = now.isClipEnabled();
             use_clip();
         }
-        opacity_ = state.opacity();
-        pen_ = state.pen();
+        opacity_ = now.opacity();
+        pen_ = now.pen();
     }
     void drawPath(const QPainterPath& path) override { shadow_.drawPath(path); }
     void drawPolygon(const QPointF* points, int count, PolygonDrawMode mode) override {
@@ -108,10 +111,11 @@ private:
     void use_clip() {
         const QTransform transform = shadow_.transform();
         shadow_.resetTransform();
-        if (clips_)
-            shadow_.setClipPath(clip_);
-        else
-            shadow_.setClipping(false);
+        // what a widget is cut to by those it lies in
+        const QRegion rim = systemClip();
+        if (!rim.isEmpty()) shadow_.setClipRegion(rim);
+        if (rim.isEmpty()) shadow_.setClipping(false);
+        if (clips_) shadow_.setClipPath(clip_, rim.isEmpty() ? Qt::ReplaceClip : Qt::IntersectClip);
         shadow_.setTransform(transform);
     }
     void record(const QPointF& at, const QTextItem& item) {
@@ -129,17 +133,21 @@ private:
         const QRectF inner = words.place.adjusted(1.0, 1.0, -1.0, -1.0);
         words.cut_by_clip = clips_ && !clip_.boundingRect().contains(inner);
         words.cut_by_widget = !QRectF(picture_.rect()).contains(inner);
+        const QRegion rim = systemClip();
+        words.in_sight = rim.isEmpty() || rim.boundingRect().contains(inner.toRect());
         words.ground = commonest(words.place);
-        if (words.ink.alphaF() * opacity_ < 1.0) words.ink = over(words.ground, words.ink, words.ink.alphaF() * opacity_);
+        const double share = static_cast<double>(words.ink.alphaF()) * opacity_;
+        if (share < 1.0) words.ink = over(words.ground, words.ink, share);
+        QColor full = pen_.color();
+        full.setAlpha(255);
         for (std::size_t back = 1; back <= 8 && back <= words_.size(); ++back) {
             PaintedWords& before = words_[words_.size() - back];
-            if (before.text != words.text || (before.place.center() - words.place.center()).manhattanLength() > 6.0)
-                continue;
-            if (!halo_of_.contains(words_.size() - back)) halo_of_[words_.size() - back] = before.ink;
+            if (before.text != words.text || (before.place.center() - words.place.center()).manhattanLength() > 6.0) continue;
+            before.ground = first_inks_[words_.size() - back];
             before.ink = words.ink;
-            before.ground = halo_of_[words_.size() - back];
             return;
         }
+        first_inks_.push_back(full);
         words_.push_back(words);
     }
     static QColor over(const QColor& under, const QColor& ink, double share) {
@@ -170,7 +178,7 @@ private:
     double opacity_ = 1.0;
     QPen pen_;
     std::vector<PaintedWords> words_;
-    std::map<std::size_t, QColor> halo_of_;
+    std::vector<QColor> first_inks_;  // of each of the words: where they were painted again, of their halo
 };
 
 class WordSheet : public QPaintDevice {

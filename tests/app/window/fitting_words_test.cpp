@@ -136,7 +136,8 @@ public:
     void look(QWidget& top, const std::string& scene, const MapStyle& style) {
         WordSheet sheet(top.size());
         top.render(&sheet, QPoint(), QRegion(), QWidget::RenderFlags(QWidget::DrawWindowBackground | QWidget::DrawChildren));
-        for (const PaintedWords& words : sheet.words()) look_at(words, scene, style);
+        for (const PaintedWords& words : sheet.words())
+            if (words.in_sight) look_at(words, scene, style);
     }
     void look_at(const PaintedWords& words, const std::string& scene, const MapStyle& style) {
         ++texts_;
