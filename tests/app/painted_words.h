@@ -37,7 +37,8 @@ public:
     }
     bool begin(QPaintDevice*) override {
         clip_ = {};
-        clips_ = false;
+        has_clip_ = false;
+        enabled_ = true;
         if (!shadow_.begin(&picture_)) return false;
         use_clip();
         return true;
@@ -62,7 +63,7 @@ public:
             take_clip(path, now.clipOperation());
         }
         if (dirty & DirtyClipEnabled) {
-            clips_ = now.isClipEnabled();
+            enabled_ = now.isClipEnabled();
             use_clip();
         }
         opacity_ = now.opacity();
@@ -98,13 +99,14 @@ public:
     [[nodiscard]] const QImage& picture() const { return picture_; }
 
 private:
+    [[nodiscard]] bool clips() const { return has_clip_ && enabled_; }
     void take_clip(const QPainterPath& path, Qt::ClipOperation operation) {
         const QPainterPath placed = shadow_.transform().map(path);
         if (operation == Qt::NoClip) {
-            clips_ = false;
+            has_clip_ = false;
         } else {
-            clip_ = operation == Qt::IntersectClip && clips_ ? clip_.intersected(placed) : placed;
-            clips_ = true;
+            clip_ = operation == Qt::IntersectClip && has_clip_ ? clip_.intersected(placed) : placed;
+            has_clip_ = true;
         }
         use_clip();
     }
@@ -115,7 +117,7 @@ private:
         const QRegion rim = systemClip();
         if (!rim.isEmpty()) shadow_.setClipRegion(rim);
         if (rim.isEmpty()) shadow_.setClipping(false);
-        if (clips_) shadow_.setClipPath(clip_, rim.isEmpty() ? Qt::ReplaceClip : Qt::IntersectClip);
+        if (clips()) shadow_.setClipPath(clip_, rim.isEmpty() ? Qt::ReplaceClip : Qt::IntersectClip);
         shadow_.setTransform(transform);
     }
     void record(const QPointF& at, const QTextItem& item) {
@@ -131,7 +133,7 @@ private:
         words.px = QFontInfo(item.font()).pixelSize();
         words.bold = item.font().bold();
         const QRectF inner = words.place.adjusted(1.0, 1.0, -1.0, -1.0);
-        words.cut_by_clip = clips_ && !clip_.boundingRect().contains(inner);
+        words.cut_by_clip = clips() && !clip_.boundingRect().contains(inner);
         words.cut_by_widget = !QRectF(picture_.rect()).contains(inner);
         const QRegion rim = systemClip();
         words.in_sight = rim.isEmpty() || rim.boundingRect().contains(inner.toRect());
@@ -174,7 +176,8 @@ private:
     QImage picture_;
     QPainter shadow_;
     QPainterPath clip_;
-    bool clips_ = false;
+    bool has_clip_ = false;
+    bool enabled_ = true;
     double opacity_ = 1.0;
     QPen pen_;
     std::vector<PaintedWords> words_;

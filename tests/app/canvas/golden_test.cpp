@@ -140,7 +140,7 @@ TEST_F(GoldenPictures, OfGroundOfEveryKind) {
 
 TEST_F(GoldenPictures, OfLaddersUnderTheTape) {
     const ExampleField example = on_ground();
-    const ViewTransform view({-14.0, -0.3}, 150.0, QSizeF(small_picture));
+    const ViewTransform view({-15.2, 0.1}, 300.0, QSizeF(small_picture));
     for (const Theme theme : {Theme::light, Theme::sunlight})
         expect_golden(painted(example.field, &example.plan, style(theme), view),
                       theme == Theme::light ? "ladder" : "ladder-sunlight");

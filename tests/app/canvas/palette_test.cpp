@@ -58,7 +58,8 @@ TEST(Palette, EveryPairInUseHasTheContrastItsUseAsksFor) {
 
 TEST(Palette, EveryColourOfTheStyleStandsInAPair) {
     std::ifstream header(std::filesystem::path(PLUGSIDE_SOURCE_DIR) / "app" / "canvas" / "palette.h");
-    const std::string text((std::istreambuf_iterator<char>(header)), std::istreambuf_iterator<char>());
+    std::string text((std::istreambuf_iterator<char>(header)), std::istreambuf_iterator<char>());
+    text.resize(text.find("Colours made of two others"));
     std::set<std::string> paired;
     for (const ColourPair& pair : colour_pairs(style_of(Theme::light))) {
         paired.insert(pair.ink_name);

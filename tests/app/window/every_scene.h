@@ -200,7 +200,7 @@ private:
         window_.reading().desk().lay_out_again();
         EXPECT_TRUE(wait([&] { return window_.reading().isVisible() && !window_.reading().desk().reading(); }));
         at("files read");
-        press(Qt::Key_Escape);
+        window_.reading().put_away();
         press(Qt::Key_1);
     }
 
