@@ -38,12 +38,13 @@ void draw_standing(QPainter& painter, const Standing& standing, const ViewTransf
     }
     if (!standing.label.isEmpty()) {
         QFont font = painter.font();
-        font.setPixelSize(style.text_px);
+        font.setPixelSize(style.text());
         font.setBold(true);
         painter.setFont(font);
         const double width = QFontMetricsF(font).horizontalAdvance(standing.label);
-        draw_haloed_text(painter, QRectF(at + QPointF(ring_px + 6.0, -11.0), QSizeF(width + 4.0, 22.0)), standing.label,
-                         style.ink, style.slip);
+        draw_haloed_text(painter,
+                         QRectF(at + QPointF(ring_px + 6.0, -style.room(11.0)), QSizeF(width + 4.0, style.room(22.0))),
+                         standing.label, style.ink, style.slip);
     }
     painter.restore();
 }

@@ -4,6 +4,7 @@
 #include <QPainter>
 #include <QVBoxLayout>
 
+#include "app/stages/rows_layout.h"
 #include "app/window/look_sheet.h"
 
 namespace plugside {
@@ -64,8 +65,7 @@ WalkThroughPanel::WalkThroughPanel(WalkThrough& walk_through, QWidget* parent)
     title_ = label_in_role("heading", this);
     title_->setWordWrap(false);
     words_ = label_in_role("plain", this);
-    auto* head = new QHBoxLayout;
-    head->setSpacing(5);
+    auto* head = RowsLayout::natural(5);
     leave_ = new QPushButton(tr("leave  Esc"), this);
     leave_->setToolTip(tr("leave the walk-through and the sample; nothing of either is kept"));
     stay_ = new QPushButton(tr("stay"), this);
@@ -76,9 +76,9 @@ WalkThroughPanel::WalkThroughPanel(WalkThrough& walk_through, QWidget* parent)
     next_ = new QPushButton(tr("next  F2"), this);
     next_->setToolTip(tr("on without doing it"));
     head->addWidget(title_);
-    head->addStretch(1);
     for (QPushButton* key : {leave_, stay_, back_, next_}) {
         key->setProperty("way", true);
+        key->setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Fixed);
         head->addWidget(key);
     }
     column->addLayout(head);
@@ -134,7 +134,7 @@ void PlaceRing::put_about_place() {
 }
 
 void PlaceRing::paintEvent(QPaintEvent*) {
-    const MapStyle& style = style_of(choices_.theme());
+    const MapStyle& style = choices_.style();
     QPainter painter(this);
     painter.setRenderHint(QPainter::Antialiasing);
     const QRectF ring = QRectF(rect()).adjusted(2.5, 2.5, -2.5, -2.5);
