@@ -36,8 +36,8 @@ void add_marks(std::vector<ColourPair>& pairs, const MapStyle& style) {
     const Named paper{"paper", style.paper}, rail{"rail", style.rail}, slip{"slip", style.slip}, field{"field", style.field};
     const Named kept_clear{"kept_clear", style.kept_clear()}, drawing{"drawing", style.drawing()};
     static constexpr const char* tint_names[] = {"tint 1", "tint 2", "tint 3", "tint 4"};
-    static constexpr const char* band_names[] = {"band on tint 1", "band on tint 2", "band on tint 3", "band on tint 4"};
-    static constexpr const char* edge_names[] = {"edge of tint 1", "edge of tint 2", "edge of tint 3", "edge of tint 4"};
+    static constexpr const char* band_names[] = {"band_1", "band_2", "band_3", "band_4"};
+    static constexpr const char* edge_names[] = {"tint_edge_1", "tint_edge_2", "tint_edge_3", "tint_edge_4"};
     std::vector<Named> grounds{field, kept_clear};
     std::vector<Named> bands{{"band", mixed(style.field, style.run, style.band_share())}};
     for (std::size_t tint = 0; tint < style.tints.size(); ++tint) {
