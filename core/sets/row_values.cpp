@@ -51,8 +51,8 @@ std::string text_of(const std::string& value) {
         }
     // what would be taken for an answer, or lose its blanks when a line is read
     if (text == "not-known") return "not\\-known";
-    if (text.starts_with(' ')) text.replace(0, 1, "\\ ");
-    if (text.size() > 1 && text.ends_with(' ') && text != "\\ ") text.replace(text.size() - 1, 1, "\\ ");
+    if (text.starts_with(' ')) text.replace(0, 1, "\\s");
+    if (text.ends_with(' ')) text.replace(text.size() - 1, 1, "\\s");
     return text;
 }
 
@@ -112,7 +112,7 @@ bool take(const std::string& text, std::string& value) {
             continue;
         }
         const char letter = text[++i];
-        read += letter == 'n' ? '\n' : letter == 'r' ? '\r' : letter == 't' ? '\t' : letter;
+        read += letter == 'n' ? '\n' : letter == 'r' ? '\r' : letter == 't' ? '\t' : letter == 's' ? ' ' : letter;
     }
     value = std::move(read);
     return true;

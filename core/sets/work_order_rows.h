@@ -4,7 +4,7 @@
 //          The names of answers are those of their questions (conditions.h).
 // Values:  words of files, "yes" and "no", numbers with a point in the shortest form that reads back the same, amounts "1.5 teaspoons", rates
 //          "2 pounds per acre", lengths "30.48 m" (read also: "100 ft"), days "2025-04-10", times "2025-04-10T12:00:00.000Z". In texts a
-//          line break, a tab and a backslash are written \n, \t and \\. "not-known": asked, and not known.
+//          line break, a tab and a backslash are written \n, \t and \\, a blank at either end \s. "not-known": asked, and not known.
 // Absent:  what was not said has no row; an empty order has none.
 // Round:   `work_order_of(rows_of(order))` is the order itself.
 // Read:    whatever can be read is; each row that cannot, and each name that is none, is a problem with what was found and expected.
