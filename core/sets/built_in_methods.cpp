@@ -84,7 +84,8 @@ Method trap_in_lateral() {
         by_practice(Words::tell("Clear the plug and open the lateral with the trowel until its walls are whole.")),
         by_practice(Words::tell("Slide in one trap, its working end leading, until it is just short of the run."))};
     append(method.steps, trap_endings());
-    method.needs = {{Item::trap, 1}, {Item::stake, 1}, {Item::wire_m, 1}, {Item::flag, 1}, {Item::cover, 1}};
+    method.needs = {
+        {LoadItem::trap, 1}, {LoadItem::stake, 1}, {LoadItem::wire_m, 1}, {LoadItem::flag, 1}, {LoadItem::cover, 1}};
     method.minutes = {8.0, 3.0};
     return method;
 }
@@ -101,7 +102,8 @@ Method paired_traps() {
         by_practice(Words::tell("Dig down to the run and clear both of its mouths of loose soil.")),
         {Words::tell("Set two traps in the run, one facing each way, each a little way into its mouth."), notes_7433, read}};
     append(method.steps, trap_endings());
-    method.needs = {{Item::trap, 2}, {Item::stake, 2}, {Item::wire_m, 2}, {Item::flag, 2}, {Item::cover, 1}};
+    method.needs = {
+        {LoadItem::trap, 2}, {LoadItem::stake, 2}, {LoadItem::wire_m, 2}, {LoadItem::flag, 2}, {LoadItem::cover, 1}};
     method.minutes = {12.0, 4.0};
     return method;
 }
@@ -144,7 +146,7 @@ Method bait_opened_lateral() {
     method.steps = {find_the_run(), by_practice(Words::tell("Clear the plug and open the lateral as far as the run.")),
                     bait_amount(), into_the_open_run()};
     append(method.steps, bait_endings(method));
-    method.needs = {{Item::flag, 1}};
+    method.needs = {{LoadItem::flag, 1}};
     method.minutes = {6.0, 2.0};
     return method;
 }
@@ -166,7 +168,7 @@ Method bait_probe_hole() {
             "The narrow end has found the run: open the hole with the wide end, and feel that the run is open.")),
         bait_amount(), into_the_open_run()};
     append(method.steps, bait_endings(method));
-    method.needs = {{Item::flag, 1}};
+    method.needs = {{LoadItem::flag, 1}};
     method.minutes = {3.0, 1.0};
     return method;
 }
@@ -186,7 +188,7 @@ Method bait_dispensing_probe() {
             "With the tip in the run release as often as this page works out from your weighing and the label.")),
         into_the_open_run()};
     append(method.steps, bait_endings(method));
-    method.needs = {{Item::flag, 1}};
+    method.needs = {{LoadItem::flag, 1}};
     method.minutes = {1.5, 0.5};
     return method;
 }
@@ -218,7 +220,7 @@ Method fumigant() {
                     by_practice(flag_the_place()),
                     {method.checking, Words::tell("our assumption"), ours},
                     {method.ending, Words::tell("our assumption"), ours}};
-    method.needs = {{Item::flag, 1}};
+    method.needs = {{LoadItem::flag, 1}};
     method.minutes = {4.0, 1.5};
     return method;
 }

@@ -79,7 +79,7 @@ private:
         against("placement-least", label_.placement_least, false);
     }
 
-    void against(const char* id, const std::optional<Amount>& figure_of_label, bool most) {
+    void against(const char* id, const std::optional<Quantity>& figure_of_label, bool most) {
         if (!figure_of_label) return;
         const auto dose = in_unit(*use_.per_placement, figure_of_label->unit, label_.grams_per_millilitre);
         if (!dose) {
@@ -96,7 +96,7 @@ private:
                 Words::tell("One placement gets {1}; the label names {2} at least.", {planned, of_label}));
     }
 
-    std::string cannot_compare(Amount planned, Amount of_label) const {
+    std::string cannot_compare(Quantity planned, Quantity of_label) const {
         if (is_counted(planned.unit) || is_counted(of_label.unit))
             return Words::tell("{1} and the label's {2} are not of one kind.", {shown(planned), shown(of_label)});
         return Words::tell(
@@ -104,7 +104,7 @@ private:
             {shown(planned), shown(of_label)});
     }
 
-    static std::string with_origin(Amount typed, Amount converted) {
+    static std::string with_origin(Quantity typed, Quantity converted) {
         return typed.unit == converted.unit ? shown(typed) : Words::tell("{1} ({2})", {shown(typed), shown(converted)});
     }
 
@@ -150,12 +150,12 @@ private:
         if (!use_.area_m2 || *use_.area_m2 <= 0.0) {
             add(id, Compared::not_known,
                 Words::tell("The size of the field is not known, so that {1} cannot be compared with the label's {2}.",
-                            {shown(Amount{*amount, most.amount.unit}), shown(most)}));
+                            {shown(Quantity{*amount, most.amount.unit}), shown(most)}));
             return;
         }
         const AreaRate planned{{*amount / *use_.area_m2 * square_metres_in(most.per), most.amount.unit}, most.per};
         add(id, !above(planned.amount.value, most.amount.value),
-            filled(Words::shown(text), {shown(Amount{*amount, most.amount.unit}), in_square_metres(*use_.area_m2, units_),
+            filled(Words::shown(text), {shown(Quantity{*amount, most.amount.unit}), in_square_metres(*use_.area_m2, units_),
                                         shown(planned), shown(most)}));
     }
 

@@ -37,7 +37,7 @@ bool is_given(const LabelLimits& label) {
 
 std::vector<std::string> what_is_wrong(const LabelLimits& label) {
     std::vector<std::string> wrong;
-    const auto amount = [&](const std::optional<Amount>& given, const char* what) {
+    const auto amount = [&](const std::optional<Quantity>& given, const char* what) {
         if (given && !is_above_zero(given->value))
             wrong.push_back(
                 Words::tell("{1}: {2} is typed, a number above 0 is expected.", {Words::shown(what), figure(given->value)}));

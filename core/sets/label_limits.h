@@ -42,8 +42,8 @@ struct LabelLimits {
     std::string ingredient_words;  // name and strength as printed
     std::string registration;      // registration number
     std::vector<std::string> sites;
-    std::optional<Amount> placement_least;
-    std::optional<Amount> placement_most;
+    std::optional<Quantity> placement_least;
+    std::optional<Quantity> placement_most;
     std::optional<int> placements_a_system_most;
     std::optional<Metres> placement_spacing_least;
     std::optional<AreaRate> area_most;    // of one treatment
@@ -69,7 +69,7 @@ struct LabelLimits {
 // One entry of the season's log: what was put down on one day.
 struct Application {
     CalendarDay day{};
-    Amount amount;
+    Quantity amount;
     double area_m2 = 0.0;
     std::optional<Ingredient> ingredient;
     std::string registration;
@@ -79,7 +79,7 @@ struct Application {
 // What is about to be done, as far as the label asks.
 struct PlannedUse {
     CalendarDay day{};
-    std::optional<Amount> per_placement;
+    std::optional<Quantity> per_placement;
     std::vector<int> placements_of_system;     // one entry a system that gets any
     std::optional<Metres> nearest_placements;  // within one system; nothing with one placement in each
     std::optional<double> area_m2;             // that is treated

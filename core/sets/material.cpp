@@ -106,12 +106,12 @@ Standing standing_sets(const Survey& survey, const WorkOrder& work, const Plan& 
     return standing;
 }
 
-std::string count_shown(Item item, double count) {
-    if (item == Item::wire_m) return Words::tell("{1} m ({2} ft)", {figure(count), figure(Metres::of(count).feet())});
+std::string count_shown(LoadItem item, double count) {
+    if (item == LoadItem::wire_m) return Words::tell("{1} m ({2} ft)", {figure(count), figure(Metres::of(count).feet())});
     return figure(count);
 }
 
-LoadLine line_of(Item item, double needed, double reserve) {
+LoadLine line_of(LoadItem item, double needed, double reserve) {
     LoadLine line;
     line.item = item;
     line.needed = needed;
@@ -130,18 +130,18 @@ bool anyone_may_come(const Conditions& conditions, UtcTime now) {
 }
 
 void add_items(const WorkOrder& work, const Standing& standing, UtcTime now, const LoadOptions& options, Load& load) {
-    std::map<Item, double> needed;
+    std::map<LoadItem, double> needed;
     for (const auto& [id, sets] : standing.sets_by_method) {
         const Method method = *find_method(work, id);
         const bool covered = cover_or_open(method, work.conditions, now).cover;
         for (const ItemCount& need : method.needs)
-            if (need.item != Item::cover || covered) needed[need.item] += need.count * sets;
+            if (need.item != LoadItem::cover || covered) needed[need.item] += need.count * sets;
     }
     for (const auto& [item, count] : needed)
         if (count > 0.0) load.lines.push_back(line_of(item, count, options.reserve));
     if (standing.sets == 0) return;
-    if (anyone_may_come(work.conditions, now)) load.lines.push_back(line_of(Item::sign, 4.0, 0.0));
-    load.lines.push_back(line_of(Item::gloves_pair, options.people, 0.0));
+    if (anyone_may_come(work.conditions, now)) load.lines.push_back(line_of(LoadItem::sign, 4.0, 0.0));
+    load.lines.push_back(line_of(LoadItem::gloves_pair, options.people, 0.0));
 }
 
 // Bait, or fumigant, of all methods that put it.
@@ -173,17 +173,18 @@ void add_amount(const WorkOrder& work, const Standing& standing, const LoadOptio
     line.needed = work.dose->value * placements;
     line.with_reserve = line.needed * (1.0 + options.reserve);
     if (is_counted(work.dose->unit)) line.with_reserve = std::ceil(line.with_reserve - 1e-9);
-    const Amount needed{line.needed, work.dose->unit};
-    line.amount = Amount{line.with_reserve, work.dose->unit};
+    const Quantity needed{line.needed, work.dose->unit};
+    line.amount = Quantity{line.with_reserve, work.dose->unit};
     const std::string ingredient =
         work.label.ingredient ? ingredient_shown(*work.label.ingredient) : Words::tell("bait or fumigant");
     line.sentence = Words::tell("{1}: {2} for {3} placements, {4} with the reserve.",
                                 {ingredient, shown(needed), std::to_string(placements), shown(*line.amount)});
     if (is_spooned(work.dose->unit))
         if (const auto grams = grams_in(*line.amount, work.label.grams_per_millilitre))
-            line.sentence += " " + Words::tell("By weight {1} ({2}).",
-                                               {shown(Amount{*grams, AmountUnit::grams}),
-                                                shown(*in_unit(Amount{*grams, AmountUnit::grams}, AmountUnit::ounces, {}))});
+            line.sentence +=
+                " " + Words::tell("By weight {1} ({2}).",
+                                  {shown(Quantity{*grams, AmountUnit::grams}),
+                                   shown(*in_unit(Quantity{*grams, AmountUnit::grams}, AmountUnit::ounces, {}))});
     load.lines.push_back(std::move(line));
 }
 

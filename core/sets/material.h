@@ -31,11 +31,11 @@ struct LoadOptions {
 };
 
 struct LoadLine {
-    std::optional<Item> item;  // nothing: bait or fumigant
+    std::optional<LoadItem> item;  // nothing: bait or fumigant
     double needed = 0.0;
     double with_reserve = 0.0;
-    std::optional<Amount> amount;  // of bait or fumigant, with the reserve
-    std::string sentence;          // "33 traps: 30 and 3 in reserve"
+    std::optional<Quantity> amount;  // of bait or fumigant, with the reserve
+    std::string sentence;            // "33 traps: 30 and 3 in reserve"
 };
 
 struct WorkTime {

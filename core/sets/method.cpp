@@ -56,7 +56,7 @@ std::optional<std::string> what_is_wrong(const Method& method) {
     return std::nullopt;
 }
 
-CoverChoice cover_or_open(const Method& method, const Conditions& conditions, UtcTime now) {
+HoleCover cover_or_open(const Method& method, const Conditions& conditions, UtcTime now) {
     if (method.cover == CoverRule::always_closed) return {true, Words::tell("This method closes every hole.")};
     if (method.cover == CoverRule::always_open)
         return {false, Words::tell("This method, as it was written, leaves the hole open.")};
@@ -84,7 +84,7 @@ CoverChoice cover_or_open(const Method& method, const Conditions& conditions, Ut
             "in late spring and early summer (Baldwin et al. 2013).")};
 }
 
-std::optional<ReleaseWeight> release_weight(const Calibration& calibration) {
+std::optional<ReleaseWeight> release_weight(const ReleaseCalibration& calibration) {
     const auto& weighed = calibration.weighed_g;
     if (weighed.empty() || calibration.releases_each < 1) return std::nullopt;
     if (std::any_of(weighed.begin(), weighed.end(), [](double grams) { return !(std::isfinite(grams) && grams > 0.0); }))
@@ -119,15 +119,15 @@ std::string to_text(Placement placement) {
     return "on-surface";
 }
 
-std::string to_text(Item item) {
+std::string to_text(LoadItem item) {
     switch (item) {
-        case Item::trap: return "trap";
-        case Item::stake: return "stake";
-        case Item::wire_m: return "wire";
-        case Item::flag: return "flag";
-        case Item::cover: return "cover";
-        case Item::sign: return "sign";
-        case Item::gloves_pair: break;
+        case LoadItem::trap: return "trap";
+        case LoadItem::stake: return "stake";
+        case LoadItem::wire_m: return "wire";
+        case LoadItem::flag: return "flag";
+        case LoadItem::cover: return "cover";
+        case LoadItem::sign: return "sign";
+        case LoadItem::gloves_pair: break;
     }
     return "gloves";
 }
@@ -147,23 +147,24 @@ std::optional<Stuff> stuff_from_text(const std::string& text) {
 std::optional<Placement> placement_from_text(const std::string& text) {
     return from_text(std::array{Placement::in_lateral, Placement::in_run, Placement::on_surface}, text);
 }
-std::optional<Item> item_from_text(const std::string& text) {
-    return from_text(
-        std::array{Item::trap, Item::stake, Item::wire_m, Item::flag, Item::cover, Item::sign, Item::gloves_pair}, text);
+std::optional<LoadItem> item_from_text(const std::string& text) {
+    return from_text(std::array{LoadItem::trap, LoadItem::stake, LoadItem::wire_m, LoadItem::flag, LoadItem::cover,
+                                LoadItem::sign, LoadItem::gloves_pair},
+                     text);
 }
 std::optional<CoverRule> cover_rule_from_text(const std::string& text) {
     return from_text(std::array{CoverRule::as_answered, CoverRule::always_closed, CoverRule::always_open}, text);
 }
 
-std::string item_shown(Item item) {
+std::string item_shown(LoadItem item) {
     switch (item) {
-        case Item::trap: return Words::tell("traps");
-        case Item::stake: return Words::tell("stakes");
-        case Item::wire_m: return Words::tell("wire or cable");
-        case Item::flag: return Words::tell("flags");
-        case Item::cover: return Words::tell("covers");
-        case Item::sign: return Words::tell("signs");
-        case Item::gloves_pair: break;
+        case LoadItem::trap: return Words::tell("traps");
+        case LoadItem::stake: return Words::tell("stakes");
+        case LoadItem::wire_m: return Words::tell("wire or cable");
+        case LoadItem::flag: return Words::tell("flags");
+        case LoadItem::cover: return Words::tell("covers");
+        case LoadItem::sign: return Words::tell("signs");
+        case LoadItem::gloves_pair: break;
     }
     return Words::tell("pairs of gloves");
 }

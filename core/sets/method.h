@@ -25,10 +25,10 @@ enum class Stuff { trap, bait, fumigant };
 // Where what is set ends up. own variants may leave it open: then the rules ask.
 enum class Placement { in_lateral, in_run, on_surface };
 
-enum class Item { trap, stake, wire_m, flag, cover, sign, gloves_pair };
+enum class LoadItem { trap, stake, wire_m, flag, cover, sign, gloves_pair };
 
 struct ItemCount {
-    Item item = Item::trap;
+    LoadItem item = LoadItem::trap;
     double count = 0.0;  // pieces; metres of wire
     friend bool operator==(const ItemCount&, const ItemCount&) = default;
 };
@@ -81,37 +81,37 @@ struct Method {
 // A sentence for whoever typed it, or nothing: no name, no step, an id that is none, numbers below zero or not finite.
 [[nodiscard]] std::optional<std::string> what_is_wrong(const Method& method);
 
-struct CoverChoice {
+struct HoleCover {
     bool cover = true;
     std::string reason;  // a sentence
 };
 // From who can reach the place: covered as soon as anyone may, or it is not known; left to the person where nobody does.
-[[nodiscard]] CoverChoice cover_or_open(const Method& method, const Conditions& conditions, UtcTime now);
+[[nodiscard]] HoleCover cover_or_open(const Method& method, const Conditions& conditions, UtcTime now);
 
 // Grams of one release of a dispensing probe, from weighing releases: ten at a time by common practice, once or several times.
-struct Calibration {
+struct ReleaseCalibration {
     std::vector<double> weighed_g;  // of `releases_each` releases each, > 0
     int releases_each = 10;
-    friend bool operator==(const Calibration&, const Calibration&) = default;
+    friend bool operator==(const ReleaseCalibration&, const ReleaseCalibration&) = default;
 };
 struct ReleaseWeight {
     double grams = 0.0;
     std::optional<double> sd_of_mean_g;  // nothing from one weighing
 };
 // Nothing without a weighing, or where one is not above zero.
-[[nodiscard]] std::optional<ReleaseWeight> release_weight(const Calibration& calibration);
+[[nodiscard]] std::optional<ReleaseWeight> release_weight(const ReleaseCalibration& calibration);
 
 // "trap", "bait", "fumigant"; "in-lateral", "in-run", "on-surface"; "trap", "stake", "wire", "flag", "cover", "sign", "gloves";
 // "as-answered", "always-closed", "always-open".
 [[nodiscard]] std::string to_text(Stuff stuff);
 [[nodiscard]] std::string to_text(Placement placement);
-[[nodiscard]] std::string to_text(Item item);
+[[nodiscard]] std::string to_text(LoadItem item);
 [[nodiscard]] std::string to_text(CoverRule rule);
 [[nodiscard]] std::optional<Stuff> stuff_from_text(const std::string& text);
 [[nodiscard]] std::optional<Placement> placement_from_text(const std::string& text);
-[[nodiscard]] std::optional<Item> item_from_text(const std::string& text);
+[[nodiscard]] std::optional<LoadItem> item_from_text(const std::string& text);
 [[nodiscard]] std::optional<CoverRule> cover_rule_from_text(const std::string& text);
 // "traps", "wire or cable", ... in the language at hand.
-[[nodiscard]] std::string item_shown(Item item);
+[[nodiscard]] std::string item_shown(LoadItem item);
 
 }  // namespace plugside

@@ -57,7 +57,7 @@ std::string text_of(const std::string& value) {
 }
 
 std::string text_of(Metres value) { return text_of(value.value()) + " m"; }
-std::string text_of(const Amount& value) { return text_of(value.value) + " " + to_text(value.unit); }
+std::string text_of(const Quantity& value) { return text_of(value.value) + " " + to_text(value.unit); }
 std::string text_of(const AreaRate& value) { return text_of(value.amount) + " per " + to_text(value.per); }
 std::string text_of(CalendarDay value) { return day_shown(value); }
 
@@ -129,9 +129,9 @@ bool take(const std::string& text, Metres& value) {
     return true;
 }
 
-bool take(const std::string& text, Amount& value) {
+bool take(const std::string& text, Quantity& value) {
     const auto [number, unit] = parted(text);
-    Amount read;
+    Quantity read;
     if (!take(number, read.value) || !take_word(amount_unit_from_text(unit), read.unit)) return false;
     value = read;
     return true;
@@ -212,7 +212,7 @@ bool take(const std::string& text, Stuff& value) { return take_word(stuff_from_t
 bool take(const std::string& text, Placement& value) { return take_word(placement_from_text(text), value); }
 bool take(const std::string& text, CoverRule& value) { return take_word(cover_rule_from_text(text), value); }
 bool take(const std::string& text, ProbeKind& value) { return take_word(probe_kind_from_text(text), value); }
-bool take(const std::string& text, Item& value) { return take_word(item_from_text(text), value); }
+bool take(const std::string& text, LoadItem& value) { return take_word(item_from_text(text), value); }
 
 const char* expected_word() { return Words::later("one of the words of this answer"); }
 template <>
@@ -232,7 +232,7 @@ const char* expected_for<Metres>() {
     return Words::later("a length as 30 m or 100 ft");
 }
 template <>
-const char* expected_for<Amount>() {
+const char* expected_for<Quantity>() {
     return Words::later("an amount as 1 teaspoons or 20 grams");
 }
 template <>

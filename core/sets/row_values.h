@@ -16,7 +16,7 @@ namespace plugside::rows {
 [[nodiscard]] std::string text_of(double value);
 [[nodiscard]] std::string text_of(const std::string& value);
 [[nodiscard]] std::string text_of(Metres value);
-[[nodiscard]] std::string text_of(const Amount& value);
+[[nodiscard]] std::string text_of(const Quantity& value);
 [[nodiscard]] std::string text_of(const AreaRate& value);
 [[nodiscard]] std::string text_of(CalendarDay value);
 [[nodiscard]] std::string text_of(UtcTime value);
@@ -31,7 +31,7 @@ requires std::is_enum_v<Word>
 [[nodiscard]] bool take(const std::string& text, double& value);
 [[nodiscard]] bool take(const std::string& text, std::string& value);
 [[nodiscard]] bool take(const std::string& text, Metres& value);
-[[nodiscard]] bool take(const std::string& text, Amount& value);
+[[nodiscard]] bool take(const std::string& text, Quantity& value);
 [[nodiscard]] bool take(const std::string& text, AreaRate& value);
 [[nodiscard]] bool take(const std::string& text, CalendarDay& value);
 [[nodiscard]] bool take(const std::string& text, UtcTime& value);
@@ -49,7 +49,7 @@ requires std::is_enum_v<Word>
 [[nodiscard]] bool take(const std::string& text, Placement& value);
 [[nodiscard]] bool take(const std::string& text, CoverRule& value);
 [[nodiscard]] bool take(const std::string& text, ProbeKind& value);
-[[nodiscard]] bool take(const std::string& text, Item& value);
+[[nodiscard]] bool take(const std::string& text, LoadItem& value);
 
 [[nodiscard]] const char* expected_word();
 // What a value of this kind looks like, marked by Words::later.
@@ -66,7 +66,7 @@ template <>
 template <>
 [[nodiscard]] const char* expected_for<Metres>();
 template <>
-[[nodiscard]] const char* expected_for<Amount>();
+[[nodiscard]] const char* expected_for<Quantity>();
 template <>
 [[nodiscard]] const char* expected_for<AreaRate>();
 template <>

@@ -85,7 +85,7 @@ Ruling people_and_animals(const RuleCase& situation) {
 
 Ruling open_set(const RuleCase& situation) {
     if (!situation.method) return not_known(situation, {Question::method});
-    const CoverChoice cover = cover_or_open(*situation.method, situation.conditions, situation.now);
+    const HoleCover cover = cover_or_open(*situation.method, situation.conditions, situation.now);
     if (cover.cover) return it_does_not(cover.reason);
     const Reached reached = who_comes(situation);
     if (reached.anyone == Ternary(true)) return it_holds(cover.reason + " " + Words::shown(reached.who));

@@ -61,8 +61,8 @@ struct WorkOrder {
     std::vector<Method> own_methods;
     LabelLimits label;
     Told<Licence> licence;
-    std::optional<Amount> dose;
-    Calibration calibration;
+    std::optional<Quantity> dose;
+    ReleaseCalibration calibration;
     std::vector<SignedOverride> signed_off;
     Budget budget;
     friend bool operator==(const WorkOrder&, const WorkOrder&) = default;

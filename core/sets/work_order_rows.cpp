@@ -286,7 +286,7 @@ void all_of(Rows& rows, WorkOrder& work) {
     label(rows, work.label);
     licence(rows, work.licence);
     rows.maybe("dose", work.dose);
-    const int usual_releases = Calibration{}.releases_each;
+    const int usual_releases = ReleaseCalibration{}.releases_each;
     rows.unless("calibration.releases", work.calibration.releases_each, usual_releases);
     rows.list("calibration.weighed", work.calibration.weighed_g,
               [](Rows& more, const std::string& each, double& grams) { more.always(each, grams); });

@@ -62,21 +62,21 @@ double millilitres_in(AmountUnit spoon) {
     return row_of(spoon).millilitres;
 }
 
-std::optional<double> grams_in(Amount amount, std::optional<double> grams_per_millilitre) {
+std::optional<double> grams_in(Quantity amount, std::optional<double> grams_per_millilitre) {
     const auto each = grams_a_unit(amount.unit, grams_per_millilitre);
     if (!each) return std::nullopt;
     return amount.value * *each;
 }
 
-std::optional<Amount> in_unit(Amount amount, AmountUnit unit, std::optional<double> grams_per_millilitre) {
+std::optional<Quantity> in_unit(Quantity amount, AmountUnit unit, std::optional<double> grams_per_millilitre) {
     if (amount.unit == unit) return amount;
     if (is_counted(amount.unit) || is_counted(unit)) return std::nullopt;
     if (is_spooned(amount.unit) && is_spooned(unit))
-        return Amount{amount.value * millilitres_in(amount.unit) / millilitres_in(unit), unit};
+        return Quantity{amount.value * millilitres_in(amount.unit) / millilitres_in(unit), unit};
     const auto from = grams_a_unit(amount.unit, grams_per_millilitre);
     const auto to = grams_a_unit(unit, grams_per_millilitre);
     if (!from || !to) return std::nullopt;
-    return Amount{amount.value * *from / *to, unit};
+    return Quantity{amount.value * *from / *to, unit};
 }
 
 std::optional<AreaRate> in_unit(AreaRate rate, AmountUnit unit, AreaUnit per, std::optional<double> grams_per_millilitre) {
@@ -99,7 +99,7 @@ std::string figure(double value) {
     return Words::decimal(shown);
 }
 
-std::string shown(Amount amount) {
+std::string shown(Quantity amount) {
     const UnitRow& row = row_of(amount.unit);
     return figure(amount.value) + " " + Words::shown(amount.value == 1.0 ? row.one : row.shown);
 }

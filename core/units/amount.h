@@ -18,14 +18,14 @@ namespace plugside {
 enum class AmountUnit { grams, kilograms, ounces, pounds, teaspoons, tablespoons, cups, tablets, cartridges };
 enum class AreaUnit { acre, hectare };
 
-struct Amount {
+struct Quantity {
     double value = 0.0;
     AmountUnit unit = AmountUnit::grams;
-    friend bool operator==(const Amount&, const Amount&) = default;
+    friend bool operator==(const Quantity&, const Quantity&) = default;
 };
 
 struct AreaRate {
-    Amount amount;
+    Quantity amount;
     AreaUnit per = AreaUnit::acre;
     friend bool operator==(const AreaRate&, const AreaRate&) = default;
 };
@@ -34,9 +34,9 @@ struct AreaRate {
 [[nodiscard]] bool is_spooned(AmountUnit unit);  // teaspoons, tablespoons, cups
 
 // Nothing for what is counted, and for spoons without a density.
-[[nodiscard]] std::optional<double> grams_in(Amount amount, std::optional<double> grams_per_millilitre);
+[[nodiscard]] std::optional<double> grams_in(Quantity amount, std::optional<double> grams_per_millilitre);
 // The same amount in `unit`; nothing where one is counted and the other is not of the same kind, or a density is wanting.
-[[nodiscard]] std::optional<Amount> in_unit(Amount amount, AmountUnit unit, std::optional<double> grams_per_millilitre);
+[[nodiscard]] std::optional<Quantity> in_unit(Quantity amount, AmountUnit unit, std::optional<double> grams_per_millilitre);
 [[nodiscard]] std::optional<AreaRate> in_unit(AreaRate rate, AmountUnit unit, AreaUnit per,
                                               std::optional<double> grams_per_millilitre);
 
@@ -44,7 +44,7 @@ struct AreaRate {
 [[nodiscard]] double millilitres_in(AmountUnit spoon);  // asserts for what is not spooned
 
 // "1.5 teaspoons", "2 lb", "3 tablets": three significant digits, as a person reads it. "1 lb per acre".
-[[nodiscard]] std::string shown(Amount amount);
+[[nodiscard]] std::string shown(Quantity amount);
 [[nodiscard]] std::string shown(AreaRate rate);
 
 // "grams", "teaspoons", ...; "acre", "hectare": the words of files.

@@ -141,7 +141,7 @@ std::vector<RuleRow> rows_of_method_and_label() {
          all({label([](LabelLimits& l) { l = {}; }), no_method})},
         {"label-exceeded", "bait-probe-hole",
          [](Situation& s) {
-             s.work.dose = Amount{1.1, AmountUnit::teaspoons};
+             s.work.dose = Quantity{1.1, AmountUnit::teaspoons};
          },
          nothing, [](Situation& s) { s.work.dose.reset(); }},
         {"label-distance", "bait-probe-hole", drawn(KeepClearKind::building, 10.8), drawn(KeepClearKind::building, 10.9),

@@ -64,7 +64,7 @@ std::map<std::string, Change> label_and_papers() {
          [](Situation& s) {
              s.work.label.ingredient = Ingredient::smoke_cartridge;
              s.work.label.restricted_use = false;
-             s.work.label.placement_most = Amount{1.0, AmountUnit::cartridges};
+             s.work.label.placement_most = Quantity{1.0, AmountUnit::cartridges};
              s.work.dose = s.work.label.placement_most;
          }},
         {"ingredient?", [](Situation& s) { s.work.label.ingredient.reset(); }},

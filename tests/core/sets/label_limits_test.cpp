@@ -18,8 +18,8 @@ LabelLimits made_up_label() {
     LabelLimits label;
     label.ingredient = Ingredient::zinc_phosphide;
     label.registration = "000-000";
-    label.placement_least = Amount{0.5, AmountUnit::teaspoons};
-    label.placement_most = Amount{1.0, AmountUnit::teaspoons};
+    label.placement_least = Quantity{0.5, AmountUnit::teaspoons};
+    label.placement_most = Quantity{1.0, AmountUnit::teaspoons};
     label.placements_a_system_most = 3;
     label.placement_spacing_least = Metres::from_feet(10.0);
     label.area_most = AreaRate{{1.0, AmountUnit::pounds}, AreaUnit::acre};
@@ -38,7 +38,7 @@ LabelLimits made_up_label() {
 PlannedUse use_within() {
     PlannedUse use;
     use.day = the_day;
-    use.per_placement = Amount{1.0, AmountUnit::teaspoons};
+    use.per_placement = Quantity{1.0, AmountUnit::teaspoons};
     use.placements_of_system = {2, 3, 1};
     use.nearest_placements = Metres::of(4.0);
     use.area_m2 = 4046.8564224;
@@ -76,12 +76,12 @@ TEST(Label, figures_that_are_kept_are_shown_each_with_both_numbers) {
 TEST(Label, is_gone_beyond_where_one_number_is_past_the_other) {
     const LabelLimits label = made_up_label();
     PlannedUse use = use_within();
-    use.per_placement = Amount{4.0, AmountUnit::grams};  // a teaspoon weighs 3.94 g
+    use.per_placement = Quantity{4.0, AmountUnit::grams};  // a teaspoon weighs 3.94 g
     EXPECT_EQ(check(label, use, "placement-most").outcome, Compared::exceeded);
     EXPECT_TRUE(has(check(label, use, "placement-most").sentence, "4 g (1.01 teaspoons)"));
-    use.per_placement = Amount{3.9, AmountUnit::grams};
+    use.per_placement = Quantity{3.9, AmountUnit::grams};
     EXPECT_EQ(check(label, use, "placement-most").outcome, Compared::kept);
-    use.per_placement = Amount{0.05, AmountUnit::ounces};  // 1.417 g, half a teaspoon is 1.97 g
+    use.per_placement = Quantity{0.05, AmountUnit::ounces};  // 1.417 g, half a teaspoon is 1.97 g
     EXPECT_EQ(check(label, use, "placement-least").outcome, Compared::exceeded);
     use = use_within();
     use.placements_of_system = {4};
@@ -156,9 +156,9 @@ TEST(Label, says_what_is_wanting_for_a_comparison) {
     PlannedUse use = use_within();
     EXPECT_EQ(check(label, use, "placement-most").outcome, Compared::kept) << "spoons against spoons need no weight";
     EXPECT_EQ(check(label, use, "area-most").outcome, Compared::not_known);
-    use.per_placement = Amount{4.0, AmountUnit::grams};
+    use.per_placement = Quantity{4.0, AmountUnit::grams};
     EXPECT_EQ(check(label, use, "placement-most").outcome, Compared::not_known);
-    use.per_placement = Amount{4.0, AmountUnit::tablets};
+    use.per_placement = Quantity{4.0, AmountUnit::tablets};
     EXPECT_TRUE(has(check(label, use, "placement-most").sentence, "not of one kind"));
     use.per_placement.reset();
     EXPECT_EQ(check(label, use, "placement").outcome, Compared::not_known);
@@ -186,9 +186,9 @@ TEST(Label, figures_that_cannot_be_are_named) {
     label.building_distance = Metres::of(-3.0);
     EXPECT_EQ(what_is_wrong(label).size(), 9U) << "eight figures, and the least amount above the most";
     label = made_up_label();
-    label.placement_least = Amount{6.0, AmountUnit::grams};
+    label.placement_least = Quantity{6.0, AmountUnit::grams};
     ASSERT_EQ(what_is_wrong(label).size(), 1U);
-    label.placement_least = Amount{1.0, AmountUnit::tablets};
+    label.placement_least = Quantity{1.0, AmountUnit::tablets};
     ASSERT_EQ(what_is_wrong(label).size(), 1U);
 }
 
@@ -201,7 +201,7 @@ TEST(Label, releases_of_a_dispensing_probe_keep_within_the_amount_a_placement) {
     EXPECT_EQ(releases_a_placement(label, 0.0), std::nullopt);
     EXPECT_EQ(releases_a_placement({}, 1.0), std::nullopt);
     LabelLimits even;
-    even.placement_most = Amount{6.0, AmountUnit::grams};
+    even.placement_most = Quantity{6.0, AmountUnit::grams};
     EXPECT_EQ(releases_a_placement(even, 1.2), 5) << "6 / 1.2 is five, whatever rounding makes of it";
 }
 

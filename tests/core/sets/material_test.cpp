@@ -41,7 +41,7 @@ Load load_of(const Situation& s, const LoadOptions& options = {}) {
     return what_to_load(s.survey, s.work, s.plan, the_morning, options);
 }
 
-const LoadLine* line_of(const Load& load, std::optional<Item> item) {
+const LoadLine* line_of(const Load& load, std::optional<LoadItem> item) {
     const auto found =
         std::find_if(load.lines.begin(), load.lines.end(), [&](const LoadLine& line) { return line.item == item; });
     return found == load.lines.end() ? nullptr : &*found;
@@ -50,36 +50,36 @@ const LoadLine* line_of(const Load& load, std::optional<Item> item) {
 TEST(Material, of_traps_counts_every_piece_with_its_reserve) {
     const Load load = load_of(field_of_sets("paired-traps", 15, 3, 0.9));
     EXPECT_EQ(load.sets, 15);
-    EXPECT_EQ(line_of(load, Item::trap)->needed, 30.0);
-    EXPECT_EQ(line_of(load, Item::trap)->with_reserve, 33.0);
-    EXPECT_EQ(line_of(load, Item::trap)->sentence, "traps: 30, 33 with the reserve.");
-    EXPECT_EQ(line_of(load, Item::stake)->with_reserve, 33.0);
-    EXPECT_EQ(line_of(load, Item::flag)->with_reserve, 33.0);
-    EXPECT_EQ(line_of(load, Item::wire_m)->needed, 30.0);
-    EXPECT_EQ(line_of(load, Item::gloves_pair)->needed, 1.0);
+    EXPECT_EQ(line_of(load, LoadItem::trap)->needed, 30.0);
+    EXPECT_EQ(line_of(load, LoadItem::trap)->with_reserve, 33.0);
+    EXPECT_EQ(line_of(load, LoadItem::trap)->sentence, "traps: 30, 33 with the reserve.");
+    EXPECT_EQ(line_of(load, LoadItem::stake)->with_reserve, 33.0);
+    EXPECT_EQ(line_of(load, LoadItem::flag)->with_reserve, 33.0);
+    EXPECT_EQ(line_of(load, LoadItem::wire_m)->needed, 30.0);
+    EXPECT_EQ(line_of(load, LoadItem::gloves_pair)->needed, 1.0);
     EXPECT_EQ(line_of(load, std::nullopt), nullptr);
     EXPECT_TRUE(load.notices.empty());
 }
 
 TEST(Material, brings_covers_and_signs_where_anyone_may_come) {
     Situation s = field_of_sets("paired-traps", 4, 3, 0.9);
-    EXPECT_EQ(line_of(load_of(s), Item::cover), nullptr);
-    EXPECT_EQ(line_of(load_of(s), Item::sign), nullptr);
+    EXPECT_EQ(line_of(load_of(s), LoadItem::cover), nullptr);
+    EXPECT_EQ(line_of(load_of(s), LoadItem::sign), nullptr);
     s.work.conditions.children = {};
-    EXPECT_EQ(line_of(load_of(s), Item::cover)->needed, 4.0);
-    EXPECT_EQ(line_of(load_of(s), Item::sign)->needed, 4.0);
+    EXPECT_EQ(line_of(load_of(s), LoadItem::cover)->needed, 4.0);
+    EXPECT_EQ(line_of(load_of(s), LoadItem::sign)->needed, 4.0);
 }
 
 TEST(Material, leaves_out_what_was_dropped_and_takes_each_sets_own_method) {
     Situation s = field_of_sets("paired-traps", 3, 3, 0.9);
     choose_method(s.work, s.plan.probes[1].key, "trap-in-lateral");
     decide(s.survey, {s.plan.probes[2].key, SetChoice::dropped, {}});
-    EXPECT_EQ(line_of(load_of(s), Item::trap)->needed, 3.0);
+    EXPECT_EQ(line_of(load_of(s), LoadItem::trap)->needed, 3.0);
     LoadOptions kept_only;
     kept_only.with_proposed = false;
     EXPECT_EQ(load_of(s, kept_only).sets, 0);
     decide(s.survey, {s.plan.probes[1].key, SetChoice::kept, {}});
-    EXPECT_EQ(line_of(load_of(s, kept_only), Item::trap)->needed, 1.0);
+    EXPECT_EQ(line_of(load_of(s, kept_only), LoadItem::trap)->needed, 1.0);
     s.work.method.clear();
     EXPECT_EQ(load_of(s).without_method, 1);
     EXPECT_EQ(load_of(s).notices.size(), 1U);
@@ -93,13 +93,13 @@ TEST(Material, of_bait_is_weighed_only_with_a_label) {
     ASSERT_NE(bait, nullptr);
     EXPECT_NEAR(bait->amount->value, 13.2, 1e-9);
     EXPECT_NE(bait->sentence.find("52 g (1.84 oz)"), std::string::npos) << bait->sentence;
-    s.work.dose = Amount{1.5, AmountUnit::teaspoons};
+    s.work.dose = Quantity{1.5, AmountUnit::teaspoons};
     EXPECT_EQ(line_of(load_of(s), std::nullopt), nullptr) << "beyond the label";
     EXPECT_EQ(load_of(s).notices.size(), 1U);
     s.work.dose.reset();
     EXPECT_EQ(line_of(load_of(s), std::nullopt), nullptr);
     s.work.label = {};
-    s.work.dose = Amount{1.0, AmountUnit::teaspoons};
+    s.work.dose = Quantity{1.0, AmountUnit::teaspoons};
     EXPECT_EQ(line_of(load_of(s), std::nullopt), nullptr);
     EXPECT_NE(load_of(s).notices.at(0).find("No label"), std::string::npos);
 }
@@ -107,7 +107,7 @@ TEST(Material, of_bait_is_weighed_only_with_a_label) {
 TEST(Material, of_tablets_is_counted_in_whole_ones) {
     const Load load = load_of(field_of_sets("fumigant", 7, 3, 0.9));
     EXPECT_EQ(line_of(load, std::nullopt)->needed, 14.0);
-    EXPECT_EQ(line_of(load, std::nullopt)->amount, (Amount{16.0, AmountUnit::tablets}));
+    EXPECT_EQ(line_of(load, std::nullopt)->amount, (Quantity{16.0, AmountUnit::tablets}));
 }
 
 // A ladder of three rungs that finds the run at each with chance .3, else after three holes: 1, 2, 3 holes with .3, .3, .4.

@@ -48,15 +48,15 @@ TEST(Methods, are_whole_each_with_the_source_and_tag_of_every_step) {
 TEST(Methods, with_traps_stake_and_flag_every_trap_and_never_tie_with_cord) {
     for (const Method& method : built_in_methods()) {
         if (method.stuff != Stuff::trap) continue;
-        const auto count = [&](Item item) {
+        const auto count = [&](LoadItem item) {
             const auto found = std::find_if(method.needs.begin(), method.needs.end(),
                                             [&](const ItemCount& need) { return need.item == item; });
             return found == method.needs.end() ? 0.0 : found->count;
         };
-        EXPECT_EQ(count(Item::trap), method.id == "paired-traps" ? 2.0 : 1.0);
-        EXPECT_EQ(count(Item::stake), count(Item::trap));
-        EXPECT_EQ(count(Item::flag), count(Item::stake));
-        EXPECT_GT(count(Item::wire_m), 0.0);
+        EXPECT_EQ(count(LoadItem::trap), method.id == "paired-traps" ? 2.0 : 1.0);
+        EXPECT_EQ(count(LoadItem::stake), count(LoadItem::trap));
+        EXPECT_EQ(count(LoadItem::flag), count(LoadItem::stake));
+        EXPECT_GT(count(LoadItem::wire_m), 0.0);
         EXPECT_NE(method.staking.find("never cord"), std::string::npos);
         EXPECT_EQ(method.check_every_hours, 24.0);
     }
@@ -80,7 +80,7 @@ TEST(Methods, cover_a_trap_as_soon_as_anyone_may_reach_it_and_say_who) {
     const Method method = *built_in_method("paired-traps");
     EXPECT_FALSE(cover_or_open(method, visited_by(false, false, false, false), noon).cover);
     const auto reason = [&](const Conditions& conditions) {
-        const CoverChoice choice = cover_or_open(method, conditions, noon);
+        const HoleCover choice = cover_or_open(method, conditions, noon);
         EXPECT_TRUE(choice.cover);
         return choice.reason;
     };
@@ -123,7 +123,7 @@ TEST(Methods, of_a_persons_own_are_kept_apart_and_say_what_is_wrong_with_them) {
 }
 
 // Ten releases over a tray: one is a tenth (common practice). Several weighings: standard error s / sqrt(n), closed form.
-TEST(Calibration, by_weighing_ten_releases_gives_one_release) {
+TEST(ReleaseWeight, by_weighing_ten_releases_gives_one_release) {
     EXPECT_EQ(release_weight({}), std::nullopt);
     EXPECT_EQ(release_weight({{42.0, 0.0}, 10}), std::nullopt);
     const auto once = release_weight({{42.0}, 10});
@@ -139,7 +139,8 @@ TEST(Methods, have_words_of_files_that_are_read_back) {
     for (const Stuff value : {Stuff::trap, Stuff::bait, Stuff::fumigant}) EXPECT_EQ(stuff_from_text(to_text(value)), value);
     for (const Placement value : {Placement::in_lateral, Placement::in_run, Placement::on_surface})
         EXPECT_EQ(placement_from_text(to_text(value)), value);
-    for (const Item value : {Item::trap, Item::stake, Item::wire_m, Item::flag, Item::cover, Item::sign, Item::gloves_pair})
+    for (const LoadItem value : {LoadItem::trap, LoadItem::stake, LoadItem::wire_m, LoadItem::flag, LoadItem::cover,
+                                 LoadItem::sign, LoadItem::gloves_pair})
         EXPECT_EQ(item_from_text(to_text(value)), value);
     for (const CoverRule value : {CoverRule::as_answered, CoverRule::always_closed, CoverRule::always_open})
         EXPECT_EQ(cover_rule_from_text(to_text(value)), value);

@@ -39,7 +39,7 @@ WorkOrder full_order() {
     work.own_methods[1].placements = 2;
     work.label = test::calm_label(*built_in_method("bait-probe-hole"));
     work.label.ingredient_words = "zinc phosphide 2 %";
-    work.label.placement_least = Amount{1.0 / 3.0, AmountUnit::tablespoons};
+    work.label.placement_least = Quantity{1.0 / 3.0, AmountUnit::tablespoons};
     work.label.area_most = AreaRate{{1.5, AmountUnit::pounds}, AreaUnit::acre};
     work.label.season_most = AreaRate{{3.3, AmountUnit::kilograms}, AreaUnit::hectare};
     work.label.placement_spacing_least = Metres::from_feet(10.0);
@@ -47,7 +47,7 @@ WorkOrder full_order() {
     work.label.interval_days_least = 30;
     work.label.good_until = the_day + std::chrono::days(500);
     work.licence = told(Licence{LicenceKind::commercial_applicator, "A. Nobody", "17", the_day});
-    work.dose = Amount{4.2, AmountUnit::grams};
+    work.dose = Quantity{4.2, AmountUnit::grams};
     work.calibration = {{41.5, 42.25}, 20};
     work.signed_off = {{"well", "own-1", place, "A. Nobody", "asked", the_morning},
                        {"strychnine", "", {}, "B. Nobody", "told", the_morning}};

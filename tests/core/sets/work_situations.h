@@ -53,7 +53,7 @@ inline LabelLimits calm_label(const Method& method) {
     label.ingredient = gas ? Ingredient::aluminium_phosphide : Ingredient::anticoagulant;
     label.registration = "000-000";
     label.sites = {"Alfalfa", "pasture"};
-    label.placement_most = gas ? Amount{2.0, AmountUnit::tablets} : Amount{1.0, AmountUnit::teaspoons};
+    label.placement_most = gas ? Quantity{2.0, AmountUnit::tablets} : Quantity{1.0, AmountUnit::teaspoons};
     label.placements_a_system_most = 3;
     label.restricted_use = gas;
     label.re_entry_hours = 0.0;

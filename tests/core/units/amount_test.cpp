@@ -63,11 +63,11 @@ TEST(Amounts, that_are_counted_have_no_weight) {
 }
 
 TEST(Amounts, are_shown_to_three_digits_with_their_unit) {
-    EXPECT_EQ(shown(Amount{1.0, AmountUnit::teaspoons}), "1 teaspoon");
-    EXPECT_EQ(shown(Amount{1.5, AmountUnit::teaspoons}), "1.5 teaspoons");
-    EXPECT_EQ(shown(Amount{28.349523, AmountUnit::grams}), "28.3 g");
-    EXPECT_EQ(shown(Amount{0.044092, AmountUnit::pounds}), "0.0441 lb");
-    EXPECT_EQ(shown(Amount{1234.0, AmountUnit::grams}), "1234 g");
+    EXPECT_EQ(shown(Quantity{1.0, AmountUnit::teaspoons}), "1 teaspoon");
+    EXPECT_EQ(shown(Quantity{1.5, AmountUnit::teaspoons}), "1.5 teaspoons");
+    EXPECT_EQ(shown(Quantity{28.349523, AmountUnit::grams}), "28.3 g");
+    EXPECT_EQ(shown(Quantity{0.044092, AmountUnit::pounds}), "0.0441 lb");
+    EXPECT_EQ(shown(Quantity{1234.0, AmountUnit::grams}), "1234 g");
     EXPECT_EQ(shown(AreaRate{{2.0, AmountUnit::pounds}, AreaUnit::acre}), "2 lb per acre");
     EXPECT_EQ(figure(0.0), "0");
 }
