@@ -161,7 +161,8 @@ void FieldSession::close() {
     looked_back_on_.reset();
     findings_.reset();
     answered_.clear();
-    letters_.clear();
+    letters_ = std::make_shared<const SystemLetters>();
+    letters_at_.clear();
     files_.clear();
     steps_.clear();
     told_ = {};

@@ -110,8 +110,8 @@ TEST_F(ActKinds, EveryCommandOfTheHistoryIsMade) {
 
 TEST_F(ActKinds, EveryMemberOfTheSessionIsAnActThatIsMadeOrKnownToBeNone) {
     // what opens, plans, looks or writes changes nothing that the history keeps
-    const Names none{"open",   "look_into_files", "resume",          "make_way", "adopt",
-                     "accept", "plan_again",      "look_back_again", "say_anew", "hand_out"};
+    const Names none{"open",   "close",      "look_into_files", "resume",   "make_way", "adopt",
+                     "accept", "plan_again", "look_back_again", "say_anew", "hand_out"};
     std::string header = content_of(source / "app/session/field_session.h");
     const auto from = header.find("public:");
     header = header.substr(from, header.find("Q_SIGNALS:") - from);
