@@ -3,11 +3,15 @@
 
 #include <cmath>
 #include <cstdint>
+#include <ctime>
+#include <numbers>
+#include <optional>
 #include <random>
 
 #include "core/geometry/delaunay.h"
 #include "core/walking/coverage.h"
 #include "core/walking/visiting_order.h"
+#include "core/walking/walking_ways.h"
 
 namespace plugside {
 namespace {
@@ -55,6 +59,57 @@ void walking_order(benchmark::State& state) {
     for (auto step : state) benchmark::DoNotOptimize(visiting_order(places));
 }
 BENCHMARK(walking_order)->Arg(80)->Arg(1300)->Arg(5000)->Unit(benchmark::kMillisecond);
+
+// Bent lines of two to seven vertices, each up to a third of the field long.
+Ground with_barriers(int barriers, double side_m) {
+    std::mt19937_64 random(50);
+    std::uniform_real_distribution<double> anywhere(0.0, side_m), turn(-0.6, 0.6), heading(0.0, 2.0 * std::numbers::pi),
+        step(5.0, side_m / 16.0);
+    Ground ground;
+    for (int i = 0; i < barriers; ++i) {
+        Barrier barrier{"ditch", {{{anywhere(random), anywhere(random)}}}};
+        double way = heading(random);
+        for (std::size_t more = 1 + random() % 6; more > 0; --more, way += turn(random))
+            barrier.line.vertices.push_back(barrier.line.vertices.back() +
+                                            LocalVector{std::sin(way), std::cos(way)} * step(random));
+        ground.barriers.push_back(barrier);
+    }
+    return ground;
+}
+
+double processor_seconds() { return static_cast<double>(std::clock()) / static_cast<double>(CLOCKS_PER_SEC); }
+
+// True ways around fifty barriers, from a start and back: ways, then the order. Beside it when the first usable order was there.
+void walking_order_among_barriers(benchmark::State& state) {
+    const auto count = static_cast<std::size_t>(state.range(0));
+    const std::vector<LocalPoint> places = scattered(count);
+    const Ground ground = with_barriers(50, 10.0 * std::sqrt(static_cast<double>(count)));
+    double first = 0.0;
+    double shorter = 0.0;
+    for (auto step : state) {
+        const double begin = processor_seconds();
+        std::optional<double> told;
+        const WalkingWays ways(ground);
+        VisitingOptions options;
+        options.ways = &ways;
+        options.start = options.end = LocalPoint{0, 0};
+        std::vector<std::size_t> first_order;
+        options.better = [&](const std::vector<std::size_t>& order) {
+            if (told) return;
+            told = processor_seconds() - begin;
+            first_order = order;
+        };
+        const std::vector<std::size_t> order = visiting_order(places, options);
+        benchmark::DoNotOptimize(order.data());
+        state.PauseTiming();
+        first = *told;
+        shorter = 1.0 - tour_length(places, order, options).value() / tour_length(places, first_order, options).value();
+        state.ResumeTiming();
+    }
+    state.counters["first_order_cpu_s"] = first;
+    state.counters["shorter_than_first_%"] = 100.0 * shorter;
+}
+BENCHMARK(walking_order_among_barriers)->Arg(80)->Arg(1300)->Arg(5000)->Unit(benchmark::kMillisecond);
 
 }  // namespace
 }  // namespace plugside

@@ -3,13 +3,15 @@
 #include <gtest/gtest.h>
 
 #include <algorithm>
-#include <chrono>
 #include <cmath>
 #include <fstream>
 #include <numeric>
 #include <random>
 #include <sstream>
 #include <string>
+
+#include "core/walking/walking_ways.h"
+#include "tests/core/walking/walking_fields.h"
 
 namespace plugside {
 namespace {
@@ -102,14 +104,18 @@ long published_length(const PublishedProblem& problem, const Order& order) {
     return sum;
 }
 
-Order order_by_published_lengths(const PublishedProblem& problem) {
-    return visiting_order(
-        problem.count, [&](std::size_t a, std::size_t b) { return Metres::of(static_cast<double>(problem.lengths[a][b])); });
+Order order_by_published_lengths(const PublishedProblem& problem, std::uint64_t key) {
+    VisitingOptions options;
+    options.key = key;
+    const DistanceBetween length = [&](std::size_t a, std::size_t b) {
+        return Metres::of(static_cast<double>(problem.lengths[a][b]));
+    };
+    return visiting_order(problem.count, length, options);
 }
 
 // Optima of TSPLIB (Reinelt 1991, ORSA Journal on Computing 3:376-384). berlin52's last place is from memory; its optimum
 // fits.
-TEST(VisitingOrder, stays_within_five_percent_of_the_published_optima_and_never_below) {
+TEST(VisitingOrder, stays_within_two_percent_of_the_published_optima_over_twenty_keys_and_never_below) {
     const std::string examples = "/usr/share/doc/glpk-utils/examples/tsp/";
     const std::vector<std::pair<std::string, long>> optima{{PLUGSIDE_SOURCE_DIR "/tests/published/berlin52.tsp", 7542},
                                                            {examples + "dantzig42.tsp", 699},
@@ -119,19 +125,26 @@ TEST(VisitingOrder, stays_within_five_percent_of_the_published_optima_and_never_
     for (const auto& [file, optimum] : optima) {
         const PublishedProblem problem = published(file);
         ASSERT_GT(problem.count, 0U) << file;
-        const Order order = order_by_published_lengths(problem);
-        expect_permutation(order, problem.count);
-        const long length = published_length(problem, order);
-        EXPECT_GE(length, optimum) << file;
-        EXPECT_LE(static_cast<double>(length), 1.05 * static_cast<double>(optimum)) << file;
+        constexpr int keys = 20;
+        long sum = 0;
+        for (int key = 0; key < keys; ++key) {
+            const Order order = order_by_published_lengths(problem, static_cast<std::uint64_t>(key));
+            expect_permutation(order, problem.count);
+            const long length = published_length(problem, order);
+            EXPECT_GE(length, optimum) << file << ", key " << key;
+            sum += length;
+        }
+        const double over = static_cast<double>(sum) / (keys * static_cast<double>(optimum)) - 1.0;
+        RecordProperty(file.substr(file.rfind('/') + 1), std::to_string(100.0 * over) + " % over");
+        EXPECT_LE(over, 0.02) << file;
     }
 }
 
-TEST(VisitingOrder, finds_a_way_within_five_percent_for_the_places_of_berlin_as_they_lie) {
+TEST(VisitingOrder, finds_a_way_within_two_percent_for_the_places_of_berlin_as_they_lie) {
     const PublishedProblem problem = published(PLUGSIDE_SOURCE_DIR "/tests/published/berlin52.tsp");
     const long length = published_length(problem, visiting_order(problem.coordinates));
     EXPECT_GE(length, 7542);
-    EXPECT_LE(static_cast<double>(length), 1.05 * 7542.0);
+    EXPECT_LE(static_cast<double>(length), 1.02 * 7542.0);
 }
 
 // Held & Karp's exact recurrence over subsets, for the open way from a start.
@@ -215,19 +228,15 @@ TEST(VisitingOrder, is_the_same_way_when_the_places_are_renumbered_moved_and_tur
     EXPECT_EQ(renumbered, visiting_order(places));
 }
 
-TEST(VisitingOrder, long_ways_are_much_shorter_than_nearest_first_and_found_in_seconds) {
+TEST(VisitingOrder, long_ways_are_near_the_length_expected_of_the_shortest) {
     const std::vector<LocalPoint> places = scattered(5000, 21);
-    const auto begin = std::chrono::steady_clock::now();
     const Order order = visiting_order(places);
-    const std::chrono::duration<double> taken = std::chrono::steady_clock::now() - begin;
     expect_permutation(order, places.size());
     // Random uniform places: the shortest tour tends to .7124 sqrt(n A) (Johnson & McGeoch 1997 [memory]), a little more for
     // the edge.
     const double expected = 0.7124 * std::sqrt(5000.0 * 500.0 * 500.0) * (1.0 + 0.33 / std::sqrt(5000.0));
-    EXPECT_LT(tour_length(places, order).value(), 1.07 * expected);
+    EXPECT_LT(tour_length(places, order).value(), 1.03 * expected);
     EXPECT_GT(tour_length(places, order).value(), 0.97 * expected);
-    RecordProperty("seconds", std::to_string(taken.count()));
-    EXPECT_LT(taken.count(), 10.0);
 }
 
 TEST(VisitingOrder, never_uses_more_moves_than_it_is_granted) {
@@ -235,12 +244,161 @@ TEST(VisitingOrder, never_uses_more_moves_than_it_is_granted) {
     VisitingOptions none;
     none.most_moves = 0;
     VisitingOptions some;
-    some.most_moves = 100;
+    some.most_moves = 500;
     const double without = tour_length(places, visiting_order(places, none)).value();
     const double with_some = tour_length(places, visiting_order(places, some)).value();
     const double with_all = tour_length(places, visiting_order(places)).value();
     EXPECT_LT(with_some, without);
     EXPECT_LT(with_all, with_some);
+}
+
+TEST(VisitingOrder, tells_ever_shorter_orders_from_the_first_on_and_ends_with_the_shortest) {
+    const std::vector<LocalPoint> places = scattered(300, 9);
+    for (const bool from_the_end : {false, true}) {
+        VisitingOptions options;
+        (from_the_end ? options.end : options.start) = LocalPoint{0, 0};
+        std::vector<double> told;
+        options.better = [&](const Order& order) {
+            expect_permutation(order, places.size());
+            told.push_back(tour_length(places, order, options).value());
+        };
+        const Order order = visiting_order(places, options);
+        ASSERT_GT(told.size(), 3U);
+        for (std::size_t i = 1; i < told.size(); ++i) EXPECT_LT(told[i], told[i - 1]);
+        EXPECT_LE(tour_length(places, order, options).value(), told.back());
+    }
+}
+
+TEST(VisitingOrder, ends_with_what_it_has_when_it_is_stopped) {
+    const std::vector<LocalPoint> places = scattered(300, 9);
+    std::stop_source source;
+    VisitingOptions options;
+    options.stop = source.get_token();
+    Order told;
+    options.better = [&](const Order& order) {
+        told = order;
+        source.request_stop();
+    };
+    EXPECT_EQ(visiting_order(places, options), told);
+}
+
+// Every order of few places.
+double shortest_by_all_orders(const std::vector<LocalPoint>& places, const VisitingOptions& options) {
+    Order order(places.size());
+    std::iota(order.begin(), order.end(), std::size_t{0});
+    double best = INFINITY;
+    do best = std::min(best, tour_length(places, order, options).value());
+    while (std::next_permutation(order.begin(), order.end()));
+    return best;
+}
+
+TEST(VisitingOrder, is_the_best_of_all_orders_of_six_places_among_barriers_from_a_start_to_an_end) {
+    double sum_found = 0.0;
+    double sum_best = 0.0;
+    for (std::uint64_t seed = 1; seed <= 40; ++seed) {
+        std::mt19937_64 random(seed);
+        Ground ground;
+        ground.barriers = test::random_barriers(8, 100.0, random);
+        const WalkingWays ways(ground);
+        const std::vector<LocalPoint> places = test::random_places(6, 100.0, random);
+        VisitingOptions options;
+        options.ways = &ways;
+        if (seed % 4 != 0) options.start = LocalPoint{-1, -1};
+        if (seed % 4 == 1) options.end = options.start;
+        if (seed % 4 == 2) options.end = LocalPoint{101, 50};
+        if (!cut_off_places(places, options).empty()) continue;
+        const Order order = visiting_order(places, options);
+        expect_permutation(order, places.size());
+        const double found = tour_length(places, order, options).value();
+        const double best = shortest_by_all_orders(places, options);
+        EXPECT_GE(found, best - 1e-9) << "seed " << seed;
+        EXPECT_LE(found, 1.03 * best + 1e-9) << "seed " << seed;
+        sum_found += found;
+        sum_best += best;
+    }
+    EXPECT_GT(sum_best, 3000.0);
+    EXPECT_LE(sum_found, 1.002 * sum_best);
+}
+
+TEST(VisitingOrder, a_ditch_keeps_the_two_sides_apart_and_a_gate_joins_them) {
+    Ground ground;
+    ground.barriers = {{"ditch", {{{0, -1000}, {0, 1000}}}}};
+    ground.gates = {{"plank", {0, 0}, Metres::of(2.0)}};
+    const WalkingWays ways(ground);
+    std::vector<LocalPoint> places;
+    for (int i = 0; i < 12; ++i) places.push_back({i % 2 == 0 ? -1.0 : 1.0, 10.0 + 5.0 * i});
+    VisitingOptions options;
+    options.ways = &ways;
+    options.start = LocalPoint{-5, 0};
+    options.end = LocalPoint{5, 0};
+    const Order order = visiting_order(places, options);
+    int changes = 0;
+    for (std::size_t i = 1; i < order.size(); ++i) changes += order[i] % 2 == order[i - 1] % 2 ? 0 : 1;
+    EXPECT_EQ(changes, 1);
+    EXPECT_TRUE(cut_off_places(places, options).empty());
+}
+
+TEST(VisitingOrder, places_that_no_way_joins_are_visited_in_one_stretch_and_named) {
+    Ground ground;
+    ground.barriers = {{"wall", {{{40, -10}, {40, 110}}}}};
+    ground.boundary.parts = {{{{{0, 0}, {100, 0}, {100, 100}, {0, 100}}}, {}}};
+    const WalkingWays ways(ground);
+    const std::vector<LocalPoint> places = scattered(60, 4, 100.0);
+    VisitingOptions options;
+    options.ways = &ways;
+    const auto west = [&](std::size_t i) { return places[i].east_m < 40.0; };
+    Order in_the_west;
+    for (std::size_t i = 0; i < places.size(); ++i)
+        if (west(i)) in_the_west.push_back(i);
+    EXPECT_EQ(cut_off_places(places, options), in_the_west) << "fewer than in the east";
+    const Order round = visiting_order(places, options);
+    int changes = 0;
+    for (std::size_t i = 0; i < round.size(); ++i) changes += west(round[i]) == west(round[(i + 1) % round.size()]) ? 0 : 1;
+    EXPECT_EQ(changes, 2);
+    options.start = LocalPoint{1, 1};
+    EXPECT_EQ(cut_off_places(places, options).size(), places.size() - in_the_west.size());
+    const Order order = visiting_order(places, options);
+    expect_permutation(order, places.size());
+    for (std::size_t i = 0; i < in_the_west.size(); ++i) EXPECT_TRUE(west(order[i]));
+}
+
+TEST(VisitingOrder, among_barriers_is_the_same_when_the_field_is_renumbered_moved_and_turned) {
+    std::mt19937_64 random(6);
+    Ground ground;
+    ground.barriers = test::random_barriers(12, 500.0, random);
+    const std::vector<LocalPoint> places = scattered(80, 12);
+    const auto elsewhere = [](LocalPoint p) {
+        return LocalPoint{0.6 * p.east_m - 0.8 * p.north_m + 71.0, 0.8 * p.east_m + 0.6 * p.north_m - 30.0};
+    };
+    Ground moved = ground;
+    for (Barrier& barrier : moved.barriers)
+        for (LocalPoint& vertex : barrier.line.vertices) vertex = elsewhere(vertex);
+    std::vector<LocalPoint> others;
+    for (std::size_t i = places.size(); i-- > 0;) others.push_back(elsewhere(places[i]));
+    const WalkingWays here(ground);
+    const WalkingWays there(moved);
+    VisitingOptions options;
+    options.ways = &here;
+    const Order order = visiting_order(places, options);
+    options.ways = &there;
+    Order renumbered;
+    for (const std::size_t i : visiting_order(others, options)) renumbered.push_back(places.size() - 1 - i);
+    EXPECT_EQ(renumbered, order);
+}
+
+TEST(VisitingOrder, a_start_on_a_barrier_and_places_on_one_spot_on_it_do_no_harm) {
+    Ground ground;
+    ground.barriers = {{"ditch", {{{0, 0}, {100, 0}}}}};
+    const WalkingWays ways(ground);
+    VisitingOptions options;
+    options.ways = &ways;
+    options.start = LocalPoint{50, 0};
+    std::vector<LocalPoint> places = scattered(30, 3, 100.0);
+    places.insert(places.end(), 5, LocalPoint{20, 0});
+    expect_permutation(visiting_order(places, options), places.size());
+    EXPECT_TRUE(cut_off_places(places, options).empty());
+    for (std::size_t count = 0; count < 4; ++count)
+        expect_permutation(visiting_order(std::vector<LocalPoint>(count, LocalPoint{50, 0}), options), count);
 }
 
 }  // namespace
