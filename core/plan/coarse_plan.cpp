@@ -10,6 +10,7 @@
 #include "core/probing/probe_site.h"
 #include "core/sets/cautions.h"
 #include "core/sets/set_plan.h"
+#include "core/sets/visits.h"
 #include "core/systems/coarse_systems.h"
 #include "core/words/words.h"
 
@@ -166,7 +167,7 @@ std::optional<PlanWithPosterior> make_coarse_plan(const Survey& survey, const Pl
     add_notices(survey, *posterior, plan);
     plan.notices.insert(plan.notices.end(), chosen.notices.begin(), chosen.notices.end());
     progress.say(0.9, Words::later("finding the way past the sets"));
-    order_visits(survey, plan, WayForm::along_curve);
+    order_visits(survey, plan, chosen.proposed, WayForm::along_curve);
     for (SetPoint& set : plan.sets) {
         if (progress.stopped()) return std::nullopt;
         set.cautions = cautions_for(survey, plan, plan.probes[set.probe]);

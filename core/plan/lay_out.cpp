@@ -8,6 +8,7 @@
 #include "core/runs/main_run.h"
 #include "core/sets/cautions.h"
 #include "core/sets/set_plan.h"
+#include "core/sets/visits.h"
 #include "core/systems/alternatives.h"
 #include "core/words/words.h"
 
@@ -89,7 +90,7 @@ std::optional<Plan> laid_out(const Survey& survey, SystemPosterior& posterior, c
     add_notices(survey, posterior, plan);
     plan.notices.insert(plan.notices.end(), chosen.notices.begin(), chosen.notices.end());
     progress.say(0.92, Words::later("finding the way past the sets"));
-    order_visits(survey, plan, whole ? WayForm::short_way : WayForm::rough_way);
+    order_visits(survey, plan, chosen.proposed, whole ? WayForm::short_way : WayForm::rough_way);
     for (SetPoint& set : plan.sets) set.cautions = cautions_for(survey, plan, plan.probes[set.probe]);
     if (progress.stopped()) return std::nullopt;
     return plan;

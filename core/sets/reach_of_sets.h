@@ -28,6 +28,10 @@ public:
     [[nodiscard]] double reached() const { return reached_; }
     [[nodiscard]] CountInterval interval() const;
 
+    [[nodiscard]] std::size_t draws() const { return draws_; }
+    // The animal at which a set stands in a draw: a number that no other draw's animal has.
+    [[nodiscard]] std::uint32_t animal(std::size_t set, std::size_t draw) const { return slot_[set * draws_ + draw]; }
+
 private:
     std::size_t draws_ = 0;
     double level_ = 0.90;

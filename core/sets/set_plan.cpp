@@ -2,12 +2,11 @@
 
 #include <algorithm>
 #include <cmath>
+#include <numeric>
 #include <queue>
 #include <tuple>
 
-#include "core/geometry/space_curve.h"
 #include "core/sets/expected_reach.h"
-#include "core/walking/visiting_order.h"
 #include "core/words/words.h"
 
 namespace plugside {
@@ -86,6 +85,9 @@ public:
     void take(std::size_t p) { reach_.take(mark_of_[plan_.probes[p].from_mound], chance_[p]); }
     void mark_taken(std::size_t p) { taken_in_[plan_.probes[p].system].push_back(p); }
     [[nodiscard]] int proposed_in(std::size_t system) const { return proposed_in_[system]; }
+    [[nodiscard]] std::size_t proposed() const {
+        return static_cast<std::size_t>(std::accumulate(proposed_in_.begin(), proposed_in_.end(), 0));
+    }
     [[nodiscard]] double gain(std::size_t p) const { return reach_.gain(mark_of_[plan_.probes[p].from_mound], chance_[p]); }
     [[nodiscard]] std::size_t mark_of(std::size_t mound) const { return mark_of_[mound]; }
 
@@ -181,6 +183,7 @@ SetChoiceResult choose_sets(const Survey& survey, const Plan& plan, const System
     Chooser chooser(survey, plan, posterior, options);
     const std::vector<std::size_t> chosen = chosen_probes(survey, plan, chooser);
     SetChoiceResult result;
+    result.proposed = chooser.proposed();
     std::vector<bool> has_set(plan.systems.size(), false);
     ExpectedReach reach(posterior);
     for (const std::size_t p : chosen) {
@@ -209,34 +212,6 @@ SetChoiceResult choose_sets(const Survey& survey, const Plan& plan, const System
             "a keep-clear area. Look at these mounds again.",
             {without}));
     return result;
-}
-
-void order_visits(const Survey& survey, Plan& plan, WayForm form) {
-    std::vector<std::size_t> standing;
-    std::vector<LocalPoint> places;
-    for (std::size_t i = 0; i < plan.sets.size(); ++i)
-        if (plan.sets[i].choice != SetChoice::dropped) {
-            standing.push_back(i);
-            places.push_back(plan.probes[plan.sets[i].probe].middle);
-        }
-    VisitingOptions options;
-    if (form == WayForm::rough_way) options.most_moves = 0;
-    for (const Walk& walk : survey.walks) {
-        if (options.start) break;
-        for (const TrackSegment& segment : walk.segments)
-            if (!segment.empty() && !options.start) options.start = segment.front().at;
-    }
-    int visit = 0;
-    std::vector<std::size_t> order;
-    if (form == WayForm::along_curve) {
-        const std::vector<std::uint32_t> along = order_along_curve(places);
-        order.assign(along.begin(), along.end());
-    } else {
-        order = visiting_order(places, options);
-    }
-    for (const std::size_t place : order) plan.sets[standing[place]].visit_order = ++visit;
-    for (SetPoint& set : plan.sets)
-        if (set.choice == SetChoice::dropped) set.visit_order = ++visit;
 }
 
 }  // namespace plugside

@@ -25,17 +25,12 @@ namespace plugside {
 struct SetChoiceResult {
     std::vector<SetPoint> sets;
     std::vector<double> expected_reached;  // by the first 1, 2, ... sets; a dropped one adds nothing
+    std::size_t proposed = 0;  // the first so many of `sets` are what would be proposed had nobody decided
     std::vector<std::string> notices;
 };
 
 // Uses plan.probes, plan.systems and plan.estimate; `posterior` is what they were made from.
 [[nodiscard]] SetChoiceResult choose_sets(const Survey& survey, const Plan& plan, const SystemPosterior& posterior,
                                           const PlanOptions& options);
-
-// Puts the sets into walking order (SetPoint::visit_order), from where the walk began; dropped sets come last.
-// rough_way: from each to the nearest not yet visited, not bettered: a fifth of the time, a way some fourth longer.
-// along_curve: in the order of a space-filling curve; for more places than the others can be had for in seconds.
-enum class WayForm { short_way, rough_way, along_curve };
-void order_visits(const Survey& survey, Plan& plan, WayForm form = WayForm::short_way);
 
 }  // namespace plugside

@@ -4831,6 +4831,14 @@
         <source>{1} of the track were faster than a walk: they are taken as not searched.</source>
         <translation>{1} de la traza fueron más rápidos que a pie: se toman como no revisados.</translation>
     </message>
+    <message>
+        <source>No way on foot leads to set {1}: a barrier, a building or an edge of the field lies between, without a gate. Draw a gate where one gets across.</source>
+        <translation>Ningún camino a pie lleva al punto {1}: entre medio hay una barrera, un edificio o un borde del terreno, sin puerta. Dibuje una puerta por donde se pueda pasar.</translation>
+    </message>
+    <message>
+        <source>No way on foot leads to sets {1}: a barrier, a building or an edge of the field lies between, without a gate. Draw a gate where one gets across.</source>
+        <translation>Ningún camino a pie lleva a los puntos {1}: entre medio hay una barrera, un edificio o un borde del terreno, sin puerta. Dibuje una puerta por donde se pueda pasar.</translation>
+    </message>
 </context>
 <context>
     <name>plugside::CautionView</name>
