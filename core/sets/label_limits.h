@@ -1,7 +1,7 @@
 // What a person read on the label in hand, and the comparison of plan and season with it.
 //
 // No product's label is shipped: every figure is typed by the person from the label in hand. What is not typed is not known; without a
-// label no amount is computed.
+// label no amount is computed. A distance or re-entry time that the label does not have is typed as 0.
 // Units:   as on the label (core/units/amount.h); distances in metres; areas in square metres; days are UTC.
 // Checks:  each says both numbers with their units in one sentence. `exceeded` speaks against the plan, `kept` says only that this one
 //          figure is kept, `not_known` what is wanting: a figure that the label may have but nobody typed, a density, a dose.
