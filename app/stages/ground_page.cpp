@@ -157,7 +157,7 @@ void GroundPage::build_pens() {
     about->setToolTip(
         tr("Corners about all that was walked, to begin a boundary with: Enter takes them, then they can be moved."));
     connect(about, &QPushButton::clicked, &tool_, &GroundTool::go_about_the_walk);
-    grid->addWidget(about, static_cast<int>(strokes.size() / 3), static_cast<int>(strokes.size() % 3));
+    grid->addWidget(about);
 }
 
 void GroundPage::build_picked() {
