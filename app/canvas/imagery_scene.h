@@ -5,10 +5,14 @@
 #pragma once
 
 #include <memory>
+#include <stop_token>
 #include <vector>
 
+#include "app/canvas/view_transform.h"
 #include "core/geometry/point.h"
 #include "geo/imagery/tile_maker.h"
+
+class QPainter;
 
 namespace plugside {
 
@@ -22,5 +26,8 @@ struct ImageryScene {
     std::vector<ImageryPiece> pieces;
     double share = 1.0;
 };
+
+// Pieces at their whole strength, on a painter whose device is the view's size. False when stopped.
+bool draw_pieces(QPainter& painter, const ImageryScene& scene, const ViewTransform& view, const std::stop_token& stop = {});
 
 }  // namespace plugside

@@ -7,9 +7,7 @@
 
 namespace plugside {
 
-namespace {
-
-std::optional<GroundKind> kind_of(Stroke stroke) {
+std::optional<GroundKind> kind_drawn_by(Stroke stroke) {
     switch (stroke) {
         case Stroke::boundary: return GroundKind::boundary;
         case Stroke::barrier: return GroundKind::barrier;
@@ -22,6 +20,8 @@ std::optional<GroundKind> kind_of(Stroke stroke) {
     }
     return std::nullopt;
 }
+
+namespace {
 
 // The smallest area about a place.
 std::optional<GroundShape> area_about(const Ground& ground, LocalPoint place) {
@@ -78,7 +78,7 @@ void GroundPen::put_down() {
 }
 
 bool GroundPen::encloses() const {
-    return stroke_ && (*stroke_ == Stroke::hole || (kind_of(*stroke_) && is_area(*kind_of(*stroke_))));
+    return stroke_ && (*stroke_ == Stroke::hole || (kind_drawn_by(*stroke_) && is_area(*kind_drawn_by(*stroke_))));
 }
 
 void GroundPen::hover(const Ground& ground, LocalPoint at, Metres reach) {
@@ -101,7 +101,7 @@ bool GroundPen::press() {
     if (!stroke_ || !tip_) return false;
     if (closes_) return true;
     if (corners_.empty() || corners_.back() != *tip_) corners_.push_back(*tip_);
-    const auto kind = kind_of(*stroke_);
+    const auto kind = kind_drawn_by(*stroke_);
     return kind && is_place(*kind);
 }
 
@@ -140,7 +140,7 @@ EditedGround GroundPen::finish(const Ground& ground) {
     if (!stroke_) return tl::unexpected<std::string>(Words::tell("No pen is in hand."));
     EditedGround edited = *stroke_ == Stroke::hole    ? cut_hole(ground, corners_)
                           : *stroke_ == Stroke::split ? split(ground, corners_)
-                                                      : with_shape(ground, *kind_of(*stroke_), corners_);
+                                                      : with_shape(ground, *kind_drawn_by(*stroke_), corners_);
     if (edited) put_down();
     return edited;
 }

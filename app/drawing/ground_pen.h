@@ -20,6 +20,9 @@ namespace plugside {
 
 enum class Stroke { boundary, barrier, crossing, gate, keep_clear, untreated, hole, split };
 
+// What a stroke adds to the ground; nothing for a hole and a split.
+[[nodiscard]] std::optional<GroundKind> kind_drawn_by(Stroke stroke);
+
 struct PenReading {
     std::optional<Metres> leg;       // from the last corner to the tip
     std::optional<Bearing> bearing;  // of that leg

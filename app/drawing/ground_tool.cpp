@@ -149,6 +149,23 @@ void GroundTool::join_with_next() {
     Q_EMIT changed();
 }
 
+bool GroundTool::make_band(const QString& text) {
+    if (!picked_ || is_area(picked_->kind) || is_place(picked_->kind)) return false;
+    const auto width = parse_length(text.toStdString(), choices_.units());
+    if (!width) {
+        Q_EMIT said(tr("“%1” is no width, as in “20 ft” or “6 m”.").arg(text));
+        return false;
+    }
+    const std::size_t before = ground().keep_clear.size();
+    const std::string name = words_of(ground(), *picked_).name;
+    auto edited = with_band(ground(), GroundKind::keep_clear, corners_of(ground(), *picked_), *width);
+    // it is the line's own band: it has its name
+    for (std::size_t i = before; edited && i < edited->keep_clear.size(); ++i) edited->keep_clear[i].name = name;
+    if (!commit(std::move(edited), tr("keep a band clear"))) return false;
+    pick(GroundShape{GroundKind::keep_clear, before});
+    return true;
+}
+
 void GroundTool::use_words(const ShapeWords& words) {
     if (!picked_ || words_of(ground(), *picked_) == words) return;
     commit(with_words(ground(), *picked_, words), tr("name the %1").arg(shape_words(picked_->kind)));

@@ -44,6 +44,8 @@ public:
     void remove_picked();
     void mend_picked();
     void join_with_next();
+    // A keep-clear area about the picked line, as wide in all as is typed ("20 ft"); false, and a sentence, where that cannot be.
+    bool make_band(const QString& width);
     void use_words(const ShapeWords& words);
     // "40 ft NE": a corner at the end of that leg; false, and a sentence, where it is not understood or has no start.
     bool enter_leg(const QString& text);

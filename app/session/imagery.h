@@ -7,7 +7,13 @@
 //         missing. `tiles_arrived` follows when a better one is to be had. The same object until something changes.
 // Copies: a large picture without reduced copies is copied in the background to `copies` (a folder of the program's), while
 //         it is shown roughly.
-// Memory: tiles of at most 160 MiB.
+// Without a position: a picture that neither its file nor anyone has placed is not drawn; it waits among `unplaced` until `put`
+//         says where it lies. `wants_place` tells of one that was added just now.
+// put:    a picture as it is to be from now on, in place of what it was; one that is open is placed anew at once, any other is
+//         opened first.
+// Server: tiles of a map server, under all pictures; only after `ask_server`, which a person's yes alone calls, and never named by a
+//         project. A field that is replaced ends it.
+// Memory: tiles of at most `most_tile_bytes`.
 // Errors: `refused`, with the refusal, so that what asks for an answer can be asked; a field that is replaced closes all.
 #pragma once
 
@@ -24,9 +30,12 @@
 #include "app/canvas/view_transform.h"
 #include "app/planning/background_work.h"
 #include "app/session/tile_workers.h"
+#include "geo/imagery/tile_address.h"
 #include "geo/store/project.h"
 
 namespace plugside {
+
+class ServerImagery;
 
 struct OpenImagery {
     std::uint64_t number = 0;
@@ -43,13 +52,23 @@ class Imagery : public QObject {
 public:
     static constexpr double first_tone = 0.55;
 
-    explicit Imagery(std::filesystem::path copies, QObject* parent = nullptr);
+    static constexpr std::size_t usual_tile_bytes = std::size_t{160} * 1024 * 1024;
+
+    explicit Imagery(std::filesystem::path copies, QObject* parent = nullptr,
+                     std::size_t most_tile_bytes = usual_tile_bytes);
     ~Imagery() override;
 
     // Closes what is open, unless it lies on that very plane already.
     void lie_on(const LocalFrame& frame);
     void add(const std::filesystem::path& file, const ImageryAnswers& answers = {});
+    // Nothing: it is taken away.
+    void put(const std::filesystem::path& file, const std::optional<ProjectPicture>& picture);
     void take_away(std::uint64_t number);
+    void ask_server(const TileAddress& address, int deepest);
+    void leave_server();
+    void show_server(bool visible);
+    [[nodiscard]] ServerImagery* server() { return server_.get(); }  // null: none is asked
+    [[nodiscard]] bool server_is_shown() const { return server_shown_; }
     void show(std::uint64_t number, bool visible);
     void set_tone(double tone);
     // As a project names them, in place of all that are open. What cannot be opened (a disk that is not there) is refused and stays
@@ -59,7 +78,11 @@ public:
     [[nodiscard]] std::vector<ProjectPicture> named() const;
 
     [[nodiscard]] const std::vector<OpenImagery>& pictures() const { return pictures_; }  // the lowest first
+    [[nodiscard]] const std::vector<ProjectPicture>& unplaced() const { return unplaced_; }
+    // As it would be named; nothing for a file that is not among them.
+    [[nodiscard]] std::optional<ProjectPicture> state_of(const std::filesystem::path& file) const;
     [[nodiscard]] double tone() const { return tone_; }
+    [[nodiscard]] const std::filesystem::path& copies() const { return copies_; }
     [[nodiscard]] bool opening() const { return !waiting_.empty() || opening_.running(); }
     [[nodiscard]] bool copying() const { return copying_.running(); }
     [[nodiscard]] double share_copied() const { return copying_.share_done(); }
@@ -74,6 +97,8 @@ Q_SIGNALS:
     void changed();  // pictures, their order, visibility, tone, copies
     void tiles_arrived();
     void refused(const std::filesystem::path& file, const plugside::Refusal& refusal);
+    void wants_place(const std::filesystem::path& file);
+    void server_failed(const QString& sentence);
 
 private:
     struct Waiting {
@@ -90,11 +115,24 @@ private:
         friend bool operator==(const Asked&, const Asked&) = default;
     };
     void open_next();
+    void keep_for_later(const Waiting& picture, const Refusal& why);
+    [[nodiscard]] bool place_anew(const ProjectPicture& picture);
+    // From all lists, and from what is being opened.
+    void drop(const std::filesystem::path& file);
     void take(ImagerySource source, const Waiting& asked_for, bool wants_copy);
     void close_all();
     void copy_next();
-    void use_copy(std::uint64_t number, const std::optional<ImagerySource>& copied);
-    void add_pieces(const OpenImagery& picture, const Asked& asked, ImageryScene& scene, std::vector<TileWish>& wishes);
+    void use_copy(const std::filesystem::path& file, const std::optional<std::filesystem::path>& copied);
+    // What has tiles: a picture or a server.
+    struct Tiled {
+        std::uint64_t number = 0;
+        int finest = 0;
+        GroundBox box;
+        bool has_copy = false;
+    };
+    void add_pieces(const Tiled& tiled, const Asked& asked, ImageryScene& scene, std::vector<TileWish>& wishes);
+    [[nodiscard]] std::vector<TileWish> answered(std::vector<TileWish> wishes);
+    void add_server(const Asked& asked, ImageryScene& scene, std::vector<TileWish>& wishes);
 
     std::filesystem::path copies_;
     LocalFrame frame_;
@@ -105,6 +143,10 @@ private:
     std::list<Waiting> waiting_;
     std::optional<Waiting> at_hand_;         // being opened
     std::vector<ProjectPicture> not_there_;  // named by a project and not to be opened
+    std::vector<ProjectPicture> unplaced_;   // without a position
+    std::unique_ptr<ServerImagery> server_;
+    std::uint64_t server_number_ = 0;
+    bool server_shown_ = true;
     BackgroundWork opening_;
     BackgroundWork copying_;
     std::optional<Asked> asked_;

@@ -10,6 +10,7 @@ struct TileWorkers::Makers {
     struct Kept {
         std::uint64_t opening = 0;
         std::optional<TileMaker> maker;
+        Make make;  // where there is no file
     };
     std::map<std::uint64_t, Kept> by_picture;
 };
@@ -30,7 +31,12 @@ TileWorkers::~TileWorkers() {
 
 void TileWorkers::open(std::uint64_t picture, const ImagerySource& source) {
     const std::scoped_lock lock(mutex_);
-    pictures_[picture] = {++openings_, std::make_shared<const ImagerySource>(source)};
+    pictures_[picture] = {++openings_, std::make_shared<const ImagerySource>(source), nullptr};
+}
+
+void TileWorkers::open(std::uint64_t picture, std::function<Make()> maker) {
+    const std::scoped_lock lock(mutex_);
+    pictures_[picture] = {++openings_, nullptr, std::move(maker)};
 }
 
 void TileWorkers::close(std::uint64_t picture) {
@@ -66,8 +72,15 @@ std::shared_ptr<const ImageryTile> TileWorkers::made_by(Makers& makers, const Ti
                                                         const std::stop_token& stop) const {
     Makers::Kept& kept = makers.by_picture[wish.key.picture];
     if (kept.opening != opened.opening) {
-        kept = {opened.opening, std::nullopt};
-        if (auto maker = TileMaker::on(*opened.source)) kept.maker.emplace(std::move(*maker));
+        kept = {opened.opening, std::nullopt, nullptr};
+        if (opened.maker)
+            kept.make = opened.maker();
+        else if (auto maker = TileMaker::on(*opened.source))
+            kept.maker.emplace(std::move(*maker));
+    }
+    if (kept.make) {
+        auto tile = kept.make(wish.key.place, TileOptions{}.size);
+        return tile ? std::make_shared<const ImageryTile>(std::move(*tile)) : nullptr;
     }
     if (kept.maker) {
         auto tile = kept.maker->make(wish.key.place, wish.care, stop);

@@ -33,6 +33,9 @@ public:
 
     // A picture under its number; a number that was given before is opened anew.
     void open(std::uint64_t picture, const ImagerySource& source);
+    // One whose tiles are made otherwise; each thread has its own maker.
+    using Make = std::function<std::optional<ImageryTile>(const TilePlace&, int size)>;
+    void open(std::uint64_t picture, std::function<Make()> maker);
     void close(std::uint64_t picture);
     void want(std::vector<TileWish> wishes);  // the most wanted first
     [[nodiscard]] bool idle() const;
@@ -41,6 +44,7 @@ private:
     struct Opened {
         std::uint64_t opening = 0;  // counts openings, so that a worker notices a new one under the same number
         std::shared_ptr<const ImagerySource> source;
+        std::function<Make()> maker;  // in place of a source
     };
     struct Makers;
     void work(const std::stop_token& stop);

@@ -158,6 +158,41 @@ void GroundPage::build_pens() {
         tr("Corners about all that was walked, to begin a boundary with: Enter takes them, then they can be moved."));
     connect(about, &QPushButton::clicked, &tool_, &GroundTool::go_about_the_walk);
     grid->addWidget(about);
+    trace_ = new KeyButton(tr("trace"), tr("R"), choices_, pens_);
+    trace_->setToolTip(
+        tr("Trace: a line of a layer, or a walk's track, becomes a shape, whole or between two places of it."));
+    connect(trace_, &QPushButton::clicked, this, &GroundPage::trace_wanted);
+    grid->addWidget(trace_);
+}
+
+void GroundPage::show_tracing(bool on) { trace_->set_in_force(on); }
+
+void GroundPage::build_band(QVBoxLayout* column) {
+    band_row_ = new QWidget(picked_);
+    auto* row = new QHBoxLayout(band_row_);
+    row->setContentsMargins(0, 0, 0, 0);
+    band_ = new QLineEdit(band_row_);
+    band_->setPlaceholderText(tr("width in all: 20 ft, 6 m"));
+    band_->setAccessibleName(tr("width of a band kept clear about this line"));
+    auto* make = new QPushButton(tr("keep clear (L)"), band_row_);
+    make->setToolTip(tr("Keeps a band of that width about the line clear, as of a ditch or a buried pipe."));
+    row->addWidget(band_, 1);
+    row->addWidget(make);
+    column->addWidget(band_row_);
+    const auto make_band = [this] {
+        if (tool_.make_band(band_->text())) band_->clear();
+    };
+    connect(band_, &QLineEdit::returnPressed, this, make_band);
+    connect(make, &QPushButton::clicked, this, [this, make_band] {
+        if (band_->text().trimmed().isEmpty())
+            band_->setFocus(Qt::ShortcutFocusReason);
+        else
+            make_band();
+    });
+}
+
+void GroundPage::type_a_band() {
+    if (band_row_->isVisibleTo(this)) band_->setFocus(Qt::ShortcutFocusReason);
 }
 
 void GroundPage::build_picked() {
@@ -186,6 +221,7 @@ void GroundPage::build_picked() {
     for (QPushButton* act : {remove_, join_, mend_}) acts->addWidget(act);
     for (QWidget* part : std::initializer_list<QWidget*>{picked_name_, name_, kind_, reason_, width_, fault_})
         column->addWidget(part);
+    build_band(column);
     column->addLayout(acts);
     for (QLineEdit* field : {name_, reason_, width_})
         connect(field, &QLineEdit::editingFinished, this, &GroundPage::keep_words);
@@ -229,6 +265,7 @@ void GroundPage::refresh() {
         pen_keys_[i]->setEnabled(field != nullptr);
         pen_keys_[i]->set_in_force(stroke == strokes[i]);
     }
+    trace_->setEnabled(field != nullptr);
     const QString reading = tool_.reading_words();
     doing_->setText(stroke ? stroke_help(*stroke) + (reading.isEmpty() ? QString() : QStringLiteral("\n") + reading)
                     : tool_.joining() ? tr("Click the shape to join it with.")
@@ -276,6 +313,7 @@ void GroundPage::show_picked(const Ground& ground) {
     kind_->setVisible(shape->kind == GroundKind::keep_clear);
     reason_->setVisible(shape->kind == GroundKind::keep_clear);
     width_->setVisible(is_place(shape->kind));
+    band_row_->setVisible(shape->kind == GroundKind::barrier);
     QString fault;
     if (is_area(shape->kind))
         for (const ShapeFault& one : faults_of(ground))

@@ -9,6 +9,7 @@
 #include <QLineEdit>
 #include <QListWidget>
 #include <QPushButton>
+#include <QVBoxLayout>
 #include <QWidget>
 #include <vector>
 
@@ -27,10 +28,19 @@ public:
     GroundPage(FieldSession& session, Choices& choices, GroundTool& tool, QWidget* parent = nullptr);
     // Where a leg of exact length and bearing is typed.
     void type_a_leg();
+    // Where the width of a band about the picked line is typed.
+    void type_a_band();
+    [[nodiscard]] QLineEdit& band() { return *band_; }
+    // Whether the line is being followed that the button asks for.
+    void show_tracing(bool on);
     [[nodiscard]] QLineEdit& leg() { return *leg_; }
+
+Q_SIGNALS:
+    void trace_wanted();
 
 private:
     void build_pens();
+    void build_band(QVBoxLayout* column);
     void build_picked();
     void refresh();
     void fill_list(const Ground& ground);
@@ -53,6 +63,9 @@ private:
     QComboBox* kind_;
     QLineEdit* reason_;
     QLineEdit* width_;
+    QWidget* band_row_;
+    QLineEdit* band_;
+    KeyButton* trace_;
     QLabel* fault_;
     QPushButton* remove_;
     QPushButton* join_;

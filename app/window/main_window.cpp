@@ -76,7 +76,8 @@ MainWindow::MainWindow(QWidget* parent)
     : QWidget(parent),
       imagery_(std::filesystem::path(
           QFile::encodeName(QStandardPaths::writableLocation(QStandardPaths::CacheLocation)).toStdString())),
-      keeper_(session_, imagery_, choices_) {
+      keeper_(session_, imagery_, choices_),
+      placing_(session_, imagery_) {
     setObjectName(QStringLiteral("window"));
     setAttribute(Qt::WA_StyledBackground);
     setAcceptDrops(true);
@@ -94,6 +95,8 @@ void MainWindow::make_parts() {
     bind_session();
     bind_reading();
     bind_imagery();
+    bind_placing();
+    bind_tracing();
     bind_projects();
     bind_sample();
     bind_positions();
@@ -109,14 +112,18 @@ MainWindow::~MainWindow() {
 }
 
 void MainWindow::let_go_of_parts() {
+    placing_.leave();
     // the project's keeper goes on listening
     for (QObject* heard :
-         std::initializer_list<QObject*>{&session_, &imagery_, &keeper_, &positions_, &session_.history(), &choices_})
+         std::initializer_list<QObject*>{&session_, &imagery_, &keeper_, &positions_, &session_.history(), &choices_,
+                                            &placing_})
         heard->disconnect(this);
     qDeleteAll(findChildren<QWidget*>(QString(), Qt::FindDirectChildrenOnly));
     slip_ = nullptr;
     keys_ = nullptr;
     delete std::exchange(laying_, nullptr);
+    delete std::exchange(placing_tool_, nullptr);
+    delete std::exchange(tracing_, nullptr);
     delete std::exchange(drawing_, nullptr);
     delete std::exchange(correcting_, nullptr);
     delete std::exchange(tape_, nullptr);
@@ -140,9 +147,18 @@ void MainWindow::lay_out() {
         session_, choices_, [this](LocalPoint to, Metres reach) { return map_->plug_near(to, reach); }, this);
     slip_ = new Slip(session_, choices_, *drawing_, *correcting_, this);
     laying_ = new LadderTool(choices_, slip_->sets(), this);
+    tracing_ = new TraceTool(session_, choices_, *drawing_, this);
+    placing_tool_ = new PlacingTool(
+        placing_, [this](LocalPoint to, Metres reach) { return map_->plug_near(to, reach); }, this);
+    picture_ = new PictureView(placing_, choices_, imagery_.copies(), this);
+    placing_panel_ = new PlacingPanel(placing_, session_, choices_, this);
+    picture_->hide();
+    placing_panel_->hide();
     row->addWidget(rail_);
+    row->addWidget(picture_, 1);
     row->addWidget(map_, 1);
     row->addWidget(slip_);
+    row->addWidget(placing_panel_);
     column->addLayout(row, 1);
     new WorkBanner(session_, map_);
     keys_ = new KeysOverlay(this);
@@ -151,6 +167,7 @@ void MainWindow::lay_out() {
 void MainWindow::bind_session() {
     connect(&choices_, &Choices::step_changed, this, [this] {
         drawing_->put_down();
+        tracing_->put_down();
         correcting_->put_away();
         use_tape(false);
         if (choices_.step() != Step::sets) slip_->sets().put_away();
@@ -221,9 +238,13 @@ void MainWindow::hold_still(bool still) {
                                             Qt::Key_F1,
                                             Qt::Key_F11,
                                             Qt::CTRL | Qt::Key_Q};
-    for (QShortcut* shortcut : findChildren<QShortcut*>(QString(), Qt::FindDirectChildrenOnly))
-        if (!of_the_window.contains(shortcut->key())) shortcut->setEnabled(!still);
+    hold_shortcuts(still, of_the_window);
     if (!still) map_->setFocus();
+}
+
+void MainWindow::hold_shortcuts(bool still, const QList<QKeySequence>& but) {
+    for (QShortcut* shortcut : findChildren<QShortcut*>(QString(), Qt::FindDirectChildrenOnly))
+        if (!but.contains(shortcut->key())) shortcut->setEnabled(!still);
 }
 
 void MainWindow::dress() {
@@ -241,7 +262,8 @@ void MainWindow::share_width() {
     const int wished = static_cast<int>(at_100 * (1.0 + 0.45 * (style.text_share - 1.0)));
     const int rail = rail_->fitting_width();
     rail_->setFixedWidth(rail);
-    slip_->setFixedWidth(std::max(std::min(wished, width() - rail - least_map_px), at_100));
+    for (QWidget* side : std::initializer_list<QWidget*>{slip_, placing_panel_})
+        side->setFixedWidth(std::max(std::min(wished, width() - rail - least_map_px), at_100));
 }
 
 void MainWindow::resizeEvent(QResizeEvent* event) {
@@ -346,15 +368,18 @@ void MainWindow::follow_picked_system() {
     choices_.pick_system(counterpart(*before, *system, *plan_picked_in_));
 }
 
+MapTool* MainWindow::tool_of_the_step() {
+    if (placing_.active()) return placing_tool_;
+    if (choices_.step() == Step::ground) return tracing_->active() ? static_cast<MapTool*>(tracing_) : drawing_;
+    if (choices_.step() == Step::systems) return correcting_;
+    return choices_.step() == Step::sets ? laying_ : nullptr;
+}
+
 // With the tape lifted the hand does what the step asks for.
 void MainWindow::use_tape(bool on) {
     if (!session_.field()) on = false;
     const bool was_on = map_->tool() == tape_;
-    MapTool* tool = nullptr;
-    if (choices_.step() == Step::ground) tool = drawing_;
-    if (choices_.step() == Step::systems) tool = correcting_;
-    if (choices_.step() == Step::sets) tool = laying_;
-    map_->use_tool(on ? tape_ : tool);
+    map_->use_tool(on ? tape_ : tool_of_the_step());
     if (on) map_->setFocus(Qt::ShortcutFocusReason);
     if (was_on && !on && !tape_->places().empty()) tape_->lift();
 }
@@ -366,6 +391,10 @@ void MainWindow::put_something_away() {
         use_tape(false);
     else if (map_->magnifies())
         map_->magnify(false);
+    else if (placing_.active()) {
+        if (!placing_.put_half_away()) placing_.leave();
+    } else if (tracing_->active())
+        tracing_->put_down();
     else if (choices_.step() == Step::ground && drawing_->pen().stroke())
         drawing_->put_down();
     else if (choices_.step() == Step::systems && correcting_->busy())

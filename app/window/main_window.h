@@ -14,6 +14,11 @@
 #include "app/drawing/ladder_tool.h"
 #include "app/drawing/systems_tool.h"
 #include "app/drawing/tape_tool.h"
+#include "app/drawing/trace_tool.h"
+#include "app/placing/picture_placing.h"
+#include "app/placing/picture_view.h"
+#include "app/placing/placing_panel.h"
+#include "app/placing/placing_tool.h"
 #include "app/reading/reading_sheet.h"
 #include "app/session/choices.h"
 #include "app/session/field_session.h"
@@ -67,7 +72,11 @@ public:
     [[nodiscard]] MapView& map() { return *map_; }
     [[nodiscard]] GroundTool& drawing() { return *drawing_; }
     [[nodiscard]] TapeTool& tape() { return *tape_; }
+    [[nodiscard]] TraceTool& tracing() { return *tracing_; }
     [[nodiscard]] SystemsTool& correcting() { return *correcting_; }
+    [[nodiscard]] PicturePlacing& placing() { return placing_; }
+    [[nodiscard]] PictureView& picture() { return *picture_; }
+    [[nodiscard]] PlacingPanel& placing_panel() { return *placing_panel_; }
     [[nodiscard]] ReadingSheet& reading() { return *reading_; }
     [[nodiscard]] PositionFollower& positions() { return positions_; }
     [[nodiscard]] WalkThrough& walk_through() { return walk_through_; }
@@ -100,6 +109,8 @@ private:
     void bind_session();
     void bind_reading();
     void hold_still(bool still);
+    void hold_shortcuts(bool still, const QList<QKeySequence>& but);
+    [[nodiscard]] MapTool* tool_of_the_step();
     void restore();
     void remember() const;
     void dress();
@@ -107,8 +118,16 @@ private:
     void name_window();
     void choose_files(bool to_add);
     void choose_imagery();
-    void take_dropped(FieldSession::Files files);
+    void take_dropped(const FieldSession::Files& files);
     void bind_imagery();
+    void enter_server();
+    void bind_placing();
+    void bind_tracing();
+    void trace();
+    void choose_layer_to_trace();
+    void place_picture(const std::filesystem::path& file);
+    void take_picture_away(const std::filesystem::path& file);
+    void show_placing(bool on);
     void use_tape(bool on);
     void bind_projects();
     void bind_sample();
@@ -131,6 +150,8 @@ private:
     PositionFollower positions_;
     WalkThrough walk_through_{session_, choices_};
     FieldSession::Files pictures_waiting_;  // for the field that is being read
+    PicturePlacing placing_;
+    BackgroundWork judging_drop_;
     Ask ask_;
     TopBar* top_bar_ = nullptr;
     DayRail* rail_ = nullptr;
@@ -140,6 +161,10 @@ private:
     TapeTool* tape_ = nullptr;
     SystemsTool* correcting_ = nullptr;
     LadderTool* laying_ = nullptr;
+    TraceTool* tracing_ = nullptr;
+    PlacingTool* placing_tool_ = nullptr;
+    PictureView* picture_ = nullptr;
+    PlacingPanel* placing_panel_ = nullptr;
     Slip* slip_ = nullptr;
     KeysOverlay* keys_ = nullptr;
     ReadingSheet* reading_ = nullptr;

@@ -28,6 +28,7 @@ void MainWindow::bind_keys() {
 // What a key does at each step that it does something at.
 void MainWindow::on_key_at(const QKeySequence& sequence, std::map<Step, std::function<void()>> acts) {
     on_key(sequence, [this, acts = std::move(acts)] {
+        if (placing_.active()) return;
         const auto act = acts.find(choices_.step());
         if (act != acts.end() && session_.field()) act->second();
     });
@@ -63,19 +64,30 @@ void MainWindow::bind_letters() {
                     {Step::sets, set(&SetsPage::drop)}});
     key(Qt::Key_E, {{Step::ground, [this] { drawing_->mend_picked(); }}});
     key(Qt::Key_H, {{Step::ground, draw(Stroke::hole)}});
-    key(Qt::Key_I, {{Step::walk, [this] { slip_->walk().ask_who_dug(); }}, {Step::sets, set(&SetsPage::take_instead)}});
+    key(Qt::Key_I, {{Step::walk, [this] { slip_->walk().ask_who_dug(); }},
+                    {Step::ground, [this] { tracing_->go_the_other_way(); }},
+                     {Step::sets, set(&SetsPage::take_instead)}});
     key(Qt::Key_J, {{Step::ground, [this] { drawing_->join_with_next(); }}});
     key(Qt::Key_K, {{Step::ground, draw(Stroke::keep_clear)}, {Step::sets, set(&SetsPage::keep)}});
-    key(Qt::Key_L, {{Step::walk, walk(WalkPart::to_look_at)}, {Step::systems, corrections(true)}});
+    key(Qt::Key_L, {{Step::walk, walk(WalkPart::to_look_at)},
+                    {Step::ground, [this] { slip_->ground().type_a_band(); }},
+                    {Step::systems, corrections(true)}});
     key(Qt::Key_M, {{Step::sets, set(&SetsPage::move)}});
     key(Qt::Key_N, {{Step::walk, finding(&FindingsView::next)},
                     {Step::ground, [this] { slip_->ground().type_a_leg(); }},
                     {Step::systems, say(Saying::not_a_gopher)},
                     {Step::sets, set(&SetsPage::next_undecided)}});
-    key(Qt::Key_O, {{Step::systems, say(Saying::one_animal)}, {Step::sets, set(&SetsPage::open_show_only)}});
+    key(Qt::Key_O, {{Step::ground,
+                     [this] {
+                         if (tracing_->active()) choose_layer_to_trace();
+                     }},
+                    {Step::systems, say(Saying::one_animal)},
+                     {Step::sets, set(&SetsPage::open_show_only)}});
     key(Qt::Key_P, {{Step::walk, [this] { slip_->walk().facts().picture().enlarge(); }},
                     {Step::systems, in_corrections([](CorrectionsView& view) { view.type_a_bearing(); })}});
-    key(Qt::Key_R, {{Step::walk, finding(&FindingsView::refuse)}, {Step::systems, say(Saying::run_here)}});
+    key(Qt::Key_R, {{Step::walk, finding(&FindingsView::refuse)},
+                    {Step::ground, [this] { trace(); }},
+                     {Step::systems, say(Saying::run_here)}});
     key(Qt::SHIFT | Qt::Key_R, {{Step::walk, finding(&FindingsView::refuse_all_alike)}});
     key(Qt::Key_T, {{Step::walk, walk(WalkPart::notes)},
                     {Step::ground, draw(Stroke::gate)},
@@ -120,6 +132,8 @@ void MainWindow::bind_step_keys() {
             tape_->take_place_back();
         else if (asked != nullptr)
             asked->back();
+        else if (choices_.step() == Step::ground && tracing_->active())
+            tracing_->take_place_back();
         else if (choices_.step() == Step::ground)
             drawing_->take_corner_back();
         else if (choices_.step() == Step::systems)
@@ -164,13 +178,22 @@ void MainWindow::bind_step_keys() {
 
 void MainWindow::bind_map_keys() {
     on_key(Qt::Key_G, [this] { map_buttons_->show_not_seen(!map_buttons_->shows_not_seen()); });
-    on_key(Qt::Key_F, [this] { map_->fit(); });
+    // a picture that is being placed has its own
+    const auto on_map_or_picture = [this](void (MapView::*of_map)(), void (PictureView::*of_picture)()) {
+        return [this, of_map, of_picture] {
+            if (placing_.active() && picture_->hasFocus())
+                (picture_->*of_picture)();
+            else
+                (map_->*of_map)();
+        };
+    };
+    on_key(Qt::Key_F, on_map_or_picture(&MapView::fit, &PictureView::fit));
     for (const QKeySequence& sequence : {QKeySequence(Qt::Key_Plus), QKeySequence(Qt::Key_Equal)})
-        on_key(sequence, [this] { map_->zoom_in(); });
+        on_key(sequence, on_map_or_picture(&MapView::zoom_in, &PictureView::zoom_in));
+    on_key(Qt::Key_Minus, on_map_or_picture(&MapView::zoom_out, &PictureView::zoom_out));
     on_key(Qt::Key_Comma, [this] { use_tape(map_->tool() != tape_); });
     on_key(Qt::Key_Q, [this] { map_->magnify(!map_->magnifies()); });
     on_key(Qt::Key_Period, [this] { map_->turn_to_the_walk(); });
-    on_key(Qt::Key_Minus, [this] { map_->zoom_out(); });
     on_key(Qt::Key_C, [this] { map_buttons_->toggle_coordinates(); });
     on_key(Qt::Key_S, [this] { map_buttons_->open_show_menu(); });
     on_key(Qt::CTRL | Qt::Key_M, [this] { map_->setFocus(Qt::ShortcutFocusReason); });
@@ -202,6 +225,11 @@ void MainWindow::bind_file_keys() {
 }
 
 void MainWindow::draw_by_key(Stroke stroke) {
+    const auto kind = kind_drawn_by(stroke);
+    if (tracing_->picked() && kind && !is_place(*kind)) {
+        tracing_->make(*kind);
+        return;
+    }
     drawing_->take(stroke);
     map_->setFocus(Qt::ShortcutFocusReason);
 }

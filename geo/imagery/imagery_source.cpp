@@ -60,6 +60,38 @@ std::optional<std::chrono::year_month_day> day_of(const char* text) {
     return taken.ok() ? std::optional(taken) : std::nullopt;
 }
 
+GeoTransform transform_of(const PicturePlacement& p) {
+    return {p.corner.east_m,  p.per_column.east_m,  p.per_row.east_m,
+            p.corner.north_m, p.per_column.north_m, p.per_row.north_m};
+}
+
+// Where the picture lies on the plane and how large its pixels are there; false where it lies nowhere near.
+bool measured(const GroundToPixel& way, ImageryFacts& facts) {
+    constexpr int steps = 8;
+    std::vector<PicturePixel> border;
+    const double w = facts.width;
+    const double h = facts.height;
+    const std::array<PicturePixel, 5> corners{{{0, 0}, {w, 0}, {w, h}, {0, h}, {0, 0}}};
+    for (std::size_t side = 0; side < 4; ++side)
+        for (int i = 0; i < steps; ++i)
+            border.push_back({std::lerp(corners[side].column, corners[side + 1].column, static_cast<double>(i) / steps),
+                              std::lerp(corners[side].row, corners[side + 1].row, static_cast<double>(i) / steps)});
+    facts.outline.clear();
+    for (const auto& place : way.places(border))
+        if (place) facts.outline.push_back(*place);
+    const auto middle = way.places({{0.5 * w, 0.5 * h}, {0.5 * w + 1.0, 0.5 * h}, {0.5 * w, 0.5 * h + 1.0}});
+    if (facts.outline.empty() && !middle[0]) return false;
+    if (middle[0] && middle[1] && middle[2])
+        facts.metres_per_pixel = std::sqrt(std::abs(cross(*middle[1] - *middle[0], *middle[2] - *middle[0])));
+    return true;
+}
+
+// As Exif numbers the ways to hold a camera; mirrored ones are left as they are.
+int quarter_turns_of(const char* orientation) {
+    const std::string_view number = orientation != nullptr ? orientation : "";
+    return number == "6" ? 1 : number == "3" ? 2 : number == "8" ? 3 : 0;
+}
+
 class PictureOpener {
 public:
     PictureOpener(const fs::path& file, const LocalFrame& frame, const ImageryAnswers& answers)
@@ -164,8 +196,7 @@ private:
     }
 
     tl::expected<void, Refusal> take_pairs(const PicturePlacement& p) {
-        opening_->placement = {p.corner.east_m,  p.per_column.east_m,  p.per_row.east_m,
-                               p.corner.north_m, p.per_column.north_m, p.per_row.north_m};
+        opening_->placement = transform_of(p);
         if (!is_usable(opening_->placement))
             return refuse(Code::out_of_range, Words::later("a placement that squeezes the picture into a line"),
                           Words::later("pairs spread over it"));
@@ -226,6 +257,9 @@ private:
              {std::pair{"TIFFTAG_DATETIME", ""}, std::pair{"EXIF_DateTimeOriginal", ""},
               std::pair{"EXIF_DateTimeOriginal", "EXIF"}, std::pair{"ACQUISITIONDATETIME", "IMAGERY"}})
             if (!facts.taken) facts.taken = day_of(dataset_->GetMetadataItem(name, domain));
+        for (const char* domain : {"", "EXIF"})
+            if (facts.quarter_turns == 0)
+                facts.quarter_turns = quarter_turns_of(dataset_->GetMetadataItem("EXIF_Orientation", domain));
         return {};
     }
 
@@ -235,24 +269,9 @@ private:
             return refuse(Code::needs_reference_system,
                           Words::later("a reference system that no way leads to from longitude and latitude"),
                           Words::later("the reference system of its position"));
-        ImageryFacts& facts = opening_->facts;
-        constexpr int steps = 8;
-        std::vector<PicturePixel> border;
-        const double w = facts.width;
-        const double h = facts.height;
-        const std::array<PicturePixel, 5> corners{{{0, 0}, {w, 0}, {w, h}, {0, h}, {0, 0}}};
-        for (std::size_t side = 0; side < 4; ++side)
-            for (int i = 0; i < steps; ++i)
-                border.push_back({std::lerp(corners[side].column, corners[side + 1].column, static_cast<double>(i) / steps),
-                                  std::lerp(corners[side].row, corners[side + 1].row, static_cast<double>(i) / steps)});
-        for (const auto& place : way->places(border))
-            if (place) facts.outline.push_back(*place);
-        const auto middle = way->places({{0.5 * w, 0.5 * h}, {0.5 * w + 1.0, 0.5 * h}, {0.5 * w, 0.5 * h + 1.0}});
-        if (facts.outline.empty() && !middle[0])
+        if (!measured(*way, opening_->facts))
             return refuse(Code::out_of_range, Words::later("a picture that lies nowhere near the field"),
                           Words::later("a picture of the field's ground"));
-        if (middle[0] && middle[1] && middle[2])
-            facts.metres_per_pixel = std::sqrt(std::abs(cross(*middle[1] - *middle[0], *middle[2] - *middle[0])));
         return {};
     }
 
@@ -280,6 +299,19 @@ tl::expected<ImagerySource, Refusal> ImagerySource::open(const fs::path& file, c
 ImagerySource ImagerySource::with_reduced_copy(const fs::path& copy) const {
     auto changed = std::make_shared<ImageryOpening>(*opening_);
     changed->reduced_copy = copy;
+    return ImagerySource(std::move(changed));
+}
+
+std::optional<ImagerySource> ImagerySource::placed_by(const ImageryAnswers& answers) const {
+    if (!answers.placement) return std::nullopt;
+    auto changed = std::make_shared<ImageryOpening>(*opening_);
+    changed->placement = transform_of(*answers.placement);
+    changed->definition.clear();
+    changed->geographic = false;
+    changed->facts.reference_system.clear();
+    if (!is_usable(changed->placement)) return std::nullopt;
+    const auto way = GroundToPixel::of(*changed);
+    if (!way || !measured(*way, changed->facts)) return std::nullopt;
     return ImagerySource(std::move(changed));
 }
 

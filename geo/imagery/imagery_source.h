@@ -37,6 +37,8 @@ struct ImageryAnswers {
     std::optional<std::string> reference_system;  // "EPSG:25830", of the file's position
     std::optional<PicturePlacement> placement;    // of its pixels on the field's plane
     std::optional<std::string> table;             // of a tile file that holds several pictures
+    std::vector<PlacementPair> pairs;             // that the placement was found by, or will be once there are three
+    PlacementKind pair_kind = PlacementKind::affine;
     friend bool operator==(const ImageryAnswers&, const ImageryAnswers&) = default;
 };
 
@@ -55,6 +57,7 @@ struct ImageryFacts {
     std::vector<LocalPoint> outline;  // its border on the plane, in order, those places that the plane has
     double metres_per_pixel = 0.0;    // in its middle, the mean of both directions
     std::optional<std::chrono::year_month_day> taken;
+    int quarter_turns = 0;  // clockwise, 0..3, until it stands as its camera was held
 };
 
 struct ImageryOpening;  // what is known of how to read it
@@ -70,6 +73,8 @@ public:
     [[nodiscard]] bool has_reduced_copy() const;
     // The same picture, with a reduced copy of it that `make_reduced_copy` wrote.
     [[nodiscard]] ImagerySource with_reduced_copy(const std::filesystem::path& copy) const;
+    // The same picture placed by pairs, without looking into the file again; nothing where that squeezes it into a line.
+    [[nodiscard]] std::optional<ImagerySource> placed_by(const ImageryAnswers& answers) const;
 
 private:
     explicit ImagerySource(std::shared_ptr<const ImageryOpening> opening);

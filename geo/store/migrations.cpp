@@ -64,7 +64,14 @@ CREATE TABLE display (number INTEGER PRIMARY KEY, imagery_tone REAL NOT NULL, un
 INSERT INTO display SELECT 0, 0.55, 'feet and inches', EXISTS (SELECT 1 FROM decisions);
 )sql";
 
-const std::array<const char*, newest_project_form> steps{form_1, form_2};
+// no pairs is a list of none: its count, 32 bits
+const char* const form_3 = R"sql(
+ALTER TABLE pictures ADD COLUMN pair_kind TEXT NOT NULL DEFAULT 'affine';
+ALTER TABLE pictures ADD COLUMN pair_spots BLOB NOT NULL DEFAULT x'00000000';
+ALTER TABLE pictures ADD COLUMN pair_places BLOB NOT NULL DEFAULT x'00000000';
+)sql";
+
+const std::array<const char*, newest_project_form> steps{form_1, form_2, form_3};
 
 tl::expected<void, Refusal> take_steps(const Database& database, std::int64_t from, std::int64_t to) {
     for (std::int64_t form = from; form < to; ++form)

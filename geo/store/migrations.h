@@ -19,7 +19,7 @@
 
 namespace plugside {
 
-inline constexpr std::int64_t newest_project_form = 2;
+inline constexpr std::int64_t newest_project_form = 3;
 inline constexpr std::int64_t project_application_id = 0x506C7367;  // "Plsg"
 
 // From `form` to the newest one. In a transaction of the caller's.

@@ -25,6 +25,7 @@ constexpr std::array date_orders = {"year first", "day first", "month first"};
 constexpr std::array point_uses = {"mounds", "not used"};
 constexpr std::array line_uses = {"walks", "barriers", "not used"};
 constexpr std::array polygon_uses = {"boundary", "keep clear", "not used"};
+constexpr std::array pair_kinds = {"similarity", "affine"};
 constexpr std::array unit_words = {"feet and inches", "metres"};
 
 std::string date_order_text(DateOrder order) { return word_at(order, date_orders); }
@@ -35,6 +36,8 @@ std::string line_use_text(LineUse use) { return word_at(use, line_uses); }
 std::optional<LineUse> line_use_from(const std::string& text) { return value_of<LineUse>(text, line_uses); }
 std::string polygon_use_text(PolygonUse use) { return word_at(use, polygon_uses); }
 std::optional<PolygonUse> polygon_use_from(const std::string& text) { return value_of<PolygonUse>(text, polygon_uses); }
+std::string pair_kind_text(PlacementKind kind) { return word_at(kind, pair_kinds); }
+std::optional<PlacementKind> pair_kind_from(const std::string& text) { return value_of<PlacementKind>(text, pair_kinds); }
 std::string units_text(LengthUnits units) { return word_at(units, unit_words); }
 std::optional<LengthUnits> units_from(const std::string& text) { return value_of<LengthUnits>(text, unit_words); }
 
@@ -90,6 +93,23 @@ void placement_cells(Cells& cells, PicturePlacement& placement) {
     cells.number("row_north_m", placement.per_row.north_m);
 }
 
+// Spots of the picture (columns, rows) and places of the ground, in the pairs' order.
+void pair_cells(Cells& cells, std::vector<PlacementPair>& pairs) {
+    Places spots;
+    Places places;
+    for (const PlacementPair& pair : pairs) {
+        spots.push_back({pair.pixel.column, pair.pixel.row});
+        places.push_back(pair.ground);
+    }
+    cells.list("pair_spots", spots);
+    cells.list("pair_places", places);
+    if (!cells.reading()) return;
+    if (spots.size() != places.size())
+        return cells.blame("pair_places", std::to_string(places.size()), Words::later("as many places as spots"));
+    pairs.clear();
+    for (std::size_t i = 0; i < spots.size(); ++i) pairs.push_back({{spots[i].east_m, spots[i].north_m}, places[i]});
+}
+
 }  // namespace
 
 void cells_of(Cells& cells, FileRow& row) {
@@ -126,6 +146,8 @@ void cells_of(Cells& cells, PictureRow& row) {
     cells.text("reference_system", row.answers.reference_system);
     cells.text("table_name", row.answers.table);
     cells.part("placed", row.answers.placement, placement_cells);
+    cells.word("pair_kind", row.answers.pair_kind, &pair_kind_text, &pair_kind_from);
+    pair_cells(cells, row.answers.pairs);
 }
 
 void cells_of(Cells& cells, ViewRow& row) {

@@ -534,6 +534,21 @@
     </message>
 </context>
 <context>
+    <name>TypedPlace</name>
+    <message>
+        <source>“%1” is no mark&apos;s name and no latitude and longitude, as in “34.0612, -106.8921”.</source>
+        <translation>«%1» no es el nombre de una marca ni una latitud y longitud, como en «34.0612, -106.8921».</translation>
+    </message>
+    <message>
+        <source>“%1” is no place: a latitude from -90 to 90 comes first, then a longitude from -180 to 180.</source>
+        <translation>«%1» no es un lugar: primero va una latitud de -90 a 90 y luego una longitud de -180 a 180.</translation>
+    </message>
+    <message>
+        <source>“%1” lies more than 50 km from the field.</source>
+        <translation>«%1» está a más de 50 km del campo.</translation>
+    </message>
+</context>
+<context>
     <name>Words</name>
     <message>
         <source>The hole lies in no area: draw it inside the boundary, a keep-clear area or an untreated piece.</source>
@@ -4839,6 +4854,46 @@
         <source>No way on foot leads to sets {1}: a barrier, a building or an edge of the field lies between, without a gate. Draw a gate where one gets across.</source>
         <translation>Ningún camino a pie lleva a los puntos {1}: entre medio hay una barrera, un edificio o un borde del terreno, sin puerta. Dibuje una puerta por donde se pueda pasar.</translation>
     </message>
+    <message>
+        <source>An address of tiles begins with https:// or http://.</source>
+        <translation>Una dirección de teselas empieza con https:// o http://.</translation>
+    </message>
+    <message>
+        <source>The address holds blanks or characters that no address has.</source>
+        <translation>La dirección tiene espacios o caracteres que ninguna dirección tiene.</translation>
+    </message>
+    <message>
+        <source>The address holds a name and password; they would be sent with every tile.</source>
+        <translation>La dirección lleva un nombre y una contraseña; se enviarían con cada tesela.</translation>
+    </message>
+    <message>
+        <source>“{1}” is no single server&apos;s name.</source>
+        <translation>«{1}» no es el nombre de un solo servidor.</translation>
+    </message>
+    <message>
+        <source>The address names the level as {z}, the column as {x} and the row as {y}, each once.</source>
+        <translation>La dirección nombra el nivel como {z}, la columna como {x} y la fila como {y}, cada uno una vez.</translation>
+    </message>
+    <message>
+        <source>The address holds a place other than {z}, {x}, {y} or {-y}.</source>
+        <translation>La dirección tiene un lugar que no es {z}, {x}, {y} ni {-y}.</translation>
+    </message>
+    <message>
+        <source>a file of layers with lines or areas: GeoPackage, GeoJSON, KML, Shapefile</source>
+        <translation>un archivo de capas con líneas o áreas: GeoPackage, GeoJSON, KML, Shapefile</translation>
+    </message>
+    <message>
+        <source>lines that all lie further than 50 km from the field</source>
+        <translation>líneas que están todas a más de 50 km del campo</translation>
+    </message>
+    <message>
+        <source>no line and no area</source>
+        <translation>ninguna línea y ningún área</translation>
+    </message>
+    <message>
+        <source>as many places as spots</source>
+        <translation>tantos lugares como puntos de la imagen</translation>
+    </message>
 </context>
 <context>
     <name>plugside::CautionView</name>
@@ -5858,6 +5913,34 @@
         <source>Corners about all that was walked, to begin a boundary with: Enter takes them, then they can be moved.</source>
         <translation>Esquinas en torno a todo lo recorrido, para empezar un límite: Enter las toma y luego se pueden mover.</translation>
     </message>
+    <message>
+        <source>trace</source>
+        <translation>calcar</translation>
+    </message>
+    <message>
+        <source>R</source>
+        <translation>R</translation>
+    </message>
+    <message>
+        <source>Trace: a line of a layer, or a walk&apos;s track, becomes a shape, whole or between two places of it.</source>
+        <translation>Calcar: una línea de una capa, o la traza de un recorrido, se vuelve una forma, entera o entre dos lugares de ella.</translation>
+    </message>
+    <message>
+        <source>width in all: 20 ft, 6 m</source>
+        <translation>ancho total: 20 ft, 6 m</translation>
+    </message>
+    <message>
+        <source>width of a band kept clear about this line</source>
+        <translation>ancho de la franja vedada a lo largo de esta línea</translation>
+    </message>
+    <message>
+        <source>keep clear (W)</source>
+        <translation>vedar franja (W)</translation>
+    </message>
+    <message>
+        <source>Keeps a band of that width about the line clear, as of a ditch or a buried pipe.</source>
+        <translation>Veda una franja de ese ancho a lo largo de la línea, como la de una zanja o un tubo enterrado.</translation>
+    </message>
 </context>
 <context>
     <name>plugside::GroundTool</name>
@@ -5944,6 +6027,14 @@
     <message>
         <source>Nothing was walked that an outline could go about.</source>
         <translation>No se recorrió nada en torno a lo que trazar un contorno.</translation>
+    </message>
+    <message>
+        <source>“%1” is no width, as in “20 ft” or “6 m”.</source>
+        <translation>«%1» no es un ancho, como en «20 ft» o «6 m».</translation>
+    </message>
+    <message>
+        <source>keep a band clear</source>
+        <translation>vedar una franja</translation>
     </message>
 </context>
 <context>
@@ -6070,6 +6161,50 @@
         <source>%1 a pixel</source>
         <translation>%1 por píxel</translation>
     </message>
+    <message>
+        <source>Lay a picture of the ground under the map (Ctrl+I)</source>
+        <translation>Poner una imagen del terreno bajo el mapa (Ctrl+I)</translation>
+    </message>
+    <message>
+        <source>server</source>
+        <translation>servidor</translation>
+    </message>
+    <message>
+        <source>Imagery from a map server, once you entered its address and said yes (Ctrl+Shift+I)</source>
+        <translation>Imágenes de un servidor de mapas, una vez que usted escribió su dirección y dijo que sí (Ctrl+Mayús+I)</translation>
+    </message>
+    <message>
+        <source>place</source>
+        <translation>ubicar</translation>
+    </message>
+    <message>
+        <source>Place a picture without a position by pairs of places (Enter)</source>
+        <translation>Ubicar una imagen sin posición por pares de lugares (Intro)</translation>
+    </message>
+    <message>
+        <source>%1, not placed yet</source>
+        <translation>%1, sin ubicar todavía</translation>
+    </message>
+    <message>
+        <source>%1, not placed yet: %2</source>
+        <translation>%1, sin ubicar todavía: %2</translation>
+    </message>
+    <message>
+        <source>%1 pair</source>
+        <translation>%1 par</translation>
+    </message>
+    <message>
+        <source>%1 pairs</source>
+        <translation>%1 pares</translation>
+    </message>
+    <message>
+        <source>%1, not asked</source>
+        <translation>%1, no se le pide nada</translation>
+    </message>
+    <message>
+        <source>%1, asked for what you look at</source>
+        <translation>%1, se le pide lo que usted mira</translation>
+    </message>
 </context>
 <context>
     <name>plugside::KeyButton</name>
@@ -6107,14 +6242,6 @@
     <message>
         <source>add a walk or ground to this field</source>
         <translation>agregar recorrido o terreno a este campo</translation>
-    </message>
-    <message>
-        <source>Ctrl+I</source>
-        <translation>Ctrl+I</translation>
-    </message>
-    <message>
-        <source>lay a picture under the map</source>
-        <translation>poner una imagen bajo el mapa</translation>
     </message>
     <message>
         <source>Ctrl+S</source>
@@ -6408,6 +6535,22 @@
         <source>larger text, smaller, as at first</source>
         <translation>texto más grande, más chico, como al principio</translation>
     </message>
+    <message>
+        <source>Ctrl+I  Ctrl+Shift+I</source>
+        <translation>Ctrl+I  Ctrl+Mayús+I</translation>
+    </message>
+    <message>
+        <source>lay a picture, or a server&apos;s, under the map</source>
+        <translation>poner una imagen, o la de un servidor, bajo el mapa</translation>
+    </message>
+    <message>
+        <source>R  W</source>
+        <translation>R  W</translation>
+    </message>
+    <message>
+        <source>trace a layer or track; a band about a line</source>
+        <translation>calcar una capa o traza; franja de una línea</translation>
+    </message>
 </context>
 <context>
     <name>plugside::MainWindow</name>
@@ -6618,6 +6761,22 @@ en %2</translation>
     <message>
         <source>see the job on a sample field  F2</source>
         <translation>ver el trabajo en un campo de muestra  F2</translation>
+    </message>
+    <message>
+        <source>%1 It is not asked again before you hide it and show it again.</source>
+        <translation>%1 No se le vuelve a pedir nada hasta que usted lo oculte y lo muestre de nuevo.</translation>
+    </message>
+    <message>
+        <source>take a picture away</source>
+        <translation>retirar una imagen</translation>
+    </message>
+    <message>
+        <source>A layer to trace lines of</source>
+        <translation>Una capa de la que calcar líneas</translation>
+    </message>
+    <message>
+        <source>Layers (*.gpkg *.geojson *.json *.shp *.kml *.fgb);;All files (*)</source>
+        <translation>Capas (*.gpkg *.geojson *.json *.shp *.kml *.fgb);;Todos los archivos (*)</translation>
     </message>
 </context>
 <context>
@@ -7159,10 +7318,127 @@ con él pueden venir las capas del terreno o un plan entregado antes.</translati
     </message>
 </context>
 <context>
+    <name>plugside::PicturePlacing</name>
+    <message>
+        <source>add a pair</source>
+        <translation>agregar un par</translation>
+    </message>
+    <message>
+        <source>remove a pair</source>
+        <translation>quitar un par</translation>
+    </message>
+    <message>
+        <source>way of placing</source>
+        <translation>modo de ubicar</translation>
+    </message>
+    <message>
+        <source>move a pair</source>
+        <translation>mover un par</translation>
+    </message>
+</context>
+<context>
     <name>plugside::PictureSheet</name>
     <message>
         <source>photograph %1</source>
         <translation>fotografía %1</translation>
+    </message>
+</context>
+<context>
+    <name>plugside::PictureView</name>
+    <message>
+        <source>picture to be placed</source>
+        <translation>imagen por ubicar</translation>
+    </message>
+    <message>
+        <source>Arrow keys move the cross, Space puts a spot, plus and minus zoom, R turns the picture.</source>
+        <translation>Las flechas mueven la cruz, Espacio pone un punto, más y menos acercan y alejan, R gira la imagen.</translation>
+    </message>
+    <message>
+        <source>The picture is being opened.</source>
+        <translation>Se está abriendo la imagen.</translation>
+    </message>
+</context>
+<context>
+    <name>plugside::PlacingPanel</name>
+    <message>
+        <source>what to do next</source>
+        <translation>qué hacer ahora</translation>
+    </message>
+    <message>
+        <source>place: mark, or latitude, longitude</source>
+        <translation>lugar: marca, o latitud, longitud</translation>
+    </message>
+    <message>
+        <source>place on the map, typed</source>
+        <translation>lugar del mapa, escrito</translation>
+    </message>
+    <message>
+        <source>pairs, each with what it is off by</source>
+        <translation>pares, cada uno con lo que se desvía</translation>
+    </message>
+    <message>
+        <source>how well the pairs agree</source>
+        <translation>qué tan bien concuerdan los pares</translation>
+    </message>
+    <message>
+        <source>one scale, no slant (flat scan)</source>
+        <translation>una sola escala, sin inclinación</translation>
+    </message>
+    <message>
+        <source>For a scan or a photograph taken straight down: the picture is shifted, turned and scaled only, so that pairs check each other sooner.</source>
+        <translation>Para un escaneo o una foto tomada desde arriba: la imagen solo se desplaza, gira y escala, y así los pares se comprueban antes entre sí.</translation>
+    </message>
+    <message>
+        <source>remove (Del)</source>
+        <translation>quitar (Supr)</translation>
+    </message>
+    <message>
+        <source>done (Esc)</source>
+        <translation>listo (Esc)</translation>
+    </message>
+    <message>
+        <source>Now click the same place on the map, or a mark, or type it. By keys: Ctrl+M goes to the map.</source>
+        <translation>Ahora haga clic en el mismo lugar del mapa, o en una marca, o escríbalo. Con teclas: Ctrl+M lleva al mapa.</translation>
+    </message>
+    <message>
+        <source>Now click the same place on the picture.</source>
+        <translation>Ahora haga clic en el mismo lugar de la imagen.</translation>
+    </message>
+    <message>
+        <source>Click a place on the picture that you can find on the map too: a corner, a pole, a gate. Three pairs place the picture; more check each other. Pairs are moved by dragging, or by Ctrl with arrows.</source>
+        <translation>Haga clic en un lugar de la imagen que también encuentre en el mapa: una esquina, un poste, una puerta. Tres pares ubican la imagen; con más, se comprueban entre sí. Los pares se mueven arrastrando, o con Ctrl y flechas.</translation>
+    </message>
+    <message>
+        <source>All together: pairs agree to about %1.</source>
+        <translation>En conjunto, los pares concuerdan a unos %1.</translation>
+    </message>
+    <message>
+        <source>These pairs fit exactly and so check nothing; one more shows how well they agree.</source>
+        <translation>Estos pares ajustan exactamente y por eso no comprueban nada; uno más muestra qué tan bien concuerdan.</translation>
+    </message>
+    <message>
+        <source>Pair %1 stands out most: look at it first.</source>
+        <translation>El par %1 es el que más se aparta: revíselo primero.</translation>
+    </message>
+    <message>
+        <source>The picture would lie face down: two pairs are probably exchanged.</source>
+        <translation>La imagen quedaría boca abajo: es probable que dos pares estén intercambiados.</translation>
+    </message>
+    <message>
+        <source>pair %1</source>
+        <translation>par %1</translation>
+    </message>
+    <message>
+        <source>pair %1: off by %2</source>
+        <translation>par %1: se desvía %2</translation>
+    </message>
+    <message>
+        <source>%1, stands out most</source>
+        <translation>%1, es el que más se aparta</translation>
+    </message>
+    <message>
+        <source>Place %1</source>
+        <translation>Ubicar %1</translation>
     </message>
 </context>
 <context>
@@ -7325,6 +7601,92 @@ Fuera: %1</translation>
     <message>
         <source>go on with %1</source>
         <translation>seguir con %1</translation>
+    </message>
+</context>
+<context>
+    <name>plugside::ServerDialog</name>
+    <message>
+        <source>Imagery from a server</source>
+        <translation>Imágenes de un servidor</translation>
+    </message>
+    <message>
+        <source>Enter the address of map tiles that you may use, with {z}, {x} and {y} where level, column and row stand.</source>
+        <translation>Escriba la dirección de teselas de mapa que usted puede usar, con {z}, {x} e {y} donde van nivel, columna y fila.</translation>
+    </message>
+    <message>
+        <source>address of the tiles</source>
+        <translation>dirección de las teselas</translation>
+    </message>
+    <message>
+        <source>finest level that the server has</source>
+        <translation>nivel más fino que tiene el servidor</translation>
+    </message>
+    <message>
+        <source>finest level that it has</source>
+        <translation>nivel más fino que tiene</translation>
+    </message>
+    <message>
+        <source>what will be asked of whom</source>
+        <translation>qué se pedirá y a quién</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation>no</translation>
+    </message>
+    <message>
+        <source>yes, ask it</source>
+        <translation>sí, pedirle</translation>
+    </message>
+    <message>
+        <source>Nothing is asked of anyone yet. Without a yes this program never uses the network.</source>
+        <translation>Todavía no se le pide nada a nadie. Sin un sí, este programa nunca usa la red.</translation>
+    </message>
+    <message>
+        <source>With a yes, %1 is asked for the tiles of what you look at, whenever you look elsewhere on the map. It can then see which part of the map is looked at, when, and from which network address. Nothing of the project is sent: no mark, no note, no file. It is asked until you hide it, take it away, or open another field.</source>
+        <translation>Con un sí, se le piden a %1 las teselas de lo que usted mira, cada vez que mire otra parte del mapa. Así puede ver qué parte del mapa se mira, cuándo y desde qué dirección de red. No se envía nada del proyecto: ninguna marca, ninguna nota, ningún archivo. Se le pide hasta que usted lo oculte, lo retire o abra otro campo.</translation>
+    </message>
+    <message>
+        <source>The address begins with http: whoever carries the request can read it too.</source>
+        <translation>La dirección empieza con http: quien transporte la petición también puede leerla.</translation>
+    </message>
+</context>
+<context>
+    <name>plugside::ServerImagery</name>
+    <message>
+        <source>%1 sends on to %2. Only the address that you entered is asked; enter the other one if you trust it.</source>
+        <translation>%1 remite a %2. Solo se pide a la dirección que usted escribió; escriba la otra si le tiene confianza.</translation>
+    </message>
+    <message>
+        <source>%1 sends more than a tile holds.</source>
+        <translation>%1 envía más de lo que cabe en una tesela.</translation>
+    </message>
+    <message>
+        <source>There is no server named %1, or no network.</source>
+        <translation>No hay ningún servidor llamado %1, o no hay red.</translation>
+    </message>
+    <message>
+        <source>%1 refuses the connection.</source>
+        <translation>%1 rechaza la conexión.</translation>
+    </message>
+    <message>
+        <source>%1 does not answer in time.</source>
+        <translation>%1 no responde a tiempo.</translation>
+    </message>
+    <message>
+        <source>%1 cannot show that it is itself.</source>
+        <translation>%1 no puede demostrar que es quien dice ser.</translation>
+    </message>
+    <message>
+        <source>%1 answers with the number %2 in place of a picture.</source>
+        <translation>%1 responde con el número %2 en lugar de una imagen.</translation>
+    </message>
+    <message>
+        <source>%1 broke off: %2.</source>
+        <translation>%1 se interrumpió: %2.</translation>
+    </message>
+    <message>
+        <source>%1 sends something that is no picture of a tile.</source>
+        <translation>%1 envía algo que no es la imagen de una tesela.</translation>
     </message>
 </context>
 <context>
@@ -8302,6 +8664,84 @@ vez</translation>
     <message>
         <source>keys (F1)</source>
         <translation>teclas (F1)</translation>
+    </message>
+</context>
+<context>
+    <name>plugside::TraceTool</name>
+    <message>
+        <source>track of %1</source>
+        <translation>traza de %1</translation>
+    </message>
+    <message>
+        <source>%1 · %2</source>
+        <translation>%1 · %2</translation>
+    </message>
+    <message>
+        <source>Click the line to follow first.</source>
+        <translation>Haga clic primero en la línea que se va a calcar.</translation>
+    </message>
+    <message>
+        <source>trace</source>
+        <translation>calcar</translation>
+    </message>
+</context>
+<context>
+    <name>plugside::TraceView</name>
+    <message>
+        <source>Trace what is there</source>
+        <translation>Calcar lo que hay</translation>
+    </message>
+    <message>
+        <source>what is traced</source>
+        <translation>qué se calca</translation>
+    </message>
+    <message>
+        <source>boundary (B)</source>
+        <translation>límite (B)</translation>
+    </message>
+    <message>
+        <source>barrier (D)</source>
+        <translation>barrera (D)</translation>
+    </message>
+    <message>
+        <source>keep clear (K)</source>
+        <translation>vedar (K)</translation>
+    </message>
+    <message>
+        <source>untreated (U)</source>
+        <translation>sin tratar (U)</translation>
+    </message>
+    <message>
+        <source>other way round (I)</source>
+        <translation>por el otro lado (I)</translation>
+    </message>
+    <message>
+        <source>open a layer (O)</source>
+        <translation>abrir capa (O)</translation>
+    </message>
+    <message>
+        <source>done (Esc)</source>
+        <translation>listo (Esc)</translation>
+    </message>
+    <message>
+        <source>The layer is being read.</source>
+        <translation>Se está leyendo la capa.</translation>
+    </message>
+    <message>
+        <source>No line is there to trace: open a layer with lines or areas.</source>
+        <translation>No hay ninguna línea que calcar: abra una capa con líneas o áreas.</translation>
+    </message>
+    <message>
+        <source>Click a line: a track, or one of a layer that was opened.</source>
+        <translation>Haga clic en una línea: una traza, o una de una capa abierta.</translation>
+    </message>
+    <message>
+        <source>%1. All of it; click it once more for the piece between both places. It becomes:</source>
+        <translation>%1. Entera; haga clic otra vez en ella para tomar el tramo entre ambos lugares. Se vuelve:</translation>
+    </message>
+    <message>
+        <source>%1, between the two places. It becomes:</source>
+        <translation>%1, entre los dos lugares. Se vuelve:</translation>
     </message>
 </context>
 <context>

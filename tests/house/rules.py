@@ -12,6 +12,9 @@ FORBIDDEN_INCLUDES = {
     "geo": [QT, r"geos_c\.h|geos/.*", r"app/.*", r"tests/.*"],
     "app": [COORDINATES_AND_FILES, r"geos_c\.h|geos/.*", r"nanoflann\.hpp", r"tests/.*"],
 }
+# What can ask anyone for anything, and the one source that may.
+NETWORK = r"(QtNetwork/)?(Q(Network|Tcp|Udp|Ssl|LocalSocket|Abstract(Socket|NetworkCache)|Dns|Http|Host)\w*)|sys/socket\.h|curl/.*"
+SPEAKS_TO_SERVERS = {"app/session/server_imagery.cpp"}
 
 
 def includes(tree):
@@ -26,6 +29,8 @@ def includes(tree):
                 what = include.group(2)
                 if any(re.fullmatch(pattern, what) for pattern in FORBIDDEN_INCLUDES[layer]):
                     found.append(f"{name}, line {number}: {layer} must not include {what}.")
+                if re.fullmatch(NETWORK, what) and name not in SPEAKS_TO_SERVERS:
+                    found.append(f"{name}, line {number}: only {', '.join(SPEAKS_TO_SERVERS)} may include {what}.")
                 generated = what.endswith(".moc")
                 if include.group(1) == '"' and not generated and not tree.has(what):
                     found.append(f"{name}, line {number}: \"{what}\" is no path from the project's root.")

@@ -106,6 +106,8 @@ TEST(Imagery, tells_of_a_picture_that_it_cannot_place) {
 TEST(ImageryList, is_worked_by_keys) {
     OpenMeadow open;
     ImageryList list(open.imagery);
+    QObject::connect(&list, &ImageryList::take_away_wanted,
+                     [&](const std::filesystem::path& file) { open.imagery.put(file, std::nullopt); });
     list.show();
     ASSERT_EQ(list.list().count(), 1);
     EXPECT_TRUE(list.list().item(0)->text().contains(QStringLiteral("imagery.tif")));

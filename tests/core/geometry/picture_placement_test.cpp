@@ -47,7 +47,7 @@ double furthest_m(const PicturePlacement& a, const PicturePlacement& b) {
 }
 
 TEST(PicturePlacement, of_pairs_without_error_is_the_placement_they_were_made_with) {
-    rc::check("known placements come back", [] {
+    EXPECT_TRUE(rc::check("known placements come back", [] {
         Random random(*rc::gen::arbitrary<std::uint64_t>());
         const auto count = *rc::gen::inRange<std::size_t>(2, 12);
         const bool similarity = count == 2 || random.chance(0.3);
@@ -61,11 +61,11 @@ TEST(PicturePlacement, of_pairs_without_error_is_the_placement_they_were_made_wi
         RC_ASSERT(fit->placement.mirrored() == false);
         const auto back = fit->placement.to_pixel(fit->placement.to_ground({123.25, 456.75}));
         RC_ASSERT(back.has_value() && std::abs(back->column - 123.25) < 1e-5 && std::abs(back->row - 456.75) < 1e-5);
-    });
+    }));
 }
 
 TEST(PicturePlacement, moves_with_its_ground_and_does_not_hear_of_the_pairs_order) {
-    rc::check("shift and order", [] {
+    EXPECT_TRUE(rc::check("shift and order", [] {
         Random random(*rc::gen::arbitrary<std::uint64_t>());
         const auto count = *rc::gen::inRange<std::size_t>(3, 10);
         auto pairs = drawn_pairs(random, drawn_placement(random, false), count, 0.3);
@@ -81,11 +81,11 @@ TEST(PicturePlacement, moves_with_its_ground_and_does_not_hear_of_the_pairs_orde
         RC_ASSERT(furthest_m(moved->placement, expected) < 1e-6);
         for (std::size_t i = 0; i < count; ++i)
             RC_ASSERT(std::abs(moved->residuals_m[count - 1 - i] - fit->residuals_m[i]) < 1e-6);
-    });
+    }));
 }
 
 TEST(PicturePlacement, leaves_residuals_that_no_small_change_makes_smaller) {
-    rc::check("least squares", [] {
+    EXPECT_TRUE(rc::check("least squares", [] {
         Random random(*rc::gen::arbitrary<std::uint64_t>());
         const auto pairs = drawn_pairs(random, drawn_placement(random, false), 7, 0.5);
         const auto fit = fit_placement(pairs);
@@ -110,7 +110,7 @@ TEST(PicturePlacement, leaves_residuals_that_no_small_change_makes_smaller) {
             other.per_row.east_m += by * 1e-3;
             RC_ASSERT(squares(other) >= least);
         }
-    });
+    }));
 }
 
 TEST(PicturePlacement, tells_a_standard_error_near_the_error_that_was_made) {

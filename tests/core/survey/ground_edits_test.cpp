@@ -142,7 +142,7 @@ TEST(GroundEdits, the_hand_takes_the_nearest_corner_then_edge_then_the_smallest_
 }
 
 TEST(GroundEdits, any_row_of_acts_gives_a_ground_whose_shapes_can_all_be_taken_hold_of) {
-    rc::check([] {
+    EXPECT_TRUE(rc::check([] {
         Ground ground;
         const auto place = [] { return LocalPoint{1.0 * *rc::gen::inRange(0, 40), 1.0 * *rc::gen::inRange(0, 40)}; };
         const auto corners = [&] {
@@ -189,7 +189,7 @@ TEST(GroundEdits, any_row_of_acts_gives_a_ground_whose_shapes_can_all_be_taken_h
                                                                        : is_area(one.kind) ? 3U
                                                                                            : 2U));
         }
-    });
+    }));
 }
 
 }  // namespace

@@ -6,6 +6,7 @@
 #include "geo/store/project_store.h"
 #include "tests/geo/example_field.h"
 #include "tests/geo/store/form_1.h"
+#include "tests/geo/store/form_2.h"
 #include "tests/geo/temporary_folder.h"
 
 namespace plugside {
@@ -62,6 +63,21 @@ TEST(Migrations, AFileOfTheFirstFormComesForwardWithACopyKeptBeside) {
     EXPECT_EQ(folder.entries(), 2U);
 }
 
+TEST(Migrations, APicturePlacedInTheSecondFormHasNoPairsYetAndStaysPlaced) {
+    const TemporaryFolder folder;
+    run_on(folder / "hay.plugside", project_of_form_2);
+    const auto opened = ProjectStore::open(folder / "hay.plugside");
+    ASSERT_TRUE(opened) << sentence(opened.error());
+    const Project& project = *opened->project();
+    ASSERT_EQ(project.pictures.size(), 1U);
+    ImageryAnswers placed;
+    placed.placement = PicturePlacement{{10.0, 20.0}, {0.5, 0.0}, {0.0, -0.5}};
+    EXPECT_EQ(project.pictures.front(), (ProjectPicture{folder / "plat.jpg", true, placed}));
+    EXPECT_EQ(project.imagery_tone, 0.25);
+    EXPECT_EQ(project.units, LengthUnits::metres);
+    EXPECT_EQ(project.field->survey.walks.front().bearings_from, North::magnetic_north);
+}
+
 TEST(Migrations, TheCopyThatIsKeptIsAWholeProjectOfItsForm) {
     const TemporaryFolder folder;
     run_on(folder / "hay.plugside", project_of_form_1);
@@ -99,9 +115,9 @@ TEST(Migrations, ANewerFormIsRefusedByASentenceAndLeftAlone) {
     Project project;
     project.field = std::make_shared<const FieldSurvey>(answered_field());
     { ASSERT_TRUE(ProjectStore::make(file, std::make_shared<const Project>(project))); }
-    run_on(file, "PRAGMA user_version = 3; CREATE TABLE what_is_to_come (number INTEGER PRIMARY KEY) STRICT");
+    run_on(file, "PRAGMA user_version = 4; CREATE TABLE what_is_to_come (number INTEGER PRIMARY KEY) STRICT");
     const std::string before = content_of(file);
-    EXPECT_NE(why(file).find("hay.plugside: found a project of form 3, which a later version wrote, expected form 2"),
+    EXPECT_NE(why(file).find("hay.plugside: found a project of form 4, which a later version wrote, expected form 3"),
               std::string::npos)
         << why(file);
     EXPECT_EQ(content_of(file), before);
@@ -117,6 +133,15 @@ TEST(Migrations, AFileThatWasBroughtForwardHasTheTablesOfANewOne) {
     EXPECT_TRUE(judge(*database, newest_project_form));
     EXPECT_EQ(database->whole("PRAGMA user_version").value(), newest_project_form);
     EXPECT_EQ(database->whole("SELECT count(*) FROM pragma_foreign_key_check").value(), 0);
+}
+
+TEST(Migrations, PairsOfWhichOneSideIsMissingAreRefusedByTableAndRow) {
+    const TemporaryFolder folder;
+    const auto file = folder / "hay.plugside";
+    run_on(file, project_of_form_2);
+    { ASSERT_TRUE(ProjectStore::open(file)); }
+    run_on(file, "UPDATE pictures SET pair_spots = x'01000000000000000000F03F0000000000000040'");
+    EXPECT_NE(why(file).find("table pictures, row 0"), std::string::npos) << why(file);
 }
 
 }  // namespace

@@ -227,7 +227,9 @@ inline ProjectPicture any_picture(const std::filesystem::path& folder) {
             {maybe(any_text), maybe([] {
                  return PicturePlacement{any_place(), {any_metres(), any_metres()}, {any_metres(), any_metres()}};
              }),
-             maybe(any_text)}};
+             maybe(any_text),
+             some(4, [] { return PlacementPair{{any_metres(), any_metres()}, any_place()}; }),
+             any_word(PlacementKind::affine)}};
 }
 
 inline Project any_project(const std::filesystem::path& folder) {
