@@ -26,7 +26,7 @@ void draw_pair_mark(QPainter& painter, const PairMark& mark, const MapStyle& sty
     }
     if (mark.number == 0) return;
     QFont font = painter.font();
-    font.setPixelSize(style.text_px + 1);
+    font.setPixelSize(style.text(1));
     font.setBold(true);
     painter.setFont(font);
     const QString words = QString::number(mark.number);

@@ -5934,12 +5934,12 @@
         <translation>ancho de la franja vedada a lo largo de esta línea</translation>
     </message>
     <message>
-        <source>keep clear (W)</source>
-        <translation>vedar franja (W)</translation>
-    </message>
-    <message>
         <source>Keeps a band of that width about the line clear, as of a ditch or a buried pipe.</source>
         <translation>Veda una franja de ese ancho a lo largo de la línea, como la de una zanja o un tubo enterrado.</translation>
+    </message>
+    <message>
+        <source>keep clear (L)</source>
+        <translation>vedar franja (L)</translation>
     </message>
 </context>
 <context>
@@ -6544,12 +6544,12 @@
         <translation>poner una imagen, o la de un servidor, bajo el mapa</translation>
     </message>
     <message>
-        <source>R  W</source>
-        <translation>R  W</translation>
-    </message>
-    <message>
         <source>trace a layer or track; a band about a line</source>
         <translation>calcar una capa o traza; franja de una línea</translation>
+    </message>
+    <message>
+        <source>R  L</source>
+        <translation>R  L</translation>
     </message>
 </context>
 <context>
