@@ -81,11 +81,11 @@ void name_cut_off(Plan& plan, const Standing& standing, const VisitingOptions& o
         named = Words::tell("{1} and {2} more", {named, std::to_string(ranks.size() - most_named)});
     plan.notices.push_back(
         ranks.size() == 1
-            ? Words::tell("No way on foot leads to set {1}: a barrier, a building or an edge of the field lies "
-                          "between, without a gate. Draw a gate where one gets across.",
+            ? Words::tell("No gate is drawn on the way to set {1}: a barrier, a building or an edge of the field lies "
+                          "between. Draw a gate where one gets across, and the walking order goes through it.",
                           {named})
-            : Words::tell("No way on foot leads to sets {1}: a barrier, a building or an edge of the field lies "
-                          "between, without a gate. Draw a gate where one gets across.",
+            : Words::tell("No gate is drawn on the way to sets {1}: a barrier, a building or an edge of the field "
+                          "lies between. Draw a gate where one gets across, and the walking order goes through it.",
                           {named}));
 }
 

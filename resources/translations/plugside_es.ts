@@ -4847,14 +4847,6 @@
         <translation>{1} de la traza fueron más rápidos que a pie: se toman como no revisados.</translation>
     </message>
     <message>
-        <source>No way on foot leads to set {1}: a barrier, a building or an edge of the field lies between, without a gate. Draw a gate where one gets across.</source>
-        <translation>Ningún camino a pie lleva al punto {1}: entre medio hay una barrera, un edificio o un borde del terreno, sin puerta. Dibuje una puerta por donde se pueda pasar.</translation>
-    </message>
-    <message>
-        <source>No way on foot leads to sets {1}: a barrier, a building or an edge of the field lies between, without a gate. Draw a gate where one gets across.</source>
-        <translation>Ningún camino a pie lleva a los puntos {1}: entre medio hay una barrera, un edificio o un borde del terreno, sin puerta. Dibuje una puerta por donde se pueda pasar.</translation>
-    </message>
-    <message>
         <source>An address of tiles begins with https:// or http://.</source>
         <translation>Una dirección de teselas empieza con https:// o http://.</translation>
     </message>
@@ -4893,6 +4885,14 @@
     <message>
         <source>as many places as spots</source>
         <translation>tantos lugares como puntos de la imagen</translation>
+    </message>
+    <message>
+        <source>No gate is drawn on the way to set {1}: a barrier, a building or an edge of the field lies between. Draw a gate where one gets across, and the walking order goes through it.</source>
+        <translation>No hay puerta dibujada en el camino al punto {1}: entre medio hay una barrera, un edificio o un borde del terreno. Dibuje una puerta por donde se pueda pasar, y el orden del recorrido irá por ella.</translation>
+    </message>
+    <message>
+        <source>No gate is drawn on the way to sets {1}: a barrier, a building or an edge of the field lies between. Draw a gate where one gets across, and the walking order goes through it.</source>
+        <translation>No hay puerta dibujada en el camino a los puntos {1}: entre medio hay una barrera, un edificio o un borde del terreno. Dibuje una puerta por donde se pueda pasar, y el orden del recorrido irá por ella.</translation>
     </message>
 </context>
 <context>

@@ -58,7 +58,7 @@ TEST(Visits, go_through_the_gate_of_a_ditch_as_few_times_as_can_be) {
     int changes = 0;
     for (auto it = std::next(west.begin()); it != west.end(); ++it) changes += it->second == std::prev(it)->second ? 0 : 1;
     EXPECT_EQ(changes, 1);
-    for (const std::string& notice : plan.notices) EXPECT_EQ(notice.find("No way on foot"), std::string::npos) << notice;
+    for (const std::string& notice : plan.notices) EXPECT_EQ(notice.find("No gate is drawn"), std::string::npos) << notice;
 }
 
 TEST(Visits, sets_that_no_way_leads_to_are_named_and_still_have_their_place_in_the_order) {
@@ -86,7 +86,7 @@ TEST(Visits, sets_that_no_way_leads_to_are_named_and_still_have_their_place_in_t
     EXPECT_EQ(visits.size(), plan.sets.size());
     EXPECT_EQ(*visits.rbegin(), static_cast<int>(plan.sets.size()));
     const bool named = std::any_of(plan.notices.begin(), plan.notices.end(), [&](const std::string& notice) {
-        return notice.find("No way on foot leads to set") == 0 && notice.find(" " + expected + ":") != std::string::npos;
+        return notice.find("No gate is drawn on the way to set") == 0 && notice.find(" " + expected + ":") != std::string::npos;
     });
     EXPECT_TRUE(named) << expected;
 }
@@ -103,7 +103,7 @@ TEST(Visits, a_walk_that_began_outside_the_boundary_cuts_nothing_off) {
     survey.ground.boundary.parts = {{{{{low, low}, {high, low}, {high, high}, {low, high}}}, {}}};
     survey.walks.at(0).segments = {{TrackPoint{{low - 30.0, low}, std::nullopt}, TrackPoint{{low, low}, std::nullopt}}};
     const Plan plan = *make_plan(survey);
-    for (const std::string& notice : plan.notices) EXPECT_EQ(notice.find("No way on foot"), std::string::npos) << notice;
+    for (const std::string& notice : plan.notices) EXPECT_EQ(notice.find("No gate is drawn"), std::string::npos) << notice;
 }
 
 }  // namespace
