@@ -11,7 +11,7 @@
 //              field).
 // Errors:      a latitude outside -90..90, a longitude outside -180..180 or a number that is not finite asserts; readers
 //              refuse them before. At the poles themselves PROJ has no frame: the centre is held within 89.9 degrees.
-// Threads:     a frame may be copied and used from several threads, each copy from one at a time.
+// Threads:     any number at once: a field is shared by the window and the work beside it.
 #pragma once
 
 #include <memory>

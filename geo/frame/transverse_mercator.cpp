@@ -5,6 +5,7 @@
 #include <array>
 #include <charconv>
 #include <cmath>
+#include <mutex>
 #include <stdexcept>
 #include <string>
 
@@ -23,6 +24,7 @@ std::string parameter(const char* name, double value) {
 struct TransverseMercator::Library {
     PJ_CONTEXT* context = nullptr;
     PJ* projection = nullptr;
+    mutable std::mutex one_at_a_time;  // PROJ keeps its last error, and what it derives from the projection, in it
 
     explicit Library(const TransverseMercatorParameters& p) : context(proj_context_create()) {
         proj_context_set_enable_network(context, 0);
@@ -47,6 +49,7 @@ struct TransverseMercator::Library {
 
     // Radians in and out on the geographic side, as PROJ's plain operations have it.
     [[nodiscard]] std::optional<PJ_XY> transform(PJ_DIRECTION direction, double first, double second) const {
+        const std::scoped_lock lock(one_at_a_time);
         proj_errno_reset(projection);
         const PJ_COORD result = proj_trans(projection, direction, proj_coord(first, second, 0.0, 0.0));
         if (!std::isfinite(result.xy.x) || !std::isfinite(result.xy.y)) return std::nullopt;
@@ -81,6 +84,7 @@ std::optional<GeographicPoint> TransverseMercator::inverse(LocalPoint place) con
 
 std::optional<double> TransverseMercator::convergence_degrees(GeographicPoint place) const {
     const double longitude = unwrapped_longitude(place.longitude_degrees, parameters_.origin_longitude_degrees);
+    const std::scoped_lock lock(library_->one_at_a_time);
     proj_errno_reset(library_->projection);
     const PJ_FACTORS factors =
         proj_factors(library_->projection, proj_coord(proj_torad(longitude), proj_torad(place.latitude_degrees), 0.0, 0.0));

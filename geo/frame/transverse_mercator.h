@@ -7,7 +7,7 @@
 //           [memory].
 // Errors:   no answer (nothing) where the projection has none; a library that cannot make the projection at all is a bug of
 //           the installation and throws std::runtime_error at construction.
-// Threads:  one at a time an object; copies are independent (each has a PROJ context of its own).
+// Threads:  any number at once; copies are independent (each has a PROJ context of its own) and wait for nobody.
 #pragma once
 
 #include <memory>

@@ -62,8 +62,27 @@ public:
         const auto made = made_.find(number % count);
         return made != made_.end() ? made->second : made_.emplace(number % count, make(number % count)).first->second;
     }
+    // The sample project, with a later walk, a table and a plan handed out before to be added.
+    const ActField& sample() {
+        if (sample_.files.empty()) {
+            const std::filesystem::path meadow = PLUGSIDE_SOURCE_DIR "/sample-projects/creek-meadow";
+            sample_.files = {meadow / "walk.gpx", meadow / "ground.gpkg"};
+            read(sample_);
+            KeyedChoice random(43);
+            folders_.push_back(std::make_unique<TemporaryFolder>());
+            add_more(sample_, sample_.field.survey, sample_.field.frame, *folders_.back(), random);
+            sample_.more.push_back(handed_out_before(sample_.field, *folders_.back()));
+        }
+        return sample_;
+    }
 
 private:
+    static void read(ActField& made) {
+        auto field = read_as_told(made.files, made.told);
+        EXPECT_TRUE(field) << (field ? "" : sentence(field.error()));
+        if (field) made.field = std::move(*field);
+    }
+
     ActField make(std::uint64_t number) {
         KeyedChoice random(mixed(41, number));
         const auto kinds = all_field_kinds();
@@ -87,9 +106,7 @@ private:
         (random.chance(0.5) ? made.files : made.more).push_back(ground);
         if (random.chance(0.4)) made.told.north["walk.gpx"] = North::magnetic_north;
         add_more(made, survey, frame, folder, random);
-        auto read = read_as_told(made.files, made.told);
-        EXPECT_TRUE(read) << (read ? "" : sentence(read.error()));
-        if (read) made.field = std::move(*read);
+        read(made);
         made.more.push_back(handed_out_before(made.field, folder));
         return made;
     }
@@ -139,6 +156,7 @@ private:
 
     std::vector<std::unique_ptr<TemporaryFolder>> folders_;
     std::map<std::uint64_t, ActField> made_;
+    ActField sample_;
 };
 
 }  // namespace plugside::testing_support

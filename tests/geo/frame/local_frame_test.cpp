@@ -3,9 +3,11 @@
 #include <geodesic.h>
 #include <gtest/gtest.h>
 
+#include <atomic>
 #include <cmath>
 #include <random>
 #include <sstream>
+#include <thread>
 
 #include "tests/geo/temporary_folder.h"
 
@@ -170,6 +172,30 @@ TEST(LocalFrame, is_a_value_that_copies_and_moves) {
     EXPECT_EQ(moved.centre(), (GeographicPoint{0.0, 0.0}));
     moved = copy;
     EXPECT_EQ(moved.to_local({-120.5, 38.001}), copy.to_local({-120.5, 38.001}));
+}
+
+// The window shows places of a field while work beside it writes or reads on the same one.
+TEST(LocalFrame, gives_several_threads_at_once_what_it_gives_one) {
+    const LocalFrame expected = LocalFrame::centred_on({-120.5, 38.0});
+    const auto place = [](int thread, int step) { return LocalPoint{10.0 * step, 500.0 * thread - 7.0 * step}; };
+    for (int round = 0; round < 20; ++round) {
+        const LocalFrame shared = LocalFrame::centred_on({-120.5, 38.0});
+        std::atomic<int> wrong = 0;
+        {
+            std::vector<std::jthread> threads;
+            for (int thread = 0; thread < 4; ++thread)
+                threads.emplace_back([&, thread, own = expected] {
+                    for (int step = 0; step < 200; ++step) {
+                        const LocalPoint at = place(thread, step);
+                        const bool same = shared.convergence_degrees(at) == own.convergence_degrees(at) &&
+                                          shared.to_geographic(at) == own.to_geographic(at) &&
+                                          shared.to_local(own.to_geographic(at)) == own.to_local(own.to_geographic(at));
+                        if (!same) ++wrong;
+                    }
+                });
+        }
+        EXPECT_EQ(wrong, 0);
+    }
 }
 
 }  // namespace
