@@ -38,8 +38,9 @@ SystemSurroundings surroundings_of(const Survey& survey, const WorkOrder& work, 
             if (building || well || area.kind == KeepClearKind::play_area)
                 take_likelier(around, a, reach.why_within(near_the_system, area.area));
             if (building && label.building_distance && may_be_lived_in(work.conditions, area.name, now))
-                take_least(around.nearest_building, reach.nearest(area.area));
-            if (well && label.water_distance) take_least(around.nearest_water, reach.nearest(area.area));
+                take_least(around.nearest_building, reach.nearest(area.area, label.building_distance));
+            if (well && label.water_distance)
+                take_least(around.nearest_water, reach.nearest(area.area, label.water_distance));
         }
     }
     return around;

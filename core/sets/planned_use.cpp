@@ -55,8 +55,9 @@ PlannedUse planned_use(const Survey& survey, const WorkOrder& work, const Plan& 
         for (const SystemReach& reach : reaches_of(survey, plan, number))
             for (const KeepClearArea& area : survey.ground.keep_clear) {
                 if (area.kind == KeepClearKind::building && may_be_lived_in(work.conditions, area.name, now))
-                    take_least(use.nearest_building, reach.nearest(area.area));
-                if (area.kind == KeepClearKind::well) take_least(use.nearest_water, reach.nearest(area.area));
+                    take_least(use.nearest_building, reach.nearest(area.area, use.nearest_building));
+                if (area.kind == KeepClearKind::well)
+                    take_least(use.nearest_water, reach.nearest(area.area, use.nearest_water));
             }
     }
     return use;

@@ -21,7 +21,7 @@ using Ternary = std::optional<bool>;
 }
 [[nodiscard]] inline Ternary either(Ternary a, Ternary b) { return negated(both(negated(a), negated(b))); }
 
-// Things of the map about a system, worked out once for all of its sets. Index: into Ground::keep_clear.
+// Things of the map about a system, worked out once for all of its sets; distances only where below those of the label. Index: into Ground::keep_clear.
 struct SystemSurroundings {
     std::map<std::size_t, ReachReason> within_100_ft;
     std::optional<Metres> nearest_building;

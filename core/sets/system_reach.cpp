@@ -25,6 +25,8 @@ double segment_distance_m(LocalPoint a, LocalPoint b, LocalPoint c, LocalPoint d
 LocalPoint at(const Piece& piece, double t) { return piece.from + t * (piece.to - piece.from); }
 double half_at(const Piece& piece, double t) { return piece.from_half_m + t * (piece.to_half_m - piece.from_half_m); }
 
+double sd_at(const Piece& piece, double t) { return piece.from_sd_m + t * (piece.to_sd_m - piece.from_sd_m); }
+
 template <typename Use>
 void for_edges(const Polygon& area, Use use) {
     const auto of_ring = [&](const Ring& ring) {
@@ -40,7 +42,7 @@ template <typename Function>
 double valley_of(Function value) {
     double low = 0.0;
     double high = 1.0;
-    for (int i = 0; i < 60; ++i) {
+    for (int i = 0; i < 48; ++i) {  // to a hundred-millionth of the piece
         const double third = (high - low) / 3.0;
         if (value(low + third) <= value(high - third)) {
             high -= third;
@@ -76,11 +78,16 @@ struct Span {
 // The part of the piece along which the edge is within reach.
 std::optional<Span> span_within(const Piece& piece, LocalPoint a, LocalPoint b, double reach_m) {
     const ToEdge to_edge{piece, a, b};
-    if (least_to_edge(piece, a, b, reach_m) > reach_m) return std::nullopt;
-    const double valley = valley_of(to_edge);
+    const double bound = segment_distance_m(piece.from, piece.to, a, b) - std::max(piece.from_half_m, piece.to_half_m);
+    if (bound > reach_m) return std::nullopt;
+    const bool from_in = to_edge(0.0) <= reach_m;
+    const bool to_in = to_edge(1.0) <= reach_m;
+    if (from_in && to_in) return Span{0.0, 1.0};
+    const double inside = from_in ? 0.0 : to_in ? 1.0 : valley_of(to_edge);
+    if (to_edge(inside) > reach_m) return std::nullopt;
     const auto end = [&](double far) {
         if (to_edge(far) <= reach_m) return far;
-        double in = valley;
+        double in = inside;
         for (int i = 0; i < 50; ++i) (to_edge(0.5 * (in + far)) <= reach_m ? in : far) = 0.5 * (in + far);
         return in;
     };
@@ -116,7 +123,7 @@ std::vector<Span> spans_within(const Piece& piece, const Polygon& area, double r
 
 // Standard deviations by which the place would have to be off to lie beyond reach: the less, the likelier it is within.
 double deviations_short(const Piece& piece, double t, double distance_m, double reach_m) {
-    return (distance_m - reach_m) / std::max(piece.from_sd_m + t * (piece.to_sd_m - piece.from_sd_m), 1e-9);
+    return (distance_m - reach_m) / std::max(sd_at(piece, t), 1e-9);
 }
 
 LocalPoint nearest_on(LocalPoint place, LocalPoint a, LocalPoint b) {
@@ -141,7 +148,15 @@ void take_nearest(const Piece& piece, Span within, const Polygon& area, double r
         reason.to = to;
         reason.apart = Metres::of(distance_m);
     };
+    const Piece part{at(piece, within.from), at(piece, within.to), 0.0, 0.0, 0.0, 0.0};
+    const double widest = std::max(half_at(piece, within.from), half_at(piece, within.to));
+    const double least_sd = std::max(std::min(sd_at(piece, within.from), sd_at(piece, within.to)), 1e-9);
+    const double most_sd = std::max(sd_at(piece, within.from), sd_at(piece, within.to));
     for_edges(area, [&](LocalPoint a, LocalPoint b) {
+        // what this edge could bring at best
+        const double apart = segment_distance_m(part.from, part.to, a, b);
+        const double likeliest_bound = (apart - reach_m) / (apart < reach_m ? least_sd : most_sd);
+        if (apart - widest >= so_far.margin_m && likeliest_bound >= so_far.deviations) return;
         const auto in_span = [&](double share) { return within.from + share * (within.to - within.from); };
         const auto to_edge = [&](double t) { return distance_to_segment_m(at(piece, t), a, b); };
         const double likeliest = in_span(valley_of(
@@ -212,20 +227,22 @@ void SystemReach::add(LocalPoint from, LocalPoint to, double from_sd_m, double t
     }
 }
 
-bool SystemReach::apart_from(double reach_m, const Polygon& area) const {
+// No more than the true distance of area and corridors: between their boxes.
+double SystemReach::box_distance_m(const Polygon& area) const {
     LocalPoint low{infinite, infinite};
     LocalPoint high{-infinite, -infinite};
     for (const LocalPoint vertex : area.outer.vertices) {
         low = {std::min(low.east_m, vertex.east_m), std::min(low.north_m, vertex.north_m)};
         high = {std::max(high.east_m, vertex.east_m), std::max(high.north_m, vertex.north_m)};
     }
-    return low.east_m - reach_m > high_.east_m || low.north_m - reach_m > high_.north_m ||
-           high.east_m + reach_m < low_.east_m || high.north_m + reach_m < low_.north_m;
+    const double east = std::max({low.east_m - high_.east_m, low_.east_m - high.east_m, 0.0});
+    const double north = std::max({low.north_m - high_.north_m, low_.north_m - high.north_m, 0.0});
+    return std::hypot(east, north);
 }
 
 bool SystemReach::may_come_within(Metres reach, const Polygon& area) const {
     const double reach_m = reach.value();
-    if (apart_from(reach_m, area)) return false;
+    if (box_distance_m(area) > reach_m) return false;
     return std::any_of(pieces_.begin(), pieces_.end(), [&](const Piece& piece) {
         if (contains(area, piece.from)) return true;
         bool within = false;
@@ -236,7 +253,7 @@ bool SystemReach::may_come_within(Metres reach, const Polygon& area) const {
 }
 
 std::optional<ReachReason> SystemReach::why_within(Metres reach, const Polygon& area) const {
-    if (apart_from(reach.value(), area)) return std::nullopt;
+    if (box_distance_m(area) > reach.value()) return std::nullopt;
     ReachReason reason;
     Nearest so_far;
     for (const Piece& piece : pieces_)
@@ -250,18 +267,23 @@ std::optional<ReachReason> SystemReach::why_within(Metres reach, const Polygon& 
     return reason;
 }
 
-std::optional<Metres> SystemReach::nearest(const Polygon& area) const {
-    double least = infinite;
+std::optional<Metres> SystemReach::nearest(const Polygon& area, std::optional<Metres> below) const {
+    double least = below ? below->value() : infinite;
+    if (box_distance_m(area) >= least) return std::nullopt;
+    bool found = false;
     for (const Piece& piece : pieces_) {
         if (contains(area, piece.from)) return Metres::of(0.0);
         for_edges(area, [&](LocalPoint a, LocalPoint b) {
             if (segment_distance_m(piece.from, piece.to, a, b) - std::max(piece.from_half_m, piece.to_half_m) >= least)
                 return;
             const ToEdge to_edge{piece, a, b};
-            least = std::min(least, to_edge(valley_of(to_edge)));
+            const double here = to_edge(valley_of(to_edge));
+            if (here >= least) return;
+            least = here;
+            found = true;
         });
     }
-    if (least == infinite) return std::nullopt;
+    if (!found) return std::nullopt;
     return Metres::of(std::max(least, 0.0));
 }
 

@@ -51,8 +51,9 @@ public:
     [[nodiscard]] bool may_come_within(Metres reach, const Polygon& area) const;
     // The same with its reason; nothing where it does not.
     [[nodiscard]] std::optional<ReachReason> why_within(Metres reach, const Polygon& area) const;
-    // The least distance that has a chance of 1 in 20: 0 where the system may lie under the area; nothing where either is empty.
-    [[nodiscard]] std::optional<Metres> nearest(const Polygon& area) const;
+    // The least distance that has a chance of 1 in 20: 0 where the system may lie under the area; nothing where either is empty, or where it is
+    // not below `below`, which is the quicker the less it is.
+    [[nodiscard]] std::optional<Metres> nearest(const Polygon& area, std::optional<Metres> below = {}) const;
 
     // A straight piece of a run or lateral: standard deviation off it, and half width of the corridor that counts, at both ends.
     struct Piece {
@@ -68,7 +69,7 @@ private:
     SystemReach(std::size_t system, Probability there);
     void add(LocalPoint from, LocalPoint to, double from_sd_m, double to_sd_m);
     void add_mound(const Survey& survey, const Plan& plan, std::size_t mound);
-    [[nodiscard]] bool apart_from(double reach_m, const Polygon& area) const;
+    [[nodiscard]] double box_distance_m(const Polygon& area) const;
     std::size_t system_ = 0;
     Probability there_;
     double deviations_ = 0.0;  // that count to a side
