@@ -1,4 +1,4 @@
-// One QApplication for all window tests of the executable, with settings of its own in a temporary folder.
+// One QApplication for all window tests of the executable, its thread watched, with settings of its own in a temporary folder.
 #pragma once
 
 #include <gtest/gtest.h>
@@ -8,11 +8,13 @@
 #include <QTemporaryDir>
 #include <QTest>
 
+#include "tests/app/watchdog.h"
+
 namespace plugside {
 
-inline QApplication& application() {
+inline WatchedApplication& application() {
     static QTemporaryDir* settings = nullptr;
-    static QApplication* program = [] {
+    static WatchedApplication* program = [] {
         settings = new QTemporaryDir;
         // projects that nobody named are put there too
         qputenv("XDG_DATA_HOME", QFile::encodeName(settings->path()));
@@ -21,7 +23,7 @@ inline QApplication& application() {
         static int words = 1;
         static char name[] = "app_tests";
         static char* list[] = {name, nullptr};
-        auto* made = new QApplication(words, list);
+        auto* made = new WatchedApplication(words, list);
         QApplication::setOrganizationName(QStringLiteral("Plugside tests"));
         QApplication::setApplicationName(QStringLiteral("Plugside tests"));
         return made;
