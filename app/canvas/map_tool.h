@@ -26,6 +26,8 @@ public:
     virtual bool key(const QKeyEvent& event, const ViewTransform& view) = 0;
     // Whether a drag of it makes the plan on the map an old one.
     [[nodiscard]] virtual bool changes_plan() const { return true; }
+    // Whether it paints what the plan may become: the plan on the map stands back then.
+    [[nodiscard]] virtual bool shows_another_plan() const { return false; }
     virtual void paint(QPainter& painter, const MapStyle& style, const ViewTransform& view) const = 0;
 };
 

@@ -133,7 +133,8 @@ MapShow MapView::show_for_step() const {
     show.covered = furniture_places(view_, choices_.style());
     for (const QWidget* child : findChildren<QWidget*>(QString(), Qt::FindDirectChildrenOnly))
         if (child->isVisible()) show.covered.emplace_back(child->geometry());
-    show.plan_opacity = tool_holds_ && tool_->changes_plan() ? 0.25 : session_.plan_is_current() ? 1.0 : 0.55;
+    const bool in_hand = tool_ != nullptr && ((tool_holds_ && tool_->changes_plan()) || tool_->shows_another_plan());
+    show.plan_opacity = in_hand ? 0.25 : session_.plan_is_current() ? 1.0 : 0.55;
     return show;
 }
 

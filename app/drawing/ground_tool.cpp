@@ -5,6 +5,7 @@
 #include <utility>
 
 #include "app/canvas/map_layers.h"
+#include "app/drawing/nearby_layer.h"
 #include "core/survey/walk_outline.h"
 
 namespace plugside {
@@ -49,8 +50,10 @@ QString shape_words(GroundKind kind) {
 
 GroundTool::GroundTool(FieldSession& session, Choices& choices, QObject* parent)
     : QObject(parent), session_(session), choices_(choices) {
+    connect(&preview_, &NearbyPreview::arrived, this, &GroundTool::changed);
     connect(&session_, &FieldSession::field_replaced, this, [this] {
         pen_.put_down();
+        preview_.forget();
         pick(std::nullopt);
     });
     connect(&session_, &FieldSession::survey_edited, this, [this] {
@@ -92,15 +95,37 @@ bool GroundTool::commit(EditedGround edited, const QString& words) {
     return true;
 }
 
+// What the systems about the line would be if it ended at the tip.
+void GroundTool::look_at_stroke() {
+    const auto stroke = pen_.stroke();
+    if (stroke != Stroke::barrier && stroke != Stroke::crossing) return;
+    GroundPen ended = pen_;
+    ended.press();
+    const std::vector<LocalPoint> line = ended.corners();
+    auto edited = ended.finish(ground());
+    if (edited)
+        preview_.look(session_.field(), session_.plan(), {{}, std::move(*edited), {}}, line);
+    else
+        preview_.forget();
+}
+
+void GroundTool::look_at_dragged(LocalPoint from, LocalPoint to) {
+    const GroundKind kind = corner_->shape.kind;
+    if (kind == GroundKind::boundary || kind == GroundKind::barrier || kind == GroundKind::crossing)
+        preview_.look(session_.field(), session_.plan(), {{}, *dragged_, {}}, {from, to});
+}
+
 void GroundTool::take(Stroke stroke) {
     if (!session_.field()) return;
     pen_.take(stroke);
+    preview_.forget();
     joining_ = false;
     pick(std::nullopt);
 }
 
 void GroundTool::put_down() {
     pen_.put_down();
+    preview_.forget();
     joining_ = false;
     Q_EMIT changed();
 }
@@ -112,6 +137,7 @@ void GroundTool::finish() {
     auto edited = pen_.finish(ground());
     const QString words = stroke == Stroke::hole ? tr("cut a hole") : stroke == Stroke::split ? tr("split") : tr("draw");
     if (!commit(std::move(edited), words)) return;
+    preview_.forget();
     if (stroke != Stroke::hole && stroke != Stroke::split && shapes_of(ground()).size() == before + 1) {
         const auto kind = static_cast<GroundKind>(static_cast<int>(stroke));
         std::size_t last = 0;
@@ -124,6 +150,7 @@ void GroundTool::finish() {
 
 void GroundTool::take_corner_back() {
     pen_.take_corner_back();
+    look_at_stroke();
     Q_EMIT changed();
 }
 
@@ -186,6 +213,7 @@ bool GroundTool::enter_leg(const QString& text) {
 }
 
 bool GroundTool::grabs(QPointF pixel, const ViewTransform& view) {
+    pressed_pixel_ = pixel;
     if (pen_.stroke() || !picked_ || joining_) return false;
     const LocalPoint at = view.to_local(pixel);
     const Metres reach = view.ground_length(snap_px);
@@ -216,7 +244,10 @@ void GroundTool::drag(QPointF pixel, const ViewTransform& view) {
         if (!hit) hit = nearest_edge(*others, to, reach);
         if (hit) to = hit->at;
     }
-    if (auto edited = corner_moved(*dragged_, *corner_, to)) dragged_ = std::move(*edited);
+    if (auto edited = corner_moved(*dragged_, *corner_, to)) {
+        dragged_ = std::move(*edited);
+        look_at_dragged(view.to_local(pressed_pixel_), to);
+    }
     Q_EMIT changed();
 }
 
@@ -226,6 +257,7 @@ void GroundTool::drop(QPointF pixel, const ViewTransform& view) {
     const GroundCorner corner = *corner_;
     Ground edited = std::move(*dragged_);
     dragged_.reset();
+    preview_.forget();
     if (edited != ground()) commit(std::move(edited), tr("move a corner"));
     corner_ = corner;
     Q_EMIT changed();
@@ -235,16 +267,19 @@ void GroundTool::hover(QPointF pixel, const ViewTransform& view) {
     tip_pixel_ = pixel;
     if (!pen_.stroke()) return;
     pen_.hover(ground(), view.to_local(pixel), view.ground_length(snap_px));
+    look_at_stroke();
     Q_EMIT changed();
 }
 
 void GroundTool::press_pen(const ViewTransform& view) {
     if (!tip_pixel_) tip_pixel_ = view.screen().center();
     pen_.hover(ground(), view.to_local(*tip_pixel_), view.ground_length(snap_px));
-    if (pen_.press())
+    if (pen_.press()) {
         finish();
-    else
+    } else {
+        look_at_stroke();
         Q_EMIT changed();
+    }
 }
 
 bool GroundTool::click(QPointF pixel, const ViewTransform& view, Qt::KeyboardModifiers) {
@@ -353,6 +388,7 @@ bool GroundTool::key(const QKeyEvent& event, const ViewTransform& view) {
 }
 
 void GroundTool::paint(QPainter& painter, const MapStyle& style, const ViewTransform& view) const {
+    if (const auto field = session_.field()) draw_nearby(painter, preview_, *field, style, view);
     painter.setRenderHint(QPainter::Antialiasing);
     const Ground& shown = dragged_ ? *dragged_ : ground();
     if (picked_) {

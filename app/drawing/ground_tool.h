@@ -9,6 +9,8 @@
 //        A pen for another area stays in hand; else it is the boundary's.
 // Corners by keys, of the picked shape: [ and ] go from one to the next, arrows move it by 8 pixels (with Shift by 1).
 // Joining: after join_with_next the next shape clicked is joined to the picked one.
+// While a barrier or a crossing is drawn, and while a corner is dragged of a shape that decides where runs lie, a NearbyPreview shows what
+//        would become of the systems about it.
 // Every act is one step of the history. What cannot be done is said in a sentence (said).
 // Snaps within 10 pixels to corners and edges of what is there.
 #pragma once
@@ -17,6 +19,7 @@
 
 #include "app/canvas/map_tool.h"
 #include "app/drawing/ground_pen.h"
+#include "app/planning/nearby_preview.h"
 #include "app/session/choices.h"
 #include "app/session/field_session.h"
 
@@ -32,6 +35,7 @@ public:
     [[nodiscard]] const std::optional<GroundShape>& picked() const { return picked_; }
     [[nodiscard]] const std::optional<GroundCorner>& picked_corner() const { return corner_; }
     [[nodiscard]] bool joining() const { return joining_; }
+    [[nodiscard]] NearbyPreview& preview() { return preview_; }
     // "length 12.40 m, bearing 135° (SE), line 40 m, area 0.21 ha" of what is being drawn; empty without a pen.
     [[nodiscard]] QString reading_words() const;
 
@@ -65,6 +69,8 @@ Q_SIGNALS:
 
 private:
     [[nodiscard]] const Ground& ground() const;
+    void look_at_stroke();
+    void look_at_dragged(LocalPoint from, LocalPoint to);
     bool commit(EditedGround edited, const QString& words);
     void press_pen(const ViewTransform& view);
     void move_tip(QPointF by, const ViewTransform& view);
@@ -74,10 +80,12 @@ private:
 
     FieldSession& session_;
     Choices& choices_;
+    NearbyPreview preview_;
     GroundPen pen_;
     std::optional<QPointF> tip_pixel_;
     std::optional<GroundShape> picked_;
     std::optional<GroundCorner> corner_;
+    QPointF pressed_pixel_;
     std::optional<Ground> dragged_;  // the ground as it would be where the corner is now
     bool joining_ = false;
 };

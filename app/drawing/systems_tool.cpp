@@ -5,9 +5,9 @@
 #include <limits>
 #include <utility>
 
-#include "app/canvas/map_layers.h"
 #include "app/canvas/mound_glyph.h"
 #include "app/commands/known_facts.h"
+#include "app/drawing/nearby_layer.h"
 #include "core/words/words.h"
 
 namespace plugside {
@@ -208,27 +208,30 @@ bool SystemsTool::grabs(QPointF pixel, const ViewTransform& view) {
         hold_ = Hold::plug;
     else
         return false;
-    moved_ = std::make_shared<FieldSurvey>(*session_.field());
+    moved_ = *mound;
     return true;
 }
 
 void SystemsTool::drag(QPointF pixel, const ViewTransform& view) {
-    if (!moved_ || !choices_.mound()) return;
-    const Mound& before = session_.field()->survey.mounds[*choices_.mound()];
-    // a copy of its own for each look: the one before may still be looked at
-    moved_ = std::make_shared<FieldSurvey>(*session_.field());
-    Mound& mound = moved_->survey.mounds[*choices_.mound()];
+    const Mound* before = picked();
+    if (!moved_ || before == nullptr) return;
     if (hold_ == Hold::fan) {
-        if (const auto bearing = Bearing::along(view.to_local(pixel) - mound.plug)) mound.fan = bearing;
+        if (const auto bearing = Bearing::along(view.to_local(pixel) - before->plug)) moved_->fan = bearing;
     } else {
-        mound.plug = view.to_local(pixel);
+        moved_->plug = view.to_local(pixel);
     }
-    const auto plan = session_.plan();
-    const SystemLetters letters = plan && plan->mounds.size() == moved_->survey.mounds.size()
-                                      ? letters_of(session_.field()->survey, *plan)
-                                      : SystemLetters{};
-    preview_.look(moved_, {before.plug, mound.plug}, letters);
+    preview_.look(session_.field(), session_.plan(), {std::pair(*choices_.mound(), *moved_), {}, {}},
+                  {before->plug, moved_->plug});
     Q_EMIT changed();
+}
+
+// What the line would change if it ended at the tip.
+void SystemsTool::look_at_line() {
+    if (saying_ != Saying::no_run || pen_.corners().empty() || !pen_.tip()) return;
+    std::vector<LocalPoint> line = pen_.corners();
+    line.push_back(*pen_.tip());
+    const KnownFact fact{FactKind::no_run_across, {}, Polyline{line}, {}, {}, {}};
+    if (!what_is_missing(fact)) preview_.look(session_.field(), session_.plan(), {{}, {}, fact}, line);
 }
 
 void SystemsTool::drop(QPointF pixel, const ViewTransform& view) {
@@ -238,7 +241,7 @@ void SystemsTool::drop(QPointF pixel, const ViewTransform& view) {
     const bool far =
         QLineF(pixel, hold_ == Hold::fan ? fan_handle(*mound, view) : view.to_screen(mound->plug)).length() > 1.5;
     drag(pixel, view);
-    const Mound after = moved_->survey.mounds[*choices_.mound()];
+    const Mound after = *moved_;
     const Hold held = std::exchange(hold_, Hold::nothing);
     moved_.reset();
     preview_.forget();
@@ -258,6 +261,7 @@ void SystemsTool::hover(QPointF pixel, const ViewTransform& view) {
     tip_pixel_ = pixel;
     if (!pen_.stroke()) return;
     pen_.hover({}, view.to_local(pixel), view.ground_length(pick_px * 0.6));
+    look_at_line();
     Q_EMIT changed();
 }
 
@@ -332,18 +336,9 @@ bool SystemsTool::key(const QKeyEvent& event, const ViewTransform& view) {
 }
 
 void SystemsTool::paint(QPainter& painter, const MapStyle& style, const ViewTransform& view) const {
-    if (const auto& picture = preview_.picture()) {
-        painter.save();
-        const MapShow show;
-        const GroundBox seen = view.ground();
-        const std::stop_token stop;
-        MapSheet sheet{painter, picture->field, &picture->plan, style, view,
-                       show,    stop,           nullptr,        {},    seen.grown(view.ground_length(40.0))};
-        for (const auto layer : {draw_systems, draw_runs, draw_marks, draw_ladders, draw_letters}) layer(sheet);
-        painter.restore();
-    }
+    if (const auto field = session_.field()) draw_nearby(painter, preview_, *field, style, view);
     painter.setRenderHint(QPainter::Antialiasing);
-    const Mound* mound = moved_ && choices_.mound() ? &moved_->survey.mounds[*choices_.mound()] : picked();
+    const Mound* mound = moved_ ? &*moved_ : picked();
     if (mound != nullptr && !saying_) {
         painter.setPen(QPen(style.act, 2.0));
         painter.setBrush(style.slip);

@@ -6,7 +6,8 @@
 //        the same for two, any for a run), or another that is picked with [ and ]. Ctrl with left and right turns the fan (turn_fan_by). The picked mark's fan has a handle at its far edge: dragged, it turns the fan; the plug dragged moves the mark.
 // Without: no_run is a line drawn with the pen (as GroundTool's: click, click, double click or Enter); aside an area whose marks are set
 //        aside.
-// While the hand is on the mouse, what would change is shown by a NearbyPreview; what it lets go of is one step of the history.
+// While the hand is on the mouse, what would change is shown by a NearbyPreview, also of a no_run line that is being drawn; what it lets
+// go of is one step of the history.
 // Esc puts away what was begun.
 #pragma once
 
@@ -31,7 +32,7 @@ public:
     [[nodiscard]] const std::optional<Saying>& saying() const { return saying_; }
     [[nodiscard]] NearbyPreview& preview() { return preview_; }
     // Something is begun that Esc would put away.
-    [[nodiscard]] bool busy() const { return saying_.has_value() || moved_ != nullptr; }
+    [[nodiscard]] bool busy() const { return saying_.has_value() || moved_.has_value(); }
     void say(Saying saying);
     void put_away();
     void finish();
@@ -47,6 +48,7 @@ public:
     bool click(QPointF pixel, const ViewTransform& view, Qt::KeyboardModifiers with) override;
     bool double_click(QPointF pixel, const ViewTransform& view) override;
     bool key(const QKeyEvent& event, const ViewTransform& view) override;
+    [[nodiscard]] bool shows_another_plan() const override { return preview_.picture() != nullptr; }
     void paint(QPainter& painter, const MapStyle& style, const ViewTransform& view) const override;
 
 Q_SIGNALS:
@@ -61,6 +63,7 @@ private:
     void say_of_two(const std::string& first, const std::string& second);
     void keep(KnownFact fact);
     void mend_picked(Mend mend, const QString& words);
+    void look_at_line();
     [[nodiscard]] QPointF fan_handle(const Mound& mound, const ViewTransform& view) const;
 
     FieldSession& session_;
@@ -71,7 +74,7 @@ private:
     GroundPen pen_;
     QPointF tip_pixel_;
     Hold hold_ = Hold::nothing;
-    std::shared_ptr<FieldSurvey> moved_;  // the field as the hand would have it
+    std::optional<Mound> moved_;  // the picked mark as the hand would have it
 };
 
 // What is begun, in words: "Click the other mark of the same animal."

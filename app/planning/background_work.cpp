@@ -27,7 +27,8 @@ void give_way() {
 
 }  // namespace
 
-BackgroundWork::BackgroundWork(QObject* parent, Overlap overlap) : QObject(parent), overlap_(overlap) {}
+BackgroundWork::BackgroundWork(QObject* parent, Overlap overlap, Haste haste)
+    : QObject(parent), overlap_(overlap), haste_(haste) {}
 
 BackgroundWork::~BackgroundWork() {
     for (Job& job : jobs_) job.thread.request_stop();
@@ -50,9 +51,9 @@ void BackgroundWork::start_in_stages(WorkInStages work) {
     std::shared_future<void> before;
     if (overlap_ == Overlap::none && !jobs_.empty()) before = jobs_.back().over;
     jobs_.push_back({ticket, std::move(is_over),
-                     std::jthread([this, ticket, before, over = std::move(over),
+                     std::jthread([this, ticket, before, haste = haste_, over = std::move(over),
                                    work = std::move(work)](const std::stop_token& stop) mutable {
-                         give_way();
+                         if (haste == Haste::gives_way) give_way();
                          if (before.valid()) before.wait();
                          run(ticket, before.valid() && stop.stop_requested() ? nothing : work, stop);
                          over.set_value();

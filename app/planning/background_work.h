@@ -6,7 +6,7 @@
 // stop:  asks the work to end; `ended` follows at once, nothing of it is applied.
 // Overlap: work that was started in place of other work begins at once, or, where none is wanted, when the other has seen its stop: then,
 //        however quickly pieces follow each other, no more than one of them takes a core; what was overtaken while it waited never begins.
-// Threads give way to the window's where the system allows it.
+// Haste:   threads give way to the window's and to all else, where the system allows it, unless the hand waits for what they make.
 // progressed: at most every 50 ms, on this object's thread.
 // Destruction waits for threads that still run (they poll their stop token).
 #pragma once
@@ -35,8 +35,9 @@ public:
     using WorkInStages = std::function<Apply(const Progress&, const Meanwhile&)>;
 
     enum class Overlap { allowed, none };
+    enum class Haste { gives_way, prompt };
 
-    explicit BackgroundWork(QObject* parent = nullptr, Overlap overlap = Overlap::allowed);
+    explicit BackgroundWork(QObject* parent = nullptr, Overlap overlap = Overlap::allowed, Haste haste = Haste::gives_way);
     ~BackgroundWork() override;
 
     void start(Work work);
@@ -63,6 +64,7 @@ private:
     void show_progress(std::uint64_t ticket, double share_done, const QString& doing);
 
     Overlap overlap_;
+    Haste haste_;
     std::list<Job> jobs_;
     std::uint64_t ticket_ = 0;
     bool running_ = false;

@@ -27,17 +27,23 @@ struct Patch {
     double reach_m = 0.0;
 };
 
-Patch patch_about(const Survey& survey, const std::vector<LocalPoint>& touched, std::size_t most_marks) {
+const Mound& mound_of(const Survey& survey, const EditInHand& edit, std::size_t mound) {
+    return edit.mound && edit.mound->first == mound ? edit.mound->second : survey.mounds[mound];
+}
+
+// `frame`: ground and facts as the edit would have them, without marks.
+Patch patch_about(const Survey& survey, const EditInHand& edit, const Survey& frame, const std::vector<LocalPoint>& touched,
+                  std::size_t most_marks) {
     std::vector<std::pair<double, std::size_t>> by_distance;
     by_distance.reserve(survey.mounds.size());
     for (std::size_t i = 0; i < survey.mounds.size(); ++i)
-        by_distance.emplace_back(nearest_m(survey.mounds[i].plug, touched), i);
+        by_distance.emplace_back(nearest_m(mound_of(survey, edit, i).plug, touched), i);
     std::make_heap(by_distance.begin(), by_distance.end(), std::greater<>());
     std::vector<std::pair<std::size_t, double>> taken;
     for (auto end = by_distance.end(); end != by_distance.begin() && taken.size() < most_marks; --end) {
         std::pop_heap(by_distance.begin(), end, std::greater<>());
         const auto& [away, mound] = *(end - 1);
-        if (!why_not_used(survey, survey.mounds[mound])) taken.emplace_back(mound, away);
+        if (!why_not_used(frame, mound_of(survey, edit, mound))) taken.emplace_back(mound, away);
     }
     Patch patch;
     std::sort(taken.begin(), taken.end());
@@ -49,19 +55,27 @@ Patch patch_about(const Survey& survey, const std::vector<LocalPoint>& touched, 
     return patch;
 }
 
-// The survey of these mounds alone, without the tracks, which a first look does not measure.
-Survey survey_of(const Survey& survey, const Patch& patch) {
-    Survey part;
-    part.revision = survey.revision;
-    part.ground = survey.ground;
+// Without the marks, and without the tracks, which a first look does not measure.
+Survey frame_of(const Survey& survey, const EditInHand& edit) {
+    Survey frame;
+    frame.revision = survey.revision;
+    frame.ground = edit.ground ? *edit.ground : survey.ground;
+    frame.known = survey.known;
+    if (edit.said) frame.known.push_back(*edit.said);
+    return frame;
+}
+
+// The survey of these mounds alone.
+Survey survey_of(const Survey& survey, const EditInHand& edit, Survey frame, const Patch& patch) {
+    Survey part = std::move(frame);
     std::set<std::string> names;
     for (const std::size_t i : patch.mounds) {
-        part.mounds.push_back(survey.mounds[i]);
-        names.insert(survey.mounds[i].name);
+        part.mounds.push_back(mound_of(survey, edit, i));
+        names.insert(part.mounds.back().name);
     }
-    std::copy_if(survey.known.begin(), survey.known.end(), std::back_inserter(part.known), [&](const KnownFact& fact) {
-        return std::all_of(fact.marks.begin(), fact.marks.end(),
-                           [&](const std::string& mark) { return names.contains(mark); });
+    std::erase_if(part.known, [&](const KnownFact& fact) {
+        return !std::all_of(fact.marks.begin(), fact.marks.end(),
+                            [&](const std::string& mark) { return names.contains(mark); });
     });
     std::copy_if(survey.decisions.begin(), survey.decisions.end(), std::back_inserter(part.decisions),
                  [&](const SetDecision& decision) {
@@ -106,20 +120,23 @@ void keep_systems(const std::vector<bool>& kept, Plan& plan) {
 
 }  // namespace
 
-std::optional<NearbyPlan> plan_nearby(const Survey& survey, const std::vector<LocalPoint>& touched,
+std::optional<NearbyPlan> plan_nearby(const Survey& survey, const EditInHand& edit, const std::vector<LocalPoint>& touched,
                                       const PlanOptions& options, const NearbyWishes& wishes, const Progress& progress) {
     NearbyPlan nearby;
     nearby.plan.revision = survey.revision;
     nearby.plan.first_look = true;
     if (touched.empty()) return nearby;
-    Patch patch = patch_about(survey, touched, wishes.most_marks);
-    const Survey part = survey_of(survey, patch);
+    Survey frame = frame_of(survey, edit);
+    Patch patch = patch_about(survey, edit, frame, touched, wishes.most_marks);
+    const Survey part = survey_of(survey, edit, std::move(frame), patch);
     const LinkWeights& weights = learnt_link_weights();
     const Progress silent{progress.stop, {}};
     auto posterior =
         infer_systems(part, options, weights, weigh_links(part, options, weights, silent), Thoroughness::first_look, silent);
     if (!posterior) return std::nullopt;
-    auto plan = laid_out(part, *posterior, options, weights, Thoroughness::first_look, wishes.letters, silent);
+    static const SystemLetters no_letters;
+    auto plan = laid_out(part, *posterior, options, weights, Thoroughness::first_look,
+                         wishes.letters ? *wishes.letters : no_letters, silent);
     if (!plan) return std::nullopt;
     std::vector<bool> kept(plan->systems.size(), patch.mounds.size() < wishes.most_marks);
     for (std::size_t s = 0; s < kept.size(); ++s)
@@ -129,6 +146,11 @@ std::optional<NearbyPlan> plan_nearby(const Survey& survey, const std::vector<Lo
     nearby.mounds = std::move(patch.mounds);
     nearby.plan = std::move(*plan);
     return nearby;
+}
+
+std::optional<NearbyPlan> plan_nearby(const Survey& survey, const std::vector<LocalPoint>& touched,
+                                      const PlanOptions& options, const NearbyWishes& wishes, const Progress& progress) {
+    return plan_nearby(survey, EditInHand{}, touched, options, wishes, progress);
 }
 
 }  // namespace plugside

@@ -1,7 +1,12 @@
 // Correcting systems in the window: by mouse, by keys alone, taken back, lifted; every correction a constraint of the next plan.
+#include <map>
+#include <set>
+
 #include "app/canvas/mound_glyph.h"
 #include "app/window/main_window.h"
+#include "core/plan/make_plan.h"
 #include "tests/app/application.h"
+#include "tests/app/same_plan.h"
 
 namespace plugside {
 namespace {
@@ -30,6 +35,10 @@ protected:
     const Survey& survey() { return window_.session().field()->survey; }
     const Plan& plan() { return *window_.session().plan(); }
     CorrectionsView& view() { return window_.slip().systems().corrections(); }
+    NearbyPreview& preview() { return window_.correcting().preview(); }
+    bool looked() {
+        return QTest::qWaitFor([&] { return preview().picture() && preview().picture()->asked == preview().asked(); }, 120000);
+    }
     QPoint on_map(LocalPoint place) { return window_.map().view().to_screen(place).toPoint(); }
     // Two marks of one system, far enough apart to be clicked one by one.
     std::pair<std::size_t, std::size_t> two_of_one_system() {
@@ -123,8 +132,71 @@ TEST_F(Corrections, AMovedMoundIsLookedAtWhileTheHandIsOnItAndMovedWhenItLetsGo)
     (void)b;
 }
 
+TEST_F(Corrections, TheFirstLookAboutAMovedMoundHasTheLettersOfThePlanOnTheMap) {
+    std::map<std::string, std::set<std::string>> marks_of;
+    for (const BurrowSystem& system : plan().systems)
+        for (const std::size_t mound : system.mounds) marks_of[system.letter].insert(survey().mounds[mound].name);
+    const auto [a, b] = two_of_one_system();
+    window_.choices().pick_mound(a);
+    const QPoint from = on_map(survey().mounds[a].plug);
+    QTest::mousePress(&window_.map(), Qt::LeftButton, {}, from);
+    for (const QPoint way : {QPoint(12, 5), QPoint(40, -20), QPoint(-30, 10)}) {
+        QTest::mouseMove(&window_.map(), from + way);
+        ASSERT_TRUE(looked());
+        const auto picture = preview().picture();
+        ASSERT_FALSE(picture->plan.systems.empty());
+        int kept = 0;
+        for (const BurrowSystem& system : picture->plan.systems) {
+            const auto known = marks_of.find(system.letter);
+            if (known == marks_of.end()) continue;  // a new animal has a letter of its own
+            ++kept;
+            EXPECT_TRUE(std::any_of(system.mounds.begin(), system.mounds.end(), [&](std::size_t mound) {
+                return known->second.contains(picture->field.survey.mounds[mound].name);
+            })) << system.letter;
+        }
+        EXPECT_GT(kept, 0);
+    }
+    QTest::mouseRelease(&window_.map(), Qt::LeftButton, {}, from);
+    (void)b;
+}
+
+TEST_F(Corrections, ThePlanAfterAMovedMoundIsTheOneComputedFromNothing) {
+    const Survey at_first = survey();
+    const auto [a, b] = two_of_one_system();
+    window_.choices().pick_mound(a);
+    const QPoint from = on_map(survey().mounds[a].plug);
+    QTest::mousePress(&window_.map(), Qt::LeftButton, {}, from);
+    for (int k = 1; k <= 10; ++k) QTest::mouseMove(&window_.map(), from + QPoint(3 * k, k));
+    ASSERT_TRUE(looked());
+    QTest::mouseRelease(&window_.map(), Qt::LeftButton, {}, from + QPoint(30, 10));
+    EXPECT_FALSE(window_.session().plan_is_current()) << "the plan of before is not taken for the one after";
+    Survey afresh = at_first;
+    afresh.answers = survey().answers;
+    put_right(afresh);
+    afresh.revision = survey().revision;
+    ASSERT_NE(afresh.mounds[a].plug, at_first.mounds[a].plug);
+    const auto whole = make_plan(afresh);
+    ASSERT_TRUE(planned());
+    ASSERT_TRUE(whole);
+    expect_same_plan(plan(), *whole);
+    (void)b;
+}
+
+TEST_F(Corrections, ALineThatNoRunCrossesIsLookedAtWhileItIsDrawn) {
+    press(Qt::Key_X);
+    QTest::mouseMove(&window_.map(), QPoint(200, 100));
+    QTest::mouseClick(&window_.map(), Qt::LeftButton, {}, QPoint(200, 100), 600);
+    QTest::mouseMove(&window_.map(), QPoint(200, 500));
+    ASSERT_TRUE(looked());
+    EXPECT_TRUE(preview().picture()->plan.first_look);
+    EXPECT_TRUE(survey().known.empty());
+    EXPECT_TRUE(window_.session().plan_is_current());
+    press(Qt::Key_Escape);
+    EXPECT_EQ(preview().picture(), nullptr);
+}
+
 TEST_F(Corrections, WhatWouldHelpMostIsAnsweredWithAKeyAndLiftedAgain) {
-    ASSERT_FALSE(view().questions().empty());
+    ASSERT_TRUE(QTest::qWaitFor([&] { return !view().questions().empty(); }, 120000));
     const HelpfulQuestion asked = view().questions().front();
     press(Qt::Key_Y);
     ASSERT_EQ(survey().known.size(), 1U);

@@ -112,6 +112,32 @@ TEST_F(GroundDrawing, WhatCannotBeDoneIsSaidInASentence) {
     EXPECT_NE(window_.slip().notice().indexOf(QStringLiteral("three corners")), -1);
 }
 
+TEST_F(GroundDrawing, ABarrierIsLookedAtWhileItIsDrawnAndNoRunOfTheLookCrossesIt) {
+    NearbyPreview& preview = window_.drawing().preview();
+    press(Qt::Key_D);
+    click({420, 60});
+    QTest::mouseMove(&window_.map(), QPoint(420, 660));
+    ASSERT_TRUE(wait_for([&] { return preview.picture() && preview.picture()->asked == preview.asked(); }));
+    const auto picture = preview.picture();
+    EXPECT_TRUE(picture->plan.first_look);
+    ASSERT_FALSE(picture->plan.systems.empty());
+    const LocalPoint north_end = window_.map().view().to_local({420, 60});
+    const LocalPoint south_end = window_.map().view().to_local({420, 660});
+    ASSERT_FALSE(picture->plan.runs.empty());
+    for (const MainRun& run : picture->plan.runs) {
+        const LocalPoint from = picture->plan.mounds[run.from_mound].take_off;
+        const LocalPoint to = picture->plan.mounds[run.to_mound].take_off;
+        if ((from.east_m < north_end.east_m) == (to.east_m < north_end.east_m)) continue;
+        const double share = (north_end.east_m - from.east_m) / (to.east_m - from.east_m);
+        const double crossing_north_m = from.north_m + share * (to.north_m - from.north_m);
+        EXPECT_FALSE(crossing_north_m < north_end.north_m && crossing_north_m > south_end.north_m);
+    }
+    EXPECT_TRUE(ground().barriers.empty()) << "only looked at";
+    EXPECT_TRUE(window_.session().plan_is_current());
+    press(Qt::Key_Escape);
+    EXPECT_EQ(preview.picture(), nullptr);
+}
+
 TEST_F(GroundDrawing, APlanThatWasMadeBeforeTheGroundChangedIsNotCurrent) {
     press(Qt::Key_D);
     click({200, 200});
