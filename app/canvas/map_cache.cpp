@@ -37,7 +37,7 @@ const std::optional<MapPicture>& MapCache::picture_for(const MapRequest& request
     const bool edited = picture_ && asked_ && differs_in_edits_alone(*asked_, request) &&
                         request.field->survey.mounds.size() > few_marks;
     asked_ = request;
-    if (!edited && !much_to_draw(*request.field)) {
+    if (!edited && !much_to_draw(request)) {
         work_.stop();
         drawing_.reset();
         picture_ = drawn(request, request.view, {});
@@ -74,13 +74,16 @@ void MapCache::forget() {
     picture_.reset();
 }
 
-bool much_to_draw(const FieldSurvey& field) {
-    constexpr std::size_t many_marks = 1500;
+bool much_to_draw(const MapRequest& request) {
+    constexpr std::size_t many_marks = 400;
     constexpr std::size_t many_track_points = 40000;
+    // outlines, bands and flags of a mark's system take some five times as long as the mark
+    const bool plan_too = request.plan && (request.show.systems || request.show.runs || request.show.sets);
     std::size_t points = 0;
-    for (const Walk& walk : field.survey.walks)
-        for (const TrackSegment& segment : walk.segments) points += segment.size();
-    return field.survey.mounds.size() > many_marks || points > many_track_points;
+    if (request.show.track)
+        for (const Walk& walk : request.field->survey.walks)
+            for (const TrackSegment& segment : walk.segments) points += segment.size();
+    return request.field->survey.mounds.size() > (plan_too ? few_marks : many_marks) || points > many_track_points;
 }
 
 }  // namespace plugside

@@ -2,11 +2,11 @@
 //
 // picture: the last finished picture and the view it was drawn under; while a newer one is being drawn the older is moved,
 //          scaled and turned into place, so panning stays fluid however much the field holds.
-// Few marks: drawn at once, so what is seen is never late. Up to 1,500 a new view is, while an edit under the same view is drawn
-//          beside the window's thread: it comes some tens of milliseconds later.
+// Few marks: drawn at once, so what is seen is never late: up to 60, or up to 400 where nothing of a plan is drawn; of more than 60 an
+//          edit under the same view is drawn beside the window's thread, too: it comes some tens of milliseconds later.
 // One at a time: a picture that is being drawn is finished before the last one asked for meanwhile is begun, so that a long
 //          pan shows new ground on its way; only another survey or plan ends it at once.
-// Cost:    `ask` returns at once where it draws in the background.
+// Cost:    returns at once where it draws in the background, which does not give way to other work: the hand waits for it.
 #pragma once
 
 #include <QImage>
@@ -54,10 +54,10 @@ private:
     std::optional<MapRequest> asked_;
     std::optional<MapRequest> drawing_;  // in the background
     std::optional<MapPicture> picture_;
-    BackgroundWork work_{nullptr, BackgroundWork::Overlap::none};
+    BackgroundWork work_{nullptr, BackgroundWork::Overlap::none, BackgroundWork::Haste::prompt};
 };
 
-// Whether a field is drawn in the background.
-[[nodiscard]] bool much_to_draw(const FieldSurvey& field);
+// Whether it is drawn in the background.
+[[nodiscard]] bool much_to_draw(const MapRequest& request);
 
 }  // namespace plugside

@@ -128,16 +128,20 @@ void CorrectionsView::build_question() {
 }
 
 void CorrectionsView::ask_anew() {
-    const auto plan = session_.plan();
-    if (session_.plan_is_current()) {
-        if (plan != asked_of_) {
-            asked_of_ = plan;
-            questions_ = helpful_questions(*plan);
-            at_hand_ = 0;
-        }
-    } else {
-        asked_of_.reset();
+    const auto plan = session_.plan_is_current() ? session_.plan() : nullptr;
+    if (plan != asked_of_) {
+        asked_of_ = plan;
         questions_.clear();
+        at_hand_ = 0;
+        asking_.stop();
+        if (plan)
+            asking_.start([this, plan](const Progress&) -> BackgroundWork::Apply {
+                return [this, plan, questions = helpful_questions(*plan)] {
+                    if (plan != asked_of_) return;
+                    questions_ = questions;
+                    show_question();
+                };
+            });
     }
     show_question();
 }

@@ -2,7 +2,8 @@
 // the number of animals most.
 //
 // Listed: every fact (Survey::known) and every mend of a person's own; the picked one is lifted with Delete.
-// Asked:  from the plan that is current only; the question at hand picks its two marks on the map.
+// Asked:  from the plan that is current only, once they were worked out beside the window's thread; the question at hand picks its two
+//         marks on the map.
 #pragma once
 
 #include <QLabel>
@@ -13,6 +14,7 @@
 #include <vector>
 
 #include "app/drawing/systems_tool.h"
+#include "app/planning/background_work.h"
 #include "app/stages/key_button.h"
 #include "core/systems/helpful_questions.h"
 
@@ -25,6 +27,8 @@ public:
     CorrectionsView(FieldSession& session, Choices& choices, SystemsTool& tool, QWidget* parent = nullptr);
 
     [[nodiscard]] const std::vector<HelpfulQuestion>& questions() const { return questions_; }
+    // Whether they are still being worked out.
+    [[nodiscard]] bool asking() const { return asking_.running(); }
     [[nodiscard]] int listed() const { return list_->count(); }
 
 public Q_SLOTS:
@@ -60,6 +64,7 @@ private:
     std::vector<HelpfulQuestion> questions_;
     std::shared_ptr<const Plan> asked_of_;
     std::size_t at_hand_ = 0;
+    BackgroundWork asking_;
 };
 
 }  // namespace plugside

@@ -11,6 +11,10 @@ namespace plugside {
 KeysOverlay::KeysOverlay(QWidget* window) : QFrame(window) {
     setObjectName(QStringLiteral("keys"));
     setAccessibleName(tr("the keys"));
+    hide();
+}
+
+void KeysOverlay::tell_keys() {
     content_ = new QWidget(this);
     columns_ = new QBoxLayout(QBoxLayout::LeftToRight, content_);
     columns_->setContentsMargins(0, 0, 0, 0);
@@ -65,7 +69,6 @@ KeysOverlay::KeysOverlay(QWidget* window) : QFrame(window) {
     auto* around = new QVBoxLayout(this);
     around->setContentsMargins(28, 22, 22, 22);
     around->addWidget(scroll_);
-    hide();
 }
 
 void KeysOverlay::add_column(const Keys& keys) {
@@ -119,6 +122,7 @@ void KeysOverlay::toggle() {
         hide();
         return;
     }
+    if (content_ == nullptr) tell_keys();
     focus_before_ = QApplication::focusWidget();
     raise();
     show();

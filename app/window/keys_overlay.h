@@ -27,11 +27,12 @@ protected:
 
 private:
     using Keys = std::vector<std::pair<QString, QString>>;
+    void tell_keys();  // when it is wanted for the first time: its labels are a sixth of the window's widgets
     void add_column(const Keys& keys);
 
-    QWidget* content_;
-    QBoxLayout* columns_;
-    PageScroll* scroll_;
+    QWidget* content_ = nullptr;
+    QBoxLayout* columns_ = nullptr;
+    PageScroll* scroll_ = nullptr;
     std::vector<QLabel*> words_;
     QPointer<QWidget> focus_before_;
 };

@@ -248,7 +248,8 @@ void MainWindow::hold_shortcuts(bool still, const QList<QKeySequence>& but) {
 }
 
 void MainWindow::dress() {
-    setStyleSheet(look_sheet(choices_.style()));
+    // to put the same one on again would dress every part anew
+    if (const QString sheet = look_sheet(choices_.style()); sheet != styleSheet()) setStyleSheet(sheet);
     share_width();
     top_bar_->fit_words();
     if (keys_ != nullptr && keys_->isVisible()) keys_->fit();
@@ -268,7 +269,7 @@ void MainWindow::share_width() {
 
 void MainWindow::resizeEvent(QResizeEvent* event) {
     QWidget::resizeEvent(event);
-    if (slip_ != nullptr) share_width();
+    if (slip_ != nullptr && layout() != nullptr) share_width();  // between two languages it has no parts
 }
 
 void MainWindow::restore() {
@@ -431,9 +432,13 @@ void MainWindow::dropEvent(QDropEvent* event) {
         if (url.isLocalFile()) names << url.toLocalFile();
     if (names.isEmpty()) return;
     event->acceptProposedAction();
-    // the drop has to end before a question may be asked
+    // the drop has to end before a question may be asked; without its parts, between two languages, the window takes nothing
     QMetaObject::invokeMethod(
-        this, [this, names] { take_dropped(as_files(names)); }, Qt::QueuedConnection);
+        this,
+        [this, names] {
+            if (layout() != nullptr) take_dropped(as_files(names));
+        },
+        Qt::QueuedConnection);
 }
 
 }  // namespace plugside

@@ -2,11 +2,30 @@
 #include <QEvent>
 #include <QSettings>
 #include <QShortcut>
+#include <QTimer>
+#include <functional>
+#include <utility>
+#include <vector>
 
 #include "app/window/main_window.h"
 #include "app/words/language.h"
 
 namespace plugside {
+
+namespace {
+
+// One after the other, with all else that waits for the thread between them.
+void in_turns(QObject* of, std::vector<std::function<void()>> steps) {
+    if (steps.empty()) return;
+    QTimer::singleShot(0, of, [of, steps = std::move(steps)]() mutable {
+        const std::function<void()> step = std::move(steps.front());
+        steps.erase(steps.begin());
+        step();
+        in_turns(of, std::move(steps));
+    });
+}
+
+}  // namespace
 
 void MainWindow::speak_in(Language language) {
     if (language == spoken()) return;
@@ -22,7 +41,11 @@ void MainWindow::changeEvent(QEvent* event) {
     QMetaObject::invokeMethod(this, &MainWindow::make_parts_anew, Qt::QueuedConnection);
 }
 
+// Some hundred widgets go and come: in steps, each a turn of the event loop, so that none keeps the thread for long. Until the last one
+// the picture of before stays on the screen.
 void MainWindow::make_parts_anew() {
+    if (layout() == nullptr) return;  // under way: they will be in the language that is spoken when they are made
+    setUpdatesEnabled(false);
     const Step step = choices_.step();
     const auto mound = choices_.mound();
     const auto system = choices_.system();
@@ -30,16 +53,25 @@ void MainWindow::make_parts_anew() {
     let_go_of_parts();
     qDeleteAll(findChildren<QShortcut*>(QString(), Qt::FindDirectChildrenOnly));
     delete layout();
-    make_parts();
-    // what is known of the field is shown by the new parts as they hear of it
-    if (session_.field()) session_.say_anew();
-    choices_.go_to(step);
-    choices_.pick_system(system);
-    if (set) choices_.pick_set(set);
-    choices_.pick_mound(mound);
-    for (QWidget* part : findChildren<QWidget*>(QString(), Qt::FindDirectChildrenOnly))
-        if (part->isHidden() && !part->testAttribute(Qt::WA_WState_ExplicitShowHide)) part->show();
-    map_->setFocus();
+    in_turns(this, {[this] { make_parts(); },
+                    [this, step, mound, system, set] {
+                        if (layout() == nullptr) return;
+                        // what is known of the field is shown by the new parts as they hear of it
+                        if (session_.field()) session_.say_anew();
+                        choices_.go_to(step);
+                        choices_.pick_system(system);
+                        if (set) choices_.pick_set(set);
+                        choices_.pick_mound(mound);
+                    },
+                    [this] {
+                        if (layout() == nullptr) return;
+                        for (QWidget* part : findChildren<QWidget*>(QString(), Qt::FindDirectChildrenOnly))
+                            if (part->isHidden() && !part->testAttribute(Qt::WA_WState_ExplicitShowHide)) part->show();
+                        map_->setFocus();
+                    },
+                    [this] {
+                        if (layout() != nullptr) setUpdatesEnabled(true);
+                    }});
 }
 
 }  // namespace plugside

@@ -56,8 +56,15 @@ TEST_F(MapViewTest, PanningTwentyThousandMarksNeverHoldsTheWindowUp) {
 }
 
 TEST_F(MapViewTest, ALargeFieldArrivesFromTheBackgroundAndASmallOneIsThereAtOnce) {
-    EXPECT_TRUE(much_to_draw(field_of(20000)));
-    EXPECT_FALSE(much_to_draw(field_of(140)));
+    MapRequest request;
+    request.field = std::make_shared<const FieldSurvey>(field_of(20000));
+    EXPECT_TRUE(much_to_draw(request));
+    request.field = std::make_shared<const FieldSurvey>(field_of(140));
+    EXPECT_FALSE(much_to_draw(request));
+    request.plan = std::make_shared<const Plan>();
+    EXPECT_TRUE(much_to_draw(request)) << "its systems and sets are drawn too";
+    request.show.systems = request.show.runs = request.show.sets = false;
+    EXPECT_FALSE(much_to_draw(request));
     take(field_of(20000));
     map_.repaint();
     EXPECT_FALSE(map_.settled());
