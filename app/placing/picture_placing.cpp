@@ -61,7 +61,7 @@ void PicturePlacing::commit(std::vector<PlacementPair> pairs, PlacementKind kind
     after.answers.placement = fit ? std::optional(fit->placement) : std::nullopt;
     after.answers.pairs = std::move(pairs);
     after.answers.pair_kind = kind;
-    session_.history().push(new PictureCommand(
+    session_.push(new PictureCommand(
         *file_, *before, std::move(after), words,
         [&imagery = imagery_](const std::filesystem::path& file, const PictureCommand::State& to) { imagery.put(file, to); },
         step));

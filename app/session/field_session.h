@@ -92,6 +92,8 @@ public:
     enum class History { forget, keep, resume };
     void adopt(FieldSurvey field, const Files& files, History history = History::forget);
 
+    // Does an act and puts it into the history, which owns it. Every act goes through here, also what is none of the survey's.
+    void push(QUndoCommand* act);
     void decide_on(const ProbeKey& probe, SetChoice choice, std::optional<LadderPlace> moved_to = std::nullopt);
     // On several sets at once, as one step of the history that it calls `words`.
     void decide_on_all(const std::vector<SetDecision>& decisions, const QString& words);
@@ -140,7 +142,6 @@ private:
     void start_reading(const Read& read, const std::function<void(FieldSurvey)>& done);
     [[nodiscard]] bool may_start_on_files();
     void take(std::shared_ptr<const FieldSurvey> field, const Files& files, std::vector<Files> steps, History history);
-    void push(QUndoCommand* act);  // every act goes through here
     void push_reading(ReadField now, const QString& words);
     void remember_letters(SystemLetters letters);
     void take_letters_up(int index);

@@ -107,7 +107,7 @@ void MainWindow::place_picture(const std::filesystem::path& file) {
 void MainWindow::take_picture_away(const std::filesystem::path& file) {
     const auto state = imagery_.state_of(file);
     if (!state) return;
-    session_.history().push(new PictureCommand(
+    session_.push(new PictureCommand(
         file, state, std::nullopt, tr("take a picture away"),
         [this](const std::filesystem::path& of, const PictureCommand::State& to) { imagery_.put(of, to); }));
 }

@@ -113,7 +113,7 @@ TEST_F(ActKinds, EveryCommandOfTheHistoryIsMade) {
 TEST_F(ActKinds, EveryMemberOfTheSessionIsAnActThatIsMadeOrKnownToBeNone) {
     // what opens, plans, looks or writes changes nothing that the history keeps
     const Names none{"open",   "close",      "look_into_files", "resume",   "make_way", "adopt",
-                     "accept", "plan_again", "look_back_again", "say_anew", "hand_out"};
+                     "accept", "plan_again", "look_back_again", "say_anew", "hand_out", "push"};
     std::string header = content_of(source / "app/session/field_session.h");
     const auto from = header.find("public:");
     header = header.substr(from, header.find("Q_SIGNALS:") - from);
