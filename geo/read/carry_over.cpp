@@ -10,6 +10,7 @@
 
 #include "geo/read/north_of_walk.h"
 #include "geo/read/note_corrections.h"
+#include "geo/read/work_rows.h"
 
 namespace plugside {
 
@@ -169,6 +170,10 @@ public:
         std::vector<KnownFact> known;
         for (const KnownFact& fact : before_.survey.known) known.push_back(now(fact));
         again_.survey.known = std::move(known);
+        for (const SetMethod& chosen : before_.survey.work->set_methods)
+            count({chosen.probe.from_mound, chosen.probe.to_mound});
+        again_.survey.work =
+            renamed_marks(*before_.survey.work, [this](const std::string& name) { return marks_.name_now(name); });
         again_.field_name = before_.field_name;
         put_right(again_.survey);
         tell_norths();

@@ -1,5 +1,6 @@
 // What a person said of a field, carried onto the same files read anew by other choices: decisions on sets, answers to
-// findings, corrections of how notes are read, what is known of the systems, and which north a walk's bearings were read from.
+// findings, corrections of how notes are read, what is known of the systems, how the work is done, and which north a walk's bearings were
+// read from.
 //
 // Marks:    walks are the same where their source is, in order; within them a mark is the same by its name, else by its
 // place

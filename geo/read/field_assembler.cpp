@@ -9,6 +9,7 @@
 #include "core/words/words.h"
 #include "geo/read/field_extent.h"
 #include "geo/read/notes_grammar.h"
+#include "geo/read/work_rows.h"
 
 namespace plugside {
 
@@ -140,6 +141,7 @@ void FieldAssembler::add(GeographicFile file) {
     for (GeographicAnswer& answer : file.answers) answers_.add_answer(std::move(answer), name, renamed);
     for (GeographicRule& rule : file.note_rules) answers_.add_rule(std::move(rule), name, renamed, walk_ids);
     for (GeographicFinding& finding : file.of_reading) answers_.add_finding(std::move(finding), name, renamed);
+    add_work(*file.work, renamed, findings);
     field_.survey.revision = std::max(field_.survey.revision, file.revision);
     for (ReadFinding& finding : file.findings) field_.findings.push_back(std::move(finding));
     for (ReadFinding& finding : findings.listed()) field_.findings.push_back(std::move(finding));
@@ -286,6 +288,22 @@ void FieldAssembler::add_decision(SetDecision decision, const Renamed& renamed) 
     if (std::any_of(decisions.begin(), old, same_site)) return;
     decisions.erase(std::remove_if(old, decisions.end(), same_site), decisions.end());
     decisions.push_back(std::move(decision));
+    anything_new_ = true;
+}
+
+// A field has one order of work: what it has already stays.
+void FieldAssembler::add_work(const WorkOrder& work, const Renamed& renamed, FindingList& findings) {
+    const HeldWork told = renamed_marks(work, [&renamed](const std::string& name) {
+        const auto found = renamed.find(name);
+        return found == renamed.end() ? name : found->second;
+    });
+    HeldWork& now = field_.survey.work;
+    if (told == HeldWork() || told == now) return;
+    if (now != HeldWork()) {
+        findings.add("", Words::later("the file's work order is not used: the field has another already"));
+        return;
+    }
+    now = told;
     anything_new_ = true;
 }
 

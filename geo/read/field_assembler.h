@@ -71,6 +71,7 @@ private:
     void add_ground(const GeographicGround& ground);
     void add_decision(SetDecision decision, const Renamed& renamed);
     void add_fact(GeographicFact fact, const Renamed& renamed);
+    void add_work(const WorkOrder& work, const Renamed& renamed, FindingList& findings);
     void add_faults();
 
     FieldSurvey field_;

@@ -17,6 +17,7 @@
 #include "core/survey/decision.h"
 #include "core/survey/finding.h"
 #include "core/survey/ground.h"
+#include "core/survey/held_work.h"
 #include "core/survey/known_fact.h"
 #include "core/survey/mound.h"
 #include "core/survey/note_rule.h"
@@ -118,6 +119,7 @@ struct GeographicFile {
     std::vector<GeographicFinding> of_reading;
     std::vector<GeographicRule> note_rules;
     std::vector<GeographicFact> known;
+    HeldWork work;
     std::uint64_t revision = 0;  // of a plan handed out before
     std::vector<ReadFinding> findings;
     bool gathered = false;  // its contents went into another file's (photographs)

@@ -6,12 +6,13 @@
 #include "core/words/words.h"
 #include "geo/read/answer_rows.h"
 #include "geo/read/plan_rows.h"
+#include "geo/read/work_rows.h"
 
 namespace plugside {
 
 namespace {
 
-constexpr std::array<std::string_view, 15> layers_read{"field_boundaries",
+constexpr std::array<std::string_view, 16> layers_read{"field_boundaries",
                                                        "barriers",
                                                        "keep_clear_areas",
                                                        "mounds",
@@ -25,7 +26,8 @@ constexpr std::array<std::string_view, 15> layers_read{"field_boundaries",
                                                        "crossings",
                                                        "gates",
                                                        "untreated_areas",
-                                                       "known_facts"};
+                                                       "known_facts",
+                                                       "work_order"};
 constexpr std::array<std::string_view, 7> layers_computed_anew{
     "burrow_systems", "main_runs", "probe_points", "unwalked_areas", "rounds", "system_alternatives", "walked_areas"};
 
@@ -81,6 +83,7 @@ private:
         result_.answers = answers_from(layer("finding_answers"), findings_);
         result_.known = facts_from(layer("known_facts"), findings_);
         result_.note_rules = rules_from(layer("note_rules"), findings_);
+        result_.work = work_from(layer("work_order"), findings_);
         result_.of_reading = findings_of_reading(layer("findings"), findings_);
         const ReadLayer& summary = layer("survey_summary");
         if (summary.rows.empty()) return {};

@@ -69,6 +69,7 @@ const char* const form_3 = R"sql(
 ALTER TABLE pictures ADD COLUMN pair_kind TEXT NOT NULL DEFAULT 'affine';
 ALTER TABLE pictures ADD COLUMN pair_spots BLOB NOT NULL DEFAULT x'00000000';
 ALTER TABLE pictures ADD COLUMN pair_places BLOB NOT NULL DEFAULT x'00000000';
+CREATE TABLE work (number INTEGER PRIMARY KEY, name TEXT NOT NULL, value TEXT NOT NULL) STRICT;
 )sql";
 
 const std::array<const char*, newest_project_form> steps{form_1, form_2, form_3};

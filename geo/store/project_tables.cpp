@@ -163,6 +163,7 @@ tl::expected<void, Refusal> put_field(const Database& database, const FieldSurve
     put("known_facts", was.known, is.known);
     put("answers", was.answers, is.answers);
     put("note_rules", was.note_rules, is.note_rules);
+    if (was.work != is.work) put("work", rows_of(*was.work), rows_of(*is.work));
     put("read_findings", before.findings, now.findings);
     put("findings", before.of_reading, now.of_reading);
     return done;
@@ -219,6 +220,7 @@ tl::expected<Project, Refusal> take_project(const Database& database, const std:
     std::vector<WalkRow> walks;
     std::vector<SegmentRow> segments;
     std::vector<ShapeRow> shapes;
+    std::vector<WorkRow> work;
     FieldSurvey field;
     take("field", fields);
     take("walks", walks);
@@ -229,6 +231,7 @@ tl::expected<Project, Refusal> take_project(const Database& database, const std:
     take("known_facts", field.survey.known);
     take("answers", field.survey.answers);
     take("note_rules", field.survey.note_rules);
+    take("work", work);
     take("read_findings", field.findings);
     take("findings", field.of_reading);
     ToldRows told;
@@ -251,6 +254,9 @@ tl::expected<Project, Refusal> take_project(const Database& database, const std:
     auto ground = ground_of(std::move(shapes));
     if (!ground) return does_not_fit("shapes", ground.error());
     field.survey.ground = std::move(*ground);
+    auto order = work_of(work);
+    if (!order) return does_not_fit("work", order.error());
+    field.survey.work = std::move(*order);
     if (const auto wrong = what_does_not_fit(field.survey)) return does_not_fit("mounds", *wrong);
     Project project;
     project.field = std::make_shared<const FieldSurvey>(std::move(field));

@@ -150,6 +150,11 @@ void cells_of(Cells& cells, NoteRule& row) {
     cells.text("mark", row.mark);
 }
 
+void cells_of(Cells& cells, WorkRow& row) {
+    cells.text("name", row.name);
+    cells.text("value", row.value);
+}
+
 void cells_of(Cells& cells, ReadFinding& row) {
     cells.text("file", row.file);
     cells.text("place", row.place);
@@ -263,6 +268,12 @@ tl::expected<Ground, std::string> ground_of(std::vector<ShapeRow> shapes) {
         }
     }
     return ground;
+}
+
+tl::expected<WorkOrder, std::string> work_of(const std::vector<WorkRow>& rows) {
+    WorkReading reading = work_order_of(rows);
+    if (!reading.problems.empty()) return tl::unexpected(sentence(reading.problems.front()));
+    return std::move(reading.work);
 }
 
 std::optional<std::string> what_does_not_fit(const Survey& survey) {

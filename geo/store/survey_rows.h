@@ -1,13 +1,14 @@
 // The rows of a project file that hold the field: what stands in which column, and how a survey becomes rows and comes back.
 //
 // One table each for walks, stretches of track, mounds, shapes of the ground, decisions, facts, answers, note rules and both kinds of
-// findings; `number` is the place in the list. Internal to geo/store.
+// findings; the work order is a row a name and value (core/sets/work_order_rows.h). `number` is the place in the list. Internal to geo/store.
 #pragma once
 
 #include <string>
 #include <tl/expected.hpp>
 #include <vector>
 
+#include "core/sets/work_order_rows.h"
 #include "core/survey/ground_shapes.h"
 #include "core/survey/survey.h"
 #include "geo/read/field_survey.h"
@@ -54,6 +55,7 @@ void cells_of(Cells& cells, SetDecision& row);
 void cells_of(Cells& cells, KnownFact& row);
 void cells_of(Cells& cells, MendAnswer& row);
 void cells_of(Cells& cells, NoteRule& row);
+void cells_of(Cells& cells, WorkRow& row);
 void cells_of(Cells& cells, ReadFinding& row);
 void cells_of(Cells& cells, Finding& row);
 
@@ -66,6 +68,7 @@ void cells_of(Cells& cells, Finding& row);
 [[nodiscard]] tl::expected<std::vector<Walk>, std::string> walks_of(std::vector<WalkRow> walks,
                                                                     std::vector<SegmentRow> segments);
 [[nodiscard]] tl::expected<Ground, std::string> ground_of(std::vector<ShapeRow> shapes);
+[[nodiscard]] tl::expected<WorkOrder, std::string> work_of(const std::vector<WorkRow>& rows);
 // What is wrong with a survey as a whole: a mark's walk that is not there, a name used twice, ...; nothing if all is well.
 [[nodiscard]] std::optional<std::string> what_does_not_fit(const Survey& survey);
 

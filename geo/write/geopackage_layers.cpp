@@ -11,7 +11,7 @@
 namespace plugside {
 
 tl::expected<void, Refusal> write_geopackage(const FieldSurvey& field, const Plan& plan, const std::filesystem::path& file,
-                                             LengthUnits units, const Progress& progress) {
+                                             LengthUnits units, const Progress& progress, PrivateRows private_rows) {
     const Survey& survey = field.survey;
     assert(plan.revision == survey.revision && plan.mounds.size() == survey.mounds.size());
     const Progress judging{progress.stop, {}};
@@ -33,6 +33,7 @@ tl::expected<void, Refusal> write_geopackage(const FieldSurvey& field, const Pla
     layers.push_back(answer_layer(survey, field.frame));
     layers.push_back(fact_layer(survey, field.frame));
     layers.push_back(note_rule_layer(survey));
+    layers.push_back(work_layer(survey, private_rows));
     layers.push_back(alternative_layer(survey, plan));
     layers.push_back(summary_layer(field, plan));
     return write_layer_file(file, layers, latest_time(survey), progress);

@@ -22,11 +22,13 @@
 #include "core/survey/refusal.h"
 #include "core/units/display.h"
 #include "geo/read/field_survey.h"
+#include "geo/write/work_layer.h"
 
 namespace plugside {
 
 [[nodiscard]] tl::expected<void, Refusal> write_geopackage(const FieldSurvey& field, const Plan& plan,
                                                            const std::filesystem::path& file, LengthUnits units,
-                                                           const Progress& progress = {});
+                                                           const Progress& progress = {},
+    PrivateRows private_rows = PrivateRows::left_out);
 
 }  // namespace plugside

@@ -56,7 +56,7 @@ LayerContent judged_summary(const FieldSurvey& field, const SurveyJudged& judged
 }  // namespace
 
 tl::expected<void, Refusal> write_survey(const FieldSurvey& field, const SurveyJudged& judged,
-                                         const std::filesystem::path& file, const Progress& progress) {
+                                         const std::filesystem::path& file, const Progress& progress, PrivateRows private_rows) {
     const Survey& survey = field.survey;
     const Coverage coverage = judged.coverage.value_or(Coverage{});
     std::vector<LayerContent> layers;
@@ -67,6 +67,7 @@ tl::expected<void, Refusal> write_survey(const FieldSurvey& field, const SurveyJ
     layers.push_back(answer_layer(survey, field.frame));
     layers.push_back(fact_layer(survey, field.frame));
     layers.push_back(note_rule_layer(survey));
+    layers.push_back(work_layer(survey, private_rows));
     layers.push_back(area_layer("walked_areas", coverage.walked, field.frame));
     layers.push_back(area_layer("unwalked_areas", coverage.unwalked, field.frame));
     layers.push_back(set_decision_layer(survey));

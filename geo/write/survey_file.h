@@ -19,6 +19,7 @@
 #include "core/walking/coverage.h"
 #include "core/walking/not_seen.h"
 #include "geo/read/field_survey.h"
+#include "geo/write/work_layer.h"
 
 namespace plugside {
 
@@ -29,6 +30,7 @@ struct SurveyJudged {
 };
 
 [[nodiscard]] tl::expected<void, Refusal> write_survey(const FieldSurvey& field, const SurveyJudged& judged,
-                                                       const std::filesystem::path& file, const Progress& progress = {});
+                                                       const std::filesystem::path& file, const Progress& progress = {},
+    PrivateRows private_rows = PrivateRows::left_out);
 
 }  // namespace plugside

@@ -4894,6 +4894,18 @@
         <source>No gate is drawn on the way to sets {1}: a barrier, a building or an edge of the field lies between. Draw a gate where one gets across, and the walking order goes through it.</source>
         <translation>No hay puerta dibujada en el camino a los puntos {1}: entre medio hay una barrera, un edificio o un borde del terreno. Dibuje una puerta por donde se pueda pasar, y el orden del recorrido irá por ella.</translation>
     </message>
+    <message>
+        <source>the file&apos;s work order is not used: the field has another already</source>
+        <translation>la orden de trabajo del archivo no se usa: el terreno ya tiene otra</translation>
+    </message>
+    <message>
+        <source>of the work order this is not used: found {1}, expected {2}</source>
+        <translation>esto de la orden de trabajo no se usa: se halló {1}, se esperaba {2}</translation>
+    </message>
+    <message>
+        <source>signatures without a name do not count ({1} of them): sign again what is held back</source>
+        <translation>las firmas sin nombre no cuentan (son {1}): vuelva a firmar lo retenido</translation>
+    </message>
 </context>
 <context>
     <name>plugside::CautionView</name>

@@ -7,6 +7,7 @@
 #include <chrono>
 #include <cmath>
 
+#include "core/sets/work_order.h"
 #include "core/plan/plan.h"
 #include "geo/read/field_survey.h"
 
@@ -144,6 +145,13 @@ inline FieldSurvey answered_field(GeographicPoint centre = {-120.0001, 38.25}) {
         {FactKind::probe_nothing, {"M001", "M002"}, {}, 2.5, "the \"foreman\"", UtcTime{std::chrono::seconds(1772357400)}},
         {FactKind::no_run_across, {}, Polyline{{{5.0, 5.0}, {25.0, 5.5}}}, {}, "", {}}};
     field.survey.note_rules = {{"walk 1", "gr", "fresh"}, {"", "xyzzy \"b\"", ""}, {"walk 2", "bk", "crushed", "M004"}};
+    WorkOrder work;
+    work.method = "paired-traps";
+    work.conditions.utilities_ticket = "12-3 \"b\"\n of two lines";
+    work.set_methods = {{{ProbeKind::between_mounds, "M001", "M002"}, "trap-in-lateral"}};
+    work.signed_off = {{"kill-trap-law", "", {}, "A. Nobody", "asked the office", UtcTime{std::chrono::seconds(1772357400)}}};
+    work.budget.traps = 12;
+    field.survey.work = std::move(work);
     Finding lost;
     lost.id = "lost sign: M005";
     lost.kind = FindingKind::lost_sign;

@@ -393,6 +393,19 @@ void expect_note_rules(Expected& expected) {
     }
 }
 
+// Private ones (who signed, why, whose ticket) are not there.
+void expect_work(Expected& expected) {
+    expected.layer("work_order");
+    const char* const rows[][2] = {{"method", "paired-traps"},
+                                   {"set-method.1.place", "between mounds"},
+                                   {"budget.traps", "12"}};
+    for (const auto& row : rows) {
+        expected.value("name", row[0]);
+        expected.value("value", row[1]);
+        expected.next();
+    }
+}
+
 // The finding of coordinates as it was told; what core judges besides is asked of core.
 void expect_findings(Expected& expected, const FieldSurvey& field) {
     expected.layer("findings");
@@ -437,6 +450,7 @@ std::string expected_layers(const FieldSurvey& field, const Plan& plan, LengthUn
     expect_answers(expected, field);
     expect_facts(expected, field);
     expect_note_rules(expected);
+    expect_work(expected);
     expect_findings(expected, field);
     return expected.text();
 }

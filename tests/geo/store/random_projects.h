@@ -8,6 +8,7 @@
 #include <string>
 #include <vector>
 
+#include "core/sets/work_order.h"
 #include "geo/store/project.h"
 #include "tests/geo/example_field.h"
 
@@ -166,6 +167,22 @@ inline std::vector<Mound> any_mounds(std::size_t walks) {
     return some(12, [&] { return any_mound(++number, walks); });
 }
 
+inline WorkOrder any_work() {
+    WorkOrder work;
+    if (any_flag()) return work;
+    work.conditions.frost = {maybe(any_flag), maybe(any_time)};
+    work.conditions.utilities_ticket = any_text();
+    work.method = any_text();
+    work.licence.value = maybe([] { return Licence{any_word(LicenceKind::other), any_text(), any_text(), {}}; });
+    work.licence.at = maybe(any_time);
+    work.signed_off = some(3, [] {
+        return SignedOverride{any_text(), any_text(), maybe([] { return ProbeKey{ProbeKind::plug_side, any_text(), ""}; }),
+                              any_text(), any_text(), any_time()};
+    });
+    work.budget = {maybe([] { return up_to(500); }), maybe(above_0)};
+    return work;
+}
+
 inline FieldSurvey any_field() {
     FieldSurvey field;
     field.field_name = any_text();
@@ -180,6 +197,7 @@ inline FieldSurvey any_field() {
     field.survey.known = some(3, any_fact);
     field.survey.answers = any_answers();
     field.survey.note_rules = some(3, [] { return NoteRule{any_text(), any_text(), any_text(), any_text()}; });
+    field.survey.work = any_work();
     field.findings = some(3, [] { return ReadFinding{any_text(), any_text(), any_text()}; });
     field.of_reading = some(2, any_finding);
     return field;
@@ -253,7 +271,7 @@ inline Project after_an_act(const Project& before, const std::filesystem::path& 
     auto field = std::make_shared<FieldSurvey>(*before.field);
     Survey& survey = field->survey;
     ++survey.revision;
-    switch (up_to(12)) {
+    switch (up_to(13)) {
         case 0: survey.decisions = any_decisions(); break;
         case 1: survey.ground = any_ground(); break;
         case 2: survey.known = some(3, any_fact); break;
@@ -267,6 +285,7 @@ inline Project after_an_act(const Project& before, const std::filesystem::path& 
         case 8: std::reverse(survey.mounds.begin(), survey.mounds.end()); break;
         case 9: field = std::make_shared<FieldSurvey>(any_field()); break;
         case 10: now.pictures = some(2, [&] { return any_picture(folder); }); break;
+        case 12: survey.work = any_work(); break;
         case 11: now.units = any_word(LengthUnits::metres); break;
         default: now.steps = some(3, [&] { return some(3, [&] { return any_file(folder); }); }); break;
     }
