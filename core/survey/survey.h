@@ -12,6 +12,7 @@
 
 #include "core/survey/decision.h"
 #include "core/survey/ground.h"
+#include "core/survey/held_work.h"
 #include "core/survey/known_fact.h"
 #include "core/survey/mend.h"
 #include "core/survey/mound.h"
@@ -30,6 +31,7 @@ struct Survey {
     std::vector<KnownFact> known;      // what a person said of the systems, in the order said
     std::vector<MendAnswer> answers;   // to findings, and a person's own mends; at most one a finding; see put_right
     std::vector<NoteRule> note_rules;  // corrections of how notes are read, in the order made
+    HeldWork work;                     // how the work is done; the plan does not depend on it
     friend bool operator==(const Survey&, const Survey&) = default;
 };
 
