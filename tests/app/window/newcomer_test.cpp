@@ -14,7 +14,7 @@ const std::filesystem::path meadow = PLUGSIDE_SOURCE_DIR "/sample-projects/creek
 class Newcomer : public OnScreen {
 protected:
     void open_sample() {
-        review_.open({meadow / "walk.gpx"});
+        review_.open(FieldSession::Files{meadow / "walk.gpx"});
         window().add_imagery({meadow / "imagery.tif"});
         ASSERT_TRUE(SetReview::wait_for([&] { return window().imagery().pictures().size() == 1; }));
     }
