@@ -1,5 +1,5 @@
 // How a person has decided to work: conditions, methods, label, licence, what was signed, budget. The plan of systems, ladders and sets does
-// not depend on it.
+// not depend on it. A survey holds one (Survey::work, core/survey/held_work.h), so that it is undone and copied with all else that a person said.
 //
 // method:      id of the method for the whole field; empty: none chosen yet.
 // set_methods: where a set is worked otherwise; at most one a probe key.

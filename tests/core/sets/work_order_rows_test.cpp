@@ -6,7 +6,7 @@
 #include <cmath>
 #include <random>
 
-#include "core/survey/held_work.h"
+#include "core/survey/survey.h"
 #include "tests/core/sets/work_situations.h"
 
 namespace plugside {
@@ -144,6 +144,22 @@ TEST(HeldWork, is_equal_by_what_it_holds_and_copies_without_copying) {
     const HeldWork copy = full;
     EXPECT_EQ(&*copy, &*full);
     EXPECT_EQ(*copy, full_order());
+}
+
+TEST(HeldWork, makes_a_survey_another_one_and_goes_with_its_copies) {
+    Survey survey;
+    EXPECT_EQ(*survey.work, WorkOrder{});
+    const Survey before = survey;
+    survey.work = full_order();
+    EXPECT_FALSE(survey == before);
+    const Survey copy = survey;
+    EXPECT_TRUE(survey == copy);
+    WorkOrder changed = *survey.work;
+    changed.method = "fumigant";
+    survey.work = changed;
+    EXPECT_EQ(copy.work->method, "own-1") << "a copy keeps what it had";
+    survey.work = WorkOrder{};
+    EXPECT_TRUE(survey == before);
 }
 
 TEST(WorkOrder, lets_a_set_be_worked_otherwise_and_takes_that_back) {
