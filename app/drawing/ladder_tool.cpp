@@ -104,8 +104,9 @@ void LadderTool::paint(QPainter& painter, const MapStyle& style, const ViewTrans
     font.setBold(true);
     painter.setFont(font);
     const QString words = promise_words(*ladder);
-    const double wide = QFontMetricsF(font).horizontalAdvance(words) + 16.0;
-    QRectF plate(at.x() + 26.0, at.y() - style.room(12.0), wide, style.room(24.0));
+    const QRectF room(0.0, 0.0, view.size().width() - 26.0, view.size().height());
+    const QSizeF size = QFontMetricsF(font).boundingRect(room, Qt::TextWordWrap | Qt::AlignCenter, words).size();
+    QRectF plate(at.x() + 26.0, at.y() - style.room(12.0), size.width() + 17.0, size.height() + style.room(8.0));
     if (plate.right() > view.size().width() - 4.0) plate.moveRight(at.x() - 26.0);
     // neither side has room for it: under the ladder
     if (plate.left() < 4.0) plate.moveTopLeft({4.0, at.y() + 34.0});
@@ -113,7 +114,7 @@ void LadderTool::paint(QPainter& painter, const MapStyle& style, const ViewTrans
     painter.setBrush(style.slip);
     painter.drawRoundedRect(plate, 6.0, 6.0);
     painter.setPen(style.ink);
-    painter.drawText(plate, Qt::AlignCenter, words);
+    painter.drawText(plate.adjusted(7.0, 0.0, -7.0, 0.0), Qt::AlignCenter | Qt::TextWordWrap, words);
 }
 
 }  // namespace plugside

@@ -147,7 +147,7 @@ void ColumnsView::fit_columns(bool only_wider) {
             fontMetrics().horizontalAdvance(model_->headerData(column, Qt::Horizontal, Qt::DisplayRole).toString()) + 16);
         for (int row = 1; row < model_->rowCount(); ++row)
             width = std::max(width, fontMetrics().horizontalAdvance(model_->index(row, column).data().toString()) + 18);
-        width = std::clamp(width, narrowest_px, widest_px);
+        width = std::clamp(width, choices_.style().letters(narrowest_px), choices_.style().letters(widest_px));
         if (!only_wider || width > columnWidth(column)) horizontalHeader()->resizeSection(column, width);
     }
 }

@@ -1,12 +1,13 @@
 #include "app/reading/entry_view.h"
 
-#include <QGridLayout>
 #include <QStyle>
 #include <QVBoxLayout>
 #include <algorithm>
 #include <array>
 
 #include "app/reading/reading_words.h"
+#include "app/stages/page_scroll.h"
+#include "app/stages/rows_layout.h"
 #include "app/window/look_sheet.h"
 #include "core/words/words.h"
 
@@ -56,6 +57,8 @@ EntryView::EntryView(ReadingDesk& desk, Choices& choices, QWidget* parent)
     system_ = new SystemChooser(choices_, this);
     columns_words_ = label_in_role("quiet", this);
     columns_ = new ColumnsView(choices_, this);
+    columns_->setMinimumHeight(160);
+    take_what_is_left(*columns_);
     rest_ = new QWidget(this);
     for (QWidget* part : std::initializer_list<QWidget*>{title_, taken_, trouble_, where_}) column->addWidget(part);
     column->addLayout(north_row);
@@ -77,15 +80,12 @@ EntryView::EntryView(ReadingDesk& desk, Choices& choices, QWidget* parent)
 }
 
 void EntryView::build_table_picks() {
-    auto* grid = new QGridLayout(table_picks_);
-    grid->setContentsMargins(0, 0, 0, 0);
-    grid->setSpacing(6);
-    int place = 0;
+    auto* grid = RowsLayout::natural(6);
+    table_picks_->setLayout(grid);
     const auto add = [&](const QString& caption, const QStringList& options, bool other_columns, auto change) {
         auto* pick = new PickButton(caption, table_picks_);
         pick->set_options(options);
-        grid->addWidget(pick, place / 3, place % 3);
-        ++place;
+        grid->addWidget(pick);
         connect(pick, &PickButton::picked, this, [this, change, other_columns](int index) {
             change_table([&](TableGuess& guess) { change(guess, static_cast<std::size_t>(index)); }, other_columns);
         });
@@ -107,9 +107,8 @@ void EntryView::build_table_picks() {
 }
 
 void EntryView::build_layer_picks() {
-    auto* grid = new QGridLayout(layer_picks_);
-    grid->setContentsMargins(0, 0, 0, 0);
-    grid->setSpacing(6);
+    auto* grid = RowsLayout::natural(6);
+    layer_picks_->setLayout(grid);
     which_layer_ = new PickButton(tr("layer"), layer_picks_);
     points_ = new PickButton(tr("points are"), layer_picks_);
     points_->set_options({tr("mounds"), tr("not used")});
@@ -117,11 +116,7 @@ void EntryView::build_layer_picks() {
     lines_->set_options({tr("ways walked"), tr("barriers no run crosses"), tr("not used")});
     polygons_ = new PickButton(tr("polygons are"), layer_picks_);
     polygons_->set_options({tr("the field's boundary"), tr("areas kept clear"), tr("not used")});
-    int place = 0;
-    for (PickButton* pick : {which_layer_, points_, lines_, polygons_}) {
-        grid->addWidget(pick, place / 2, place % 2);
-        ++place;
-    }
+    for (PickButton* pick : {which_layer_, points_, lines_, polygons_}) grid->addWidget(pick);
     connect(which_layer_, &PickButton::picked, this, [this](int index) {
         layer_ = static_cast<std::size_t>(index);
         refresh();

@@ -5,10 +5,12 @@
 #include <QKeyEvent>
 #include <QPainter>
 #include <QVBoxLayout>
+#include <algorithm>
 #include <cmath>
 #include <utility>
 
 #include "app/reading/reading_words.h"
+#include "app/stages/page_scroll.h"
 #include "app/window/look_sheet.h"
 
 namespace plugside {
@@ -83,7 +85,6 @@ void ReadingSheet::lay_out_parts() {
     auto* left = new QVBoxLayout;
     left->setSpacing(8);
     list_ = new QListWidget(this);
-    list_->setFixedWidth(list_width);
     list_->setWordWrap(true);
     list_->setIconSize(QSize(14, 14));
     list_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
@@ -94,7 +95,7 @@ void ReadingSheet::lay_out_parts() {
     left->addWidget(north_of_all_);
     entry_ = new EntryView(desk_, choices_, this);
     middle->addLayout(left);
-    middle->addWidget(entry_, 1);
+    middle->addWidget(new PageScroll(entry_, this), 1);
     column->addLayout(middle, 1);
     auto* foot = new QHBoxLayout;
     message_ = label_in_role("stop", this);
@@ -156,9 +157,9 @@ void ReadingSheet::open() {
     title_->setText(again ? tr("How the files were read") : tr("What the files hold"));
     message_->clear();
     read_when_counted_ = false;
+    lie_over();
     list_entries();
     north_of_all_->show_option(0);
-    lie_over();
     raise();
     show();
     if (was_open) return;
@@ -182,6 +183,8 @@ void ReadingSheet::put_away() {
 }
 
 void ReadingSheet::list_entries() {
+    list_->setFixedWidth(
+        std::min(static_cast<int>(choices_.style().room(list_width)), std::max(width() * 2 / 5, list_width)));
     listing_ = true;
     const int row = list_->currentRow();
     list_->clear();
@@ -205,6 +208,7 @@ void ReadingSheet::refresh_entry(int entry) {
     const QString text = name_of(look) + QLatin1Char('\n') + words.join(QStringLiteral(", "));
     item->setText(text);
     item->setData(Qt::AccessibleTextRole, text);
+    item->setToolTip(text);
     const bool takeable = !cannot_be_read(look) || desk_.purpose() == ReadingDesk::Purpose::reading_again;
     item->setFlags(Qt::ItemIsEnabled | Qt::ItemIsSelectable | (takeable ? Qt::ItemIsUserCheckable : Qt::NoItemFlags));
     item->setCheckState(out ? Qt::Unchecked : Qt::Checked);

@@ -30,6 +30,7 @@ SystemChooser::SystemChooser(Choices& choices, QWidget* parent) : QWidget(parent
     taken_ = label_in_role("heading", this);
     line_ = new QLineEdit(this);
     line_->setPlaceholderText(tr("search by code or name: 32610, UTM 10, California zone 2"));
+    line_->setToolTip(line_->placeholderText());
     line_->setAccessibleName(tr("search for the reference system of the coordinates"));
     line_->setClearButtonEnabled(true);
     line_->installEventFilter(this);

@@ -205,7 +205,7 @@ void CloseUpDrawing::draw_tape(QPainter& painter) const {
     const LadderPlace at = place_;
     const QPointF middle = this->middle();
     const QColor ink = style_.ink;
-    const double x = layout_.far_plug ? 30.0 : std::max(std::min(layout_.plug.x(), middle.x()) - 92.0, 24.0);
+    const double x = layout_.far_plug ? 30.0 : std::max(std::min(layout_.plug.x(), middle.x()) - style_.room(92.0), 24.0);
     const QPointF low(x, layout_.plug.y());
     const QPointF high(x, middle.y());
     QPen faint(mixed(style_.slip, style_.ink, 0.35), 1.0);

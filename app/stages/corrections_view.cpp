@@ -62,6 +62,7 @@ CorrectionsView::CorrectionsView(FieldSession& session, Choices& choices, System
     bearing_ = new QLineEdit(this);
     bearing_->setPlaceholderText(tr("the picked fan points to: 135, SE (P)"));
     bearing_->setAccessibleName(tr("bearing of the picked fan"));
+    bearing_->setToolTip(bearing_->placeholderText());
     column->addWidget(bearing_);
     list_name_ = label_in_role("heading", this);
     list_name_->setText(tr("Said so far"));

@@ -116,6 +116,7 @@ GroundPage::GroundPage(FieldSession& session, Choices& choices, GroundTool& tool
     leg_ = new QLineEdit(this);
     leg_->setAccessibleName(tr("next corner by length and bearing"));
     leg_->setPlaceholderText(tr("next corner: 40 ft NE, 12.5 m 135 (N)"));
+    leg_->setToolTip(leg_->placeholderText());
     column->addWidget(leg_);
     list_ = new QListWidget(this);
     list_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);

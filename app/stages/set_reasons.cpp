@@ -20,19 +20,19 @@ QString mound_line(const Survey& survey, const Plan& plan, std::size_t mound) {
     QStringList words;
     words << QString::fromStdString(here.name) << freshness_word(here.freshness);
     if (here.fan)
-        words << SetReasons::tr("fan towards %1").arg(QString::fromStdString(compass_point(*here.fan)));
+        words << plugside::SetReasons::tr("fan towards %1").arg(QString::fromStdString(compass_point(*here.fan)));
     else
-        words << SetReasons::tr("no fan read");
+        words << plugside::SetReasons::tr("no fan read");
     const MoundInPlan& in_plan = plan.mounds.at(mound);
     if (in_plan.system)
-        words << SetReasons::tr("animal %1's in %2 of 100")
+        words << plugside::SetReasons::tr("animal %1's in %2 of 100")
                      .arg(letter_of(plan, *in_plan.system))
                      .arg(in_plan.belongs.in_100());
     return words.join(QStringLiteral(", "));
 }
 
 QString link_line(const Survey& survey, const MainRun& run) {
-    return SetReasons::tr("a run joins %1 and %2 in %3 of 100")
+    return plugside::SetReasons::tr("a run joins %1 and %2 in %3 of 100")
         .arg(QString::fromStdString(survey.mounds.at(run.from_mound).name),
              QString::fromStdString(survey.mounds.at(run.to_mound).name))
         .arg(run.probability.in_100());

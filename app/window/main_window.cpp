@@ -8,6 +8,7 @@
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QHBoxLayout>
+#include <QLineEdit>
 #include <QMessageBox>
 #include <QMimeData>
 #include <QPainter>
@@ -250,6 +251,12 @@ void MainWindow::hold_shortcuts(bool still, const QList<QKeySequence>& but) {
 void MainWindow::dress() {
     // to put the same one on again would dress every part anew
     if (const QString sheet = look_sheet(choices_.style()); sheet != styleSheet()) setStyleSheet(sheet);
+    // the sheet would have what a field asks for at half of the ink's strength, too pale to be read
+    for (QLineEdit* field : findChildren<QLineEdit*>()) {
+        QPalette palette = field->palette();
+        palette.setColor(QPalette::PlaceholderText, choices_.style().quiet_ink);
+        field->setPalette(palette);
+    }
     share_width();
     top_bar_->fit_words();
     if (keys_ != nullptr && keys_->isVisible()) keys_->fit();

@@ -1,6 +1,6 @@
 #include "app/window/work_banner.h"
 
-#include <QHBoxLayout>
+#include <QGridLayout>
 #include <algorithm>
 #include <cmath>
 
@@ -16,19 +16,19 @@ constexpr int patience_ms = 250;
 
 WorkBanner::WorkBanner(FieldSession& session, QWidget* map) : QFrame(map), session_(session) {
     setObjectName(QStringLiteral("working"));
-    auto* row = new QHBoxLayout(this);
-    row->setContentsMargins(12, 6, 8, 6);
+    auto* grid = new QGridLayout(this);
+    grid->setContentsMargins(12, 6, 8, 6);
+    grid->setVerticalSpacing(4);
     words_ = new QLabel(this);
     words_->setTextFormat(Qt::PlainText);
     words_->setWordWrap(true);
     share_ = new QProgressBar(this);
     share_->setRange(0, 100);
     share_->setTextVisible(false);
-    share_->setFixedWidth(110);
     button_ = new QPushButton(this);
-    row->addWidget(words_);
-    row->addWidget(share_);
-    row->addWidget(button_);
+    grid->addWidget(words_, 0, 0);
+    grid->addWidget(share_, 1, 0);
+    grid->addWidget(button_, 0, 1, 2, 1);
     patience_.setSingleShot(true);
     patience_.setInterval(patience_ms);
     connect(&patience_, &QTimer::timeout, this, &WorkBanner::refresh);
@@ -77,9 +77,9 @@ void WorkBanner::refresh() {
 void WorkBanner::place() {
     // the words go on in a second line where the map is too narrow for one
     const int room = parentWidget()->width() - 16;
-    const int beside = 44 + (share_->isVisibleTo(this) ? share_->width() : 0) + button_->sizeHint().width();
+    const int beside = 34 + button_->sizeHint().width();
     const int wish = words_->fontMetrics().horizontalAdvance(words_->text()) + 4;
-    words_->setFixedWidth(std::clamp(wish, 60, std::max(room - beside, 60)));
+    words_->setFixedWidth(std::clamp(wish, std::min(150, room - beside), std::max(room - beside, 60)));
     layout()->activate();
     resize(layout()->minimumSize().width(), layout()->totalMinimumHeightForWidth(layout()->minimumSize().width()));
     const auto* above = parentWidget()->findChild<MapButtons*>(QString(), Qt::FindDirectChildrenOnly);

@@ -519,21 +519,6 @@
     </message>
 </context>
 <context>
-    <name>SetReasons</name>
-    <message>
-        <source>fan towards %1</source>
-        <translation>abanico hacia %1</translation>
-    </message>
-    <message>
-        <source>no fan read</source>
-        <translation>sin abanico leído</translation>
-    </message>
-    <message>
-        <source>animal %1&apos;s in %2 of 100</source>
-        <translation>del animal %1 en %2 de 100</translation>
-    </message>
-</context>
-<context>
     <name>TypedPlace</name>
     <message>
         <source>“%1” is no mark&apos;s name and no latitude and longitude, as in “34.0612, -106.8921”.</source>
@@ -7786,6 +7771,18 @@ Fuera: %1</translation>
         <source>%1 others are sets of this plan already.</source>
         <translation>%1 otros ya son puntos de este plan.</translation>
     </message>
+    <message>
+        <source>fan towards %1</source>
+        <translation>abanico hacia %1</translation>
+    </message>
+    <message>
+        <source>no fan read</source>
+        <translation>sin abanico leído</translation>
+    </message>
+    <message>
+        <source>animal %1&apos;s in %2 of 100</source>
+        <translation>del animal %1 en %2 de 100</translation>
+    </message>
 </context>
 <context>
     <name>plugside::SetStrip</name>
@@ -8115,7 +8112,7 @@ vez</translation>
     </message>
     <message>
         <source>undecided, chance at least</source>
-        <translation>sin decidir, probabilidad mínima</translation>
+        <translation>sin decidir, al menos</translation>
     </message>
     <message>
         <source>There is no undecided set among these.</source>
@@ -8154,7 +8151,7 @@ vez</translation>
     </message>
     <message>
         <source>chance to meet the run under</source>
-        <translation>probabilidad de dar con el túnel menor de</translation>
+        <translation>dar con el túnel en menos de</translation>
     </message>
     <message>
         <source>of animal %1</source>
