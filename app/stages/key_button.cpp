@@ -36,7 +36,7 @@ QSize KeyButton::sizeHint() const {
     font.setPixelSize(key_size(style));
     font.setBold(false);
     const double key = QFontMetricsF(font).horizontalAdvance(key_);
-    return {std::max(static_cast<int>(std::ceil(std::max(word, key))) + 10, 60), static_cast<int>(style.room(48.0))};
+    return {std::max(static_cast<int>(std::ceil(std::max(word, key))) + 6, 60), static_cast<int>(style.room(48.0))};
 }
 
 void KeyButton::paintEvent(QPaintEvent*) {

@@ -185,10 +185,9 @@ void SystemsPage::fit_table() {
     table_->setColumnHidden(2, false);
     // the last takes what is left: its own wish is asked for first
     table_->horizontalHeader()->setSectionResizeMode(3, QHeaderView::Fixed);
-    int used = 14;
+    int used = 2 * table_->frameWidth() + 4;
     for (const int column : {0, 1, 2, 3}) {
         table_->resizeColumnToContents(column);
-        table_->setColumnWidth(column, table_->columnWidth(column) + static_cast<int>(style.room(10.0)));
         used += table_->columnWidth(column);
     }
     table_->horizontalHeader()->setSectionResizeMode(3, QHeaderView::Stretch);

@@ -30,7 +30,7 @@ TopBar::TopBar(FieldSession& session, Choices& choices, QWidget* parent)
     setAttribute(Qt::WA_StyledBackground);
     auto* row = new QHBoxLayout(this);
     row->setContentsMargins(18, 8, 18, 8);
-    row->setSpacing(12);
+    row->setSpacing(8);
     field_ = label_in_role("title", this);
     walked_ = label_in_role("quiet", this);
     animals_ = label_in_role("heading", this);
