@@ -150,12 +150,14 @@ void FindingPicture::paintEvent(QPaintEvent*) {
             if (!seen.contains(at) || asked(one) != in_question) continue;
             painter.setOpacity(in_question ? 1.0 : 0.45);
             draw_mark(painter, one, at, reach, style);
-            if (in_question)
-                draw_haloed_text(painter,
-                                 QRectF(at.x() + 8.0, at.y() - 7.0 - style.room(15.0),
-                                        painter.fontMetrics().horizontalAdvance(QString::fromStdString(one.name)) + 6.0,
-                                        style.room(15.0)),
-                                 QString::fromStdString(one.name), style.ink, style.slip);
+            if (!in_question) continue;
+            // a name is kept inside the picture
+            const QString name = QString::fromStdString(one.name);
+            QRectF place(at.x() + 8.0, at.y() - 7.0 - style.room(15.0), painter.fontMetrics().horizontalAdvance(name) + 6.0,
+                         style.room(16.0));
+            place.moveLeft(std::max(std::min(place.left(), width() - 3.0 - place.width()), 3.0));
+            place.moveTop(std::max(std::min(place.top(), height() - 3.0 - place.height()), 3.0));
+            draw_haloed_text(painter, place, name, style.ink, style.slip);
         }
     painter.setOpacity(1.0);
     draw_proposal(painter, here);

@@ -16,7 +16,12 @@ namespace {
 
 constexpr double gap_px = 6.0;
 constexpr double least_cell_px = 68.0;
+constexpr double least_cell_in_sunlight_px = 80.0;
 constexpr double most_cell_px = 110.0;
+
+double least_cell(const MapStyle& style) {
+    return style.room(style.theme == Theme::light ? least_cell_px : least_cell_in_sunlight_px);
+}
 
 int line_height(const MapStyle& style) { return style.letters(style.theme == Theme::light ? 19 : 22); }
 
@@ -46,7 +51,7 @@ void SetStrip::show_sets(const QString& animal, std::vector<Item> items, std::si
 }
 
 std::size_t SetStrip::most_cells() const {
-    return std::max<std::size_t>(1, static_cast<std::size_t>((width() + gap_px) / (choices_.style().room(least_cell_px) + gap_px)));
+    return std::max<std::size_t>(1, static_cast<std::size_t>((width() + gap_px) / (least_cell(choices_.style()) + gap_px)));
 }
 
 std::size_t SetStrip::first_cell() const {
@@ -60,8 +65,8 @@ QRectF SetStrip::cell_of(std::size_t item) const {
     const std::size_t shown = std::min(items_.size(), most_cells());
     const std::size_t first = first_cell();
     if (item < first || item >= first + shown) return {};
-    const double wide =
-        std::min(choices_.style().room(most_cell_px), (width() - gap_px * static_cast<double>(shown - 1)) / static_cast<double>(shown));
+    const double wide = std::min(choices_.style().room(most_cell_px),
+                                 (width() - gap_px * static_cast<double>(shown - 1)) / static_cast<double>(shown));
     return {static_cast<double>(item - first) * (wide + gap_px), 0.0, wide, static_cast<double>(height())};
 }
 
