@@ -7,6 +7,7 @@
 #include <cmath>
 
 #include "app/placing/typed_place.h"
+#include "app/stages/rows_layout.h"
 #include "app/window/look_sheet.h"
 #include "core/units/display.h"
 
@@ -50,6 +51,7 @@ void PlacingPanel::build() {
     next_->setAccessibleName(tr("what to do next"));
     typed_ = new QLineEdit(paper);
     typed_->setPlaceholderText(tr("place: mark, or latitude, longitude"));
+    typed_->setToolTip(typed_->placeholderText());
     typed_->setAccessibleName(tr("place on the map, typed"));
     said_ = label_in_role("stop", paper);
     list_ = new QListWidget(paper);
@@ -63,7 +65,7 @@ void PlacingPanel::build() {
     one_scale_->setToolTip(
         tr("For a scan or a photograph taken straight down: the picture is shifted, turned and scaled only, so "
            "that pairs check each other sooner."));
-    auto* acts = new QHBoxLayout;
+    auto* acts = RowsLayout::natural(6);
     remove_ = new QPushButton(tr("remove (Del)"), paper);
     auto* done = new QPushButton(tr("done (Esc)"), paper);
     done->setObjectName(QStringLiteral("main_button"));

@@ -174,6 +174,7 @@ void GroundPage::build_band(QVBoxLayout* column) {
     row->setContentsMargins(0, 0, 0, 0);
     band_ = new QLineEdit(band_row_);
     band_->setPlaceholderText(tr("width in all: 20 ft, 6 m"));
+    band_->setToolTip(band_->placeholderText());
     band_->setAccessibleName(tr("width of a band kept clear about this line"));
     auto* make = new QPushButton(tr("keep clear (L)"), band_row_);
     make->setToolTip(tr("Keeps a band of that width about the line clear, as of a ditch or a buried pipe."));

@@ -8,6 +8,7 @@
 #include <QVariant>
 
 #include "app/session/server_imagery.h"
+#include "app/stages/rows_layout.h"
 #include "app/window/look_sheet.h"
 #include "app/words/language.h"
 
@@ -54,7 +55,7 @@ ImageryList::ImageryList(Imagery& imagery, QWidget* parent) : QWidget(parent), i
     strength->addWidget(words);
     strength->addWidget(tone_, 1);
     column->addWidget(strength_);
-    auto* acts = new QHBoxLayout;
+    auto* acts = RowsLayout::natural(6);
     add_ = new QPushButton(tr("add imagery"), this);
     add_->setToolTip(tr("Lay a picture of the ground under the map (Ctrl+I)"));
     server_ = new QPushButton(tr("server"), this);
@@ -64,7 +65,7 @@ ImageryList::ImageryList(Imagery& imagery, QWidget* parent) : QWidget(parent), i
     take_away_ = new QPushButton(tr("take away"), this);
     for (QPushButton* act : {add_, server_, place_, take_away_}) {
         act->setProperty("way", true);
-        acts->addWidget(act, 1);
+        acts->addWidget(act);
     }
     column->addLayout(acts);
     connect(add_, &QPushButton::clicked, this, &ImageryList::add_wanted);

@@ -1,9 +1,9 @@
 #include "app/stages/trace_view.h"
 
 #include <QFrame>
-#include <QGridLayout>
 #include <QVBoxLayout>
 
+#include "app/stages/rows_layout.h"
 #include "app/window/look_sheet.h"
 
 namespace plugside {
@@ -22,25 +22,24 @@ TraceView::TraceView(TraceTool& tool, QWidget* parent) : QWidget(parent), tool_(
     words_ = label_in_role("body", paper);
     words_->setAccessibleName(tr("what is traced"));
     makes_ = new QWidget(paper);
-    auto* grid = new QGridLayout(makes_);
-    grid->setContentsMargins(0, 0, 0, 0);
-    grid->setSpacing(5);
-    const auto make = [&](const QString& words, GroundKind kind, int place) {
+    auto* grid = RowsLayout::even(5, 2);
+    makes_->setLayout(grid);
+    const auto make = [&](const QString& words, GroundKind kind) {
         auto* button = new QPushButton(words, makes_);
         connect(button, &QPushButton::clicked, this, [this, kind] { tool_.make(kind); });
-        grid->addWidget(button, place / 2, place % 2);
+        grid->addWidget(button);
     };
-    make(tr("boundary (B)"), GroundKind::boundary, 0);
-    make(tr("barrier (D)"), GroundKind::barrier, 1);
-    make(tr("keep clear (K)"), GroundKind::keep_clear, 2);
-    make(tr("untreated (U)"), GroundKind::untreated, 3);
+    make(tr("boundary (B)"), GroundKind::boundary);
+    make(tr("barrier (D)"), GroundKind::barrier);
+    make(tr("keep clear (K)"), GroundKind::keep_clear);
+    make(tr("untreated (U)"), GroundKind::untreated);
     other_way_ = new QPushButton(tr("other way round (I)"), paper);
     connect(other_way_, &QPushButton::clicked, &tool_, &TraceTool::go_the_other_way);
-    auto* acts = new QHBoxLayout;
+    auto* acts = RowsLayout::natural(6);
     auto* open = new QPushButton(tr("open a layer (O)"), paper);
     auto* done = new QPushButton(tr("done (Esc)"), paper);
-    acts->addWidget(open, 1);
-    acts->addWidget(done, 1);
+    acts->addWidget(open);
+    acts->addWidget(done);
     for (QWidget* part : std::initializer_list<QWidget*>{heading, words_, makes_, other_way_}) column->addWidget(part);
     column->addLayout(acts);
     connect(open, &QPushButton::clicked, this, &TraceView::open_wanted);
