@@ -81,8 +81,7 @@ struct ColourPair {
     PairUse use;
 };
 
-// Every pair in use. A colour, or a pair of them, that is drawn and does not stand here fails tests/app/canvas/palette_test.cpp
-// and tests/app/window/fitting_words_test.cpp.
+// Every pair in use. A colour that does not stand here fails tests/app/canvas/palette_test.cpp.
 [[nodiscard]] std::vector<ColourPair> colour_pairs(const MapStyle& style);
 
 // WCAG 2.2, success criteria 1.4.3 and 1.4.11 [memory].
