@@ -1,6 +1,6 @@
 // The map of a plan as a PNG picture, drawn without a display.
 //
-// Starts Qt's drawing on its offscreen platform at the first call: that is the one part of the batch program which needs it.
+// Precondition: a DrawingProgram.
 // Safety: as geo/write: written beside its final name, then renamed.
 #pragma once
 

@@ -4,6 +4,7 @@
 #include <QPainterPath>
 #include <algorithm>
 
+#include "app/canvas/fan_shape.h"
 #include "app/canvas/view_transform.h"
 
 namespace plugside {
@@ -12,7 +13,8 @@ namespace {
 
 QString words(const char* text) { return QCoreApplication::translate("Mound", text); }
 
-// The fan in units of its reach, plug at the origin, thrown up the screen: narrow at the plug, lobed at the far edge.
+}  // namespace
+
 const QPainterPath& fan_shape() {
     static const QPainterPath shape = [] {
         QPainterPath path(QPointF(-0.13, 0.02));
@@ -25,6 +27,8 @@ const QPainterPath& fan_shape() {
     }();
     return shape;
 }
+
+namespace {
 
 void draw_disc(QPainter& painter, QPointF at, Freshness freshness, double reach_px, const MapStyle& style) {
     const QColor soil = soil_colour(freshness, style);

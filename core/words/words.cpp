@@ -5,13 +5,29 @@
 #include <atomic>
 #include <cstdio>
 
+#include "core/words/tongue_here.h"
+
 namespace plugside {
 
 namespace {
 
-std::atomic<const Tongue*> tongue_at_hand{nullptr};
+std::atomic<const Tongue*> tongue_of_all{nullptr};
+thread_local bool one_of_its_own = false;
+thread_local const Tongue* own_tongue = nullptr;
+
+const Tongue* tongue_at_hand() { return one_of_its_own ? own_tongue : tongue_of_all.load(); }
 
 }  // namespace
+
+TongueHere::TongueHere(const Tongue* tongue) : others_(one_of_its_own), before_(own_tongue) {
+    one_of_its_own = true;
+    own_tongue = tongue;
+}
+
+TongueHere::~TongueHere() {
+    one_of_its_own = others_;
+    own_tongue = before_;
+}
 
 std::string moment_in_utc(Tongue::Moment time) {
     const auto day = std::chrono::floor<std::chrono::days>(time);
@@ -25,7 +41,7 @@ std::string moment_in_utc(Tongue::Moment time) {
     return text.data();
 }
 
-void speak_with(const Tongue* tongue) { tongue_at_hand.store(tongue); }
+void speak_with(const Tongue* tongue) { tongue_of_all.store(tongue); }
 
 std::string filled(const std::string& pattern, std::initializer_list<std::string> values) {
     std::string text;
@@ -46,30 +62,30 @@ std::string filled(const std::string& pattern, std::initializer_list<std::string
 }
 
 std::string Words::tell(const char* english, std::initializer_list<std::string> values) {
-    const Tongue* const tongue = tongue_at_hand.load();
+    const Tongue* const tongue = tongue_at_hand();
     return filled(tongue != nullptr && tongue->text != nullptr ? tongue->text(english) : english, values);
 }
 
 std::string Words::shown(const std::string& kept) {
-    const Tongue* const tongue = tongue_at_hand.load();
+    const Tongue* const tongue = tongue_at_hand();
     if (kept.empty() || tongue == nullptr || tongue->text == nullptr) return kept;
     return tongue->text(kept.c_str());
 }
 
 std::string Words::decimal(std::string number) {
-    const Tongue* const tongue = tongue_at_hand.load();
+    const Tongue* const tongue = tongue_at_hand();
     if (tongue != nullptr && tongue->decimal_mark != nullptr)
         std::replace(number.begin(), number.end(), '.', tongue->decimal_mark());
     return number;
 }
 
 std::string Words::language() {
-    const Tongue* const tongue = tongue_at_hand.load();
+    const Tongue* const tongue = tongue_at_hand();
     return tongue != nullptr && tongue->language != nullptr ? tongue->language() : "en";
 }
 
 std::string Words::moment(Tongue::Moment time) {
-    const Tongue* const tongue = tongue_at_hand.load();
+    const Tongue* const tongue = tongue_at_hand();
     return tongue != nullptr && tongue->moment != nullptr ? tongue->moment(time) : moment_in_utc(time);
 }
 

@@ -519,6 +519,461 @@
     </message>
 </context>
 <context>
+    <name>Sheets</name>
+    <message>
+        <source>waypoint %1</source>
+        <translation>punto marcado %1</translation>
+    </message>
+    <message>
+        <source>run at hole</source>
+        <translation>túnel en el sondeo</translation>
+    </message>
+    <message>
+        <source>depth</source>
+        <translation>hondura</translation>
+    </message>
+    <message>
+        <source>set by</source>
+        <translation>puesto por</translation>
+    </message>
+    <message>
+        <source>day, time</source>
+        <translation>día, hora</translation>
+    </message>
+    <message>
+        <source>nothing found</source>
+        <translation>nada encontrado</translation>
+    </message>
+    <message>
+        <source>note</source>
+        <translation>nota</translation>
+    </message>
+    <message>
+        <source>%1 right</source>
+        <translation>%1 a la derecha</translation>
+    </message>
+    <message>
+        <source>%1 left</source>
+        <translation>%1 a la izquierda</translation>
+    </message>
+    <message>
+        <source>looking from %1 to %2</source>
+        <translation>mirando de %1 a %2</translation>
+    </message>
+    <message>
+        <source>standing at the plug, the fan behind you</source>
+        <translation>de pie en el tapón, el abanico atrás</translation>
+    </message>
+    <message>
+        <source>%1, pale: run in 9 of 10</source>
+        <translation>%1, gris: túnel en 9 de 10</translation>
+    </message>
+    <message>
+        <source>tape %1, row %2, pale: run in 9 of 10</source>
+        <translation>cinta %1, fila %2, gris: túnel en 9 de 10</translation>
+    </message>
+    <message>
+        <source>N</source>
+        <translation>N</translation>
+    </message>
+    <message>
+        <source>ft</source>
+        <translation>pies</translation>
+    </message>
+    <message>
+        <source>untreated</source>
+        <translation>sin tratar</translation>
+    </message>
+    <message>
+        <source>map %1</source>
+        <translation>mapa %1</translation>
+    </message>
+    <message>
+        <source>How far magnetic north lies from true north is not told: the model at hand holds from 2025 to 2029. Bearings are from true north.</source>
+        <translation>No se dice cuánto se aparta el norte magnético del verdadero: el modelo a mano vale de 2025 a 2029. Los rumbos son desde el norte verdadero.</translation>
+    </message>
+    <message>
+        <source>On %1 magnetic north and true north agree here (declination 0°, World Magnetic Model 2025).</source>
+        <translation>El %1 el norte magnético y el verdadero coinciden aquí (declinación 0°, World Magnetic Model 2025).</translation>
+    </message>
+    <message>
+        <source>On %1 magnetic north (MN) lies %2° east of true north (TN): the declination, by the World Magnetic Model 2025. Bearings are from true north.</source>
+        <translation>El %1 el norte magnético (NM) queda %2° al este del norte verdadero (NV): es la declinación, según el World Magnetic Model 2025. Los rumbos son desde el norte verdadero.</translation>
+    </message>
+    <message>
+        <source>On %1 magnetic north (MN) lies %2° west of true north (TN): the declination, by the World Magnetic Model 2025. Bearings are from true north.</source>
+        <translation>El %1 el norte magnético (NM) queda %2° al oeste del norte verdadero (NV): es la declinación, según el World Magnetic Model 2025. Los rumbos son desde el norte verdadero.</translation>
+    </message>
+    <message>
+        <source>TN</source>
+        <translation>NV</translation>
+    </message>
+    <message>
+        <source>MN</source>
+        <translation>NM</translation>
+    </message>
+    <message>
+        <source>set, with its number</source>
+        <translation>punto, con su número</translation>
+    </message>
+    <message>
+        <source>mound, its fan (fresh: dark)</source>
+        <translation>montículo, su abanico (fresco: oscuro)</translation>
+    </message>
+    <message>
+        <source>run (broken: doubtful)</source>
+        <translation>túnel (cortado: dudoso)</translation>
+    </message>
+    <message>
+        <source>barrier</source>
+        <translation>barrera</translation>
+    </message>
+    <message>
+        <source>keep clear</source>
+        <translation>área vedada</translation>
+    </message>
+    <message>
+        <source>field</source>
+        <translation>campo</translation>
+    </message>
+    <message>
+        <source>Map, 1:%1</source>
+        <translation>Mapa, 1:%1</translation>
+    </message>
+    <message>
+        <source>Map %1 of %2, 1:%3</source>
+        <translation>Mapa %1 de %2, 1:%3</translation>
+    </message>
+    <message>
+        <source>list</source>
+        <translation>lista</translation>
+    </message>
+    <message>
+        <source>next: %1, %2</source>
+        <translation>sigue: %1, %2</translation>
+    </message>
+    <message>
+        <source>map</source>
+        <translation>mapa</translation>
+    </message>
+    <message>
+        <source>Cautions</source>
+        <translation>Precauciones</translation>
+    </message>
+    <message>
+        <source>What to load</source>
+        <translation>Qué cargar</translation>
+    </message>
+    <message>
+        <source>Sets in walking order</source>
+        <translation>Puntos en el orden del recorrido</translation>
+    </message>
+    <message>
+        <source>fresh</source>
+        <translation>fresco</translation>
+    </message>
+    <message>
+        <source>older</source>
+        <translation>más viejo</translation>
+    </message>
+    <message>
+        <source>crushed</source>
+        <translation>aplastado</translation>
+    </message>
+    <message>
+        <source>age not noted</source>
+        <translation>edad no anotada</translation>
+    </message>
+    <message>
+        <source>%1, %2, no fan noted.</source>
+        <translation>%1, %2, sin abanico anotado.</translation>
+    </message>
+    <message>
+        <source>%1, %2, its soil thrown towards %3.</source>
+        <translation>%1, %2, su tierra echada hacia %3.</translation>
+    </message>
+    <message>
+        <source>kept</source>
+        <translation>conservado</translation>
+    </message>
+    <message>
+        <source>kept, moved by hand</source>
+        <translation>conservado, movido a mano</translation>
+    </message>
+    <message>
+        <source>dropped</source>
+        <translation>quitado</translation>
+    </message>
+    <message>
+        <source>proposed, not decided</source>
+        <translation>propuesto, sin decidir</translation>
+    </message>
+    <message>
+        <source>plug side of %1</source>
+        <translation>lado del tapón de %1</translation>
+    </message>
+    <message>
+        <source>between %1 and %2</source>
+        <translation>entre %1 y %2</translation>
+    </message>
+    <message>
+        <source>%1 in 100 that a hole meets the run; about %2 hole.</source>
+        <translation>%1 de 100 de que un sondeo dé con el túnel; cerca de %2 sondeo.</translation>
+    </message>
+    <message>
+        <source>%1 in 100 that a hole meets the run; about %2 holes.</source>
+        <translation>%1 de 100 de que un sondeo dé con el túnel; cerca de %2 sondeos.</translation>
+    </message>
+    <message>
+        <source>Holes in order, with the tape&apos;s reading from the plug:</source>
+        <translation>Sondeos en orden, con la lectura de la cinta desde el tapón:</translation>
+    </message>
+    <message>
+        <source>middle</source>
+        <translation>medio</translation>
+    </message>
+    <message>
+        <source>%1 L</source>
+        <translation>%1 I</translation>
+    </message>
+    <message>
+        <source>%1 R</source>
+        <translation>%1 D</translation>
+    </message>
+    <message>
+        <source>%1 in</source>
+        <translation>%1 pulg</translation>
+    </message>
+    <message>
+        <source>STOP</source>
+        <translation>ALTO</translation>
+    </message>
+    <message>
+        <source>HOLD BACK</source>
+        <translation>ESPERE</translation>
+    </message>
+    <message>
+        <source>MIND</source>
+        <translation>OJO</translation>
+    </message>
+    <message>
+        <source>%1 in 100, about %2</source>
+        <translation>%1 de 100, cerca de %2</translation>
+    </message>
+    <message>
+        <source>%1 and %2</source>
+        <translation>%1 y %2</translation>
+    </message>
+    <message>
+        <source>Common practice.</source>
+        <translation>Práctica común.</translation>
+    </message>
+    <message>
+        <source>Our own rule.</source>
+        <translation>Regla nuestra.</translation>
+    </message>
+    <message>
+        <source>Source: %1, quoted from memory.</source>
+        <translation>Fuente: %1, citado de memoria.</translation>
+    </message>
+    <message>
+        <source>Source: %1.</source>
+        <translation>Fuente: %1.</translation>
+    </message>
+    <message>
+        <source>At every set</source>
+        <translation>En todos los puntos</translation>
+    </message>
+    <message>
+        <source>At %1</source>
+        <translation>En %1</translation>
+    </message>
+    <message>
+        <source>flags, numbered as the cards</source>
+        <translation>banderas, numeradas como las fichas</translation>
+    </message>
+    <message>
+        <source>one a set, so that every one is found and lifted again</source>
+        <translation>una por punto, para que cada uno se encuentre y se levante</translation>
+    </message>
+    <message>
+        <source>stakes with wire or cable</source>
+        <translation>estacas con alambre o cable</translation>
+    </message>
+    <message>
+        <source>never cord: it is chewed</source>
+        <translation>nunca cordel: lo roen</translation>
+    </message>
+    <message>
+        <source>probe, tape, compass</source>
+        <translation>sonda, cinta, brújula</translation>
+    </message>
+    <message>
+        <source>about %1 holes are expected, %2 at most</source>
+        <translation>se esperan cerca de %1 sondeos, %2 a lo más</translation>
+    </message>
+    <message>
+        <source>made %1</source>
+        <translation>hecho el %1</translation>
+    </message>
+    <message>
+        <source>The label, local rules and a licensed applicator decide.</source>
+        <translation>Deciden la etiqueta, las reglas del lugar y un aplicador con licencia.</translation>
+    </message>
+    <message>
+        <source>%1 in all from the first set to the last, straight from set to set.</source>
+        <translation>%1 en total del primer punto al último, derecho de punto a punto.</translation>
+    </message>
+    <message>
+        <source>page %1 of %2</source>
+        <translation>página %1 de %2</translation>
+    </message>
+    <message>
+        <source>These sheets say what speaks against a place or has to be in hand first; they do not know the label in your hand.</source>
+        <translation>Estas hojas dicen qué habla en contra de un lugar o qué hay que tener antes; no conocen la etiqueta que usted tiene en la mano.</translation>
+    </message>
+    <message>
+        <source>how many</source>
+        <translation>cuántos</translation>
+    </message>
+    <message>
+        <source>what</source>
+        <translation>qué</translation>
+    </message>
+    <message>
+        <source>set</source>
+        <translation>punto</translation>
+    </message>
+    <message>
+        <source>place</source>
+        <translation>lugar</translation>
+    </message>
+    <message>
+        <source>from the set before, from true north</source>
+        <translation>desde el punto anterior, desde el norte verdadero</translation>
+    </message>
+    <message>
+        <source>chance, holes; cautions of the place</source>
+        <translation>probabilidad, sondeos; precauciones del lugar</translation>
+    </message>
+    <message>
+        <source>Cards</source>
+        <translation>Fichas</translation>
+    </message>
+    <message>
+        <source>Log of rounds</source>
+        <translation>Registro de rondas</translation>
+    </message>
+    <message>
+        <source>Every set is checked at least daily. In each box: the hour, and + caught, 0 nothing, &gt; moved, L lifted. Every set that went out is lifted.</source>
+        <translation>Cada punto se revisa al menos a diario. En cada casilla: la hora, y + captura, 0 nada, &gt; movido, L levantado. Todo punto puesto se levanta.</translation>
+    </message>
+    <message>
+        <source>round %1</source>
+        <translation>ronda %1</translation>
+    </message>
+    <message>
+        <source>lifted</source>
+        <translation>levantado</translation>
+    </message>
+    <message>
+        <source>day, name</source>
+        <translation>día, nombre</translation>
+    </message>
+    <message>
+        <source>Holes in order, L to the left or R to the right of the row&apos;s middle:</source>
+        <translation>Sondeos en orden, I a la izquierda o D a la derecha del medio de la fila:</translation>
+    </message>
+    <message>
+        <source>%1 to %2 animals (%3 in 100), area walked not known: no track</source>
+        <translation>%1 a %2 animales (%3 de 100), área caminada no conocida: sin traza</translation>
+    </message>
+    <message>
+        <source>%1 to %2 animals (%3 in 100) on %4 walked</source>
+        <translation>%1 a %2 animales (%3 de 100) en %4 caminados</translation>
+    </message>
+    <message>
+        <source>%1 to %2 animals (%3 in 100) on %4 walked of %5</source>
+        <translation>%1 a %2 animales (%3 de 100) en %4 caminados de %5</translation>
+    </message>
+    <message>
+        <source>its steps are on the page of the method.</source>
+        <translation>sus pasos están en la página del método.</translation>
+    </message>
+    <message>
+        <source>Conditions</source>
+        <translation>Condiciones</translation>
+    </message>
+    <message>
+        <source>Working time: %1 to %2 hours (%3 in 100), without the way between sets.</source>
+        <translation>Tiempo de trabajo: %1 a %2 horas (%3 de 100), sin el camino entre puntos.</translation>
+    </message>
+    <message>
+        <source>asked</source>
+        <translation>pregunta</translation>
+    </message>
+    <message>
+        <source>answered</source>
+        <translation>respuesta</translation>
+    </message>
+    <message>
+        <source>when</source>
+        <translation>cuándo</translation>
+    </message>
+    <message>
+        <source>The label in hand</source>
+        <translation>La etiqueta en la mano</translation>
+    </message>
+    <message>
+        <source>Method</source>
+        <translation>Método</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation>sí</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation>no</translation>
+    </message>
+    <message>
+        <source>%1 °C (%2 °F)</source>
+        <translation>%1 °C (%2 °F)</translation>
+    </message>
+    <message>
+        <source>from %1</source>
+        <translation>desde %1</translation>
+    </message>
+    <message>
+        <source>until %1</source>
+        <translation>hasta %1</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation>no se sabe</translation>
+    </message>
+    <message>
+        <source>%1: rain %2, irrigation %3</source>
+        <translation>%1: lluvia %2, riego %3</translation>
+    </message>
+    <message>
+        <source>%1 (signed)</source>
+        <translation>%1 (firmado)</translation>
+    </message>
+    <message>
+        <source>%1, NOT ANSWERED</source>
+        <translation>%1, SIN RESPUESTA</translation>
+    </message>
+    <message>
+        <source>too old, ask again</source>
+        <translation>muy viejo, pregunte de nuevo</translation>
+    </message>
+    <message>
+        <source>not answered: ask before the work</source>
+        <translation>sin respuesta: pregunte antes del trabajo</translation>
+    </message>
+</context>
+<context>
     <name>TypedPlace</name>
     <message>
         <source>“%1” is no mark&apos;s name and no latitude and longitude, as in “34.0612, -106.8921”.</source>
@@ -4890,6 +5345,18 @@
     <message>
         <source>signatures without a name do not count ({1} of them): sign again what is held back</source>
         <translation>las firmas sin nombre no cuentan (son {1}): vuelva a firmar lo retenido</translation>
+    </message>
+    <message>
+        <source>writing the field sheets</source>
+        <translation>escribiendo las hojas de campo</translation>
+    </message>
+    <message>
+        <source>a stop</source>
+        <translation>una parada</translation>
+    </message>
+    <message>
+        <source>time to write it</source>
+        <translation>tiempo para escribirlo</translation>
     </message>
 </context>
 <context>

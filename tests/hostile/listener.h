@@ -9,6 +9,7 @@
 
 #include <stdexcept>
 #include <string>
+#include <vector>
 
 namespace plugside::testing_support {
 
@@ -30,6 +31,19 @@ public:
     Listener& operator=(const Listener&) = delete;
 
     [[nodiscard]] std::string url() const { return "http://127.0.0.1:" + std::to_string(ntohs(address_.sin_port)); }
+
+    // What those who connected since the last call asked for first, a line each: a browser's own calls home are told from a page's.
+    std::vector<std::string> asked() {
+        std::vector<std::string> lines;
+        for (int one = ::accept(socket_, nullptr, nullptr); one >= 0; one = ::accept(socket_, nullptr, nullptr)) {
+            char bytes[1024];
+            const auto count = ::recv(one, bytes, sizeof bytes, MSG_DONTWAIT);
+            const std::string text(bytes, count > 0 ? static_cast<std::size_t>(count) : 0U);
+            lines.push_back(text.substr(0, text.find('\r')));
+            ::close(one);
+        }
+        return lines;
+    }
 
     // How many have connected since the last call.
     int connections() {

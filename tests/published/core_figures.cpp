@@ -12,6 +12,7 @@
 //   core_figures coarse                         the same by the coarse form
 //   core_figures to-lines LINES                 LINES segments (four numbers each), then places: mean distance to the
 //   nearest
+//   core_figures set-codes                      letters and numbers of sets in turn: the code of each
 #include <algorithm>
 #include <cmath>
 #include <cstdint>
@@ -27,6 +28,7 @@
 #include "core/geometry/near_places.h"
 #include "core/geometry/polyline.h"
 #include "core/plan/make_plan.h"
+#include "core/sets/set_code.h"
 #include "core/simulation/calibration.h"
 #include "core/simulation/plan_score.h"
 #include "core/survey/circular.h"
@@ -159,7 +161,14 @@ std::vector<Bearing> bearings_in(const std::vector<double>& numbers) {
     return bearings;
 }
 
+int print_set_codes() {
+    SetName name;
+    while (std::cin >> name.letter >> name.number) std::printf("%s\n", set_code(name).c_str());
+    return 0;
+}
+
 int run(const std::vector<std::string>& words) {
+    if (!words.empty() && words[0] == "set-codes") return print_set_codes();
     const std::vector<double> numbers{std::istream_iterator<double>(std::cin), {}};
     const std::string what = words.empty() ? "" : words[0];
     if (what == "mean-bearing") {

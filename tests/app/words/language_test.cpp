@@ -1,10 +1,11 @@
 // Which language is spoken, how it writes numbers, and the window that changes over to it.
-#include "app/words/language.h"
+#include "app/words/language_here.h"
 
 #include <QLabel>
 #include <QPushButton>
 #include <QSettings>
 #include <fstream>
+#include <thread>
 
 #include "app/window/main_window.h"
 #include "core/mending/digger_key.h"
@@ -30,6 +31,31 @@ TEST_F(Languages, TheFirstOfTheSystemsLanguagesThatIsSpokenHereIsTaken) {
     EXPECT_EQ(language_of(QLocale(QLocale::Japanese)), Language::english);
     EXPECT_EQ(language_from_code(code_of(Language::spanish)), Language::spanish);
     EXPECT_FALSE(language_from_code(QStringLiteral("tlh")));
+}
+
+TEST_F(Languages, OneThreadMaySpeakAnotherThanTheWindow) {
+    speak(Language::english);
+    std::string there;
+    {
+        const LanguageHere spanish(Language::spanish);
+        EXPECT_EQ(compass_point(Bearing::degrees(270.0)), "O");
+        EXPECT_EQ(said("Caution", "stop"), QStringLiteral("alto"));
+        EXPECT_EQ(said("Caution", "a text that nobody translated"), QStringLiteral("a text that nobody translated"));
+        EXPECT_EQ(spoken(), Language::spanish);
+        {
+            const LanguageHere english(Language::english);
+            EXPECT_EQ(compass_point(Bearing::degrees(270.0)), "W");
+        }
+        EXPECT_EQ(Words::language(), "es");
+        std::thread other([&] { there = compass_point(Bearing::degrees(270.0)); });
+        other.join();
+    }
+    EXPECT_EQ(there, "W");
+    EXPECT_EQ(compass_point(Bearing::degrees(270.0)), "W");
+    speak(Language::spanish);
+    const LanguageHere english(Language::english);
+    EXPECT_EQ(said("Caution", "stop"), QStringLiteral("stop"));
+    EXPECT_EQ(compass_point(Bearing::degrees(270.0)), "W");
 }
 
 TEST_F(Languages, CoreSpeaksTheLanguageOfTheWindow) {
