@@ -4,6 +4,7 @@
 
 #include "core/sets/work_order_rows.h"
 #include "core/words/words.h"
+#include "geo/read/plan_rows.h"
 
 namespace plugside {
 
