@@ -107,7 +107,9 @@ TEST_F(CloseUpOnPaper, EverythingLiesInsideOfItsPlaceAndNoWordsAreSmall) {
                 const CloseUpFigure drawn = this->drawn(example, probe, LengthUnits::feet_and_inches);
                 const QRectF place(QPointF(-0.01, -0.01), drawn.figure.size_mm() + QSizeF(0.02, 0.02));
                 for (const Shape& shape : drawn.figure.shapes()) {
-                    if (const auto* disc = std::get_if<Disc>(&shape)) EXPECT_TRUE(place.contains(disc->centre));
+                    if (const auto* disc = std::get_if<Disc>(&shape)) {
+                        EXPECT_TRUE(place.contains(disc->centre));
+                    }
                     if (const auto* words = std::get_if<WordsAt>(&shape)) {
                         EXPECT_TRUE(place.contains(words->baseline)) << words->text.toStdString();
                         EXPECT_GE(words->lettering.size_pt, least_words_pt);

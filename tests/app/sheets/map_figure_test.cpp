@@ -109,7 +109,9 @@ TEST_F(MapOnPaper, OfAFieldWithOneSetOrNoneIsDrawnToo) {
         EXPECT_EQ(pages_of(sheets_of(example)).size(), 1U);
         example.field.survey.mounds.clear();
         example.plan.mounds.clear();
-        if (count == 0) EXPECT_EQ(pages_of(sheets_of(example)).size(), 1U);
+        if (count == 0) {
+            EXPECT_EQ(pages_of(sheets_of(example)).size(), 1U);
+        }
     }
 }
 
