@@ -3,11 +3,13 @@
 #include <QFile>
 #include <QStringList>
 #include <algorithm>
+#include <chrono>
 #include <utility>
 
 #include "app/commands/decide_command.h"
 #include "app/commands/note_rules_command.h"
 #include "app/commands/read_command.h"
+#include "app/sheets/sheet_files.h"
 #include "core/mending/findings.h"
 #include "core/mending/sentences.h"
 #include "core/plan/make_plan.h"
@@ -429,20 +431,26 @@ void FieldSession::hand_out(const HandOut& where) {
         [this, where, handed_at, field = field_, plan = plan_](const Progress& progress) -> BackgroundWork::Apply {
             std::optional<Refusal> refusal;
             QStringList written;
-            if (!where.geopackage.empty()) {
-                const auto done = write_geopackage(*field, *plan, where.geopackage, where.units, progress);
+            const auto write = [&](const std::filesystem::path& file, const auto& writer) {
+                if (refusal || file.empty() || progress.stopped()) return;
+                const tl::expected<void, Refusal> done = writer(file);
                 if (done)
-                    written << as_text(where.geopackage);
+                    written << as_text(file);
                 else
                     refusal = done.error();
-            }
-            if (!refusal && !where.waypoints.empty() && !progress.stopped()) {
-                const auto done = write_waypoints(*field, *plan, where.waypoints, where.units);
-                if (done)
-                    written << as_text(where.waypoints);
-                else
-                    refusal = done.error();
-            }
+            };
+            const SheetInput sheets{*field,
+                                    *plan,
+                                    where.units,
+                                    where.sheet_language,
+                                    where.paper,
+                                    {},
+                                    std::chrono::floor<std::chrono::milliseconds>(std::chrono::system_clock::now())};
+            write(where.geopackage,
+                  [&](const auto& file) { return write_geopackage(*field, *plan, file, where.units, progress); });
+            write(where.waypoints, [&](const auto& file) { return write_waypoints(*field, *plan, file, where.units); });
+            write(where.sheets, [&](const auto& file) { return write_sheets(sheets, file, progress); });
+            write(where.phone, [&](const auto& file) { return write_phone_page(sheets, file, progress); });
             const bool whole = !refusal && !where.geopackage.empty();
             return [this, refusal, written, whole, handed_at] {
                 // only the GeoPackage gives the decisions back when it is opened again

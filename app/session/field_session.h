@@ -29,6 +29,8 @@
 #include "app/commands/survey_part_command.h"
 #include "app/planning/background_work.h"
 #include "app/reading/told_reading.h"
+#include "app/sheets/paper.h"
+#include "app/words/language.h"
 #include "core/plan/plan.h"
 #include "core/plan/system_letters.h"
 #include "core/survey/finding.h"
@@ -47,6 +49,10 @@ public:
     struct HandOut {
         std::filesystem::path geopackage;  // empty: not this one
         std::filesystem::path waypoints;   // empty: not this one
+        std::filesystem::path sheets;      // a PDF; empty: not this one
+        std::filesystem::path phone;       // the sheets as a page for a phone; empty: not this one
+        Paper paper = Paper::letter;
+        Language sheet_language = Language::english;
         LengthUnits units = LengthUnits::feet_and_inches;
     };
 

@@ -4,7 +4,6 @@
 #include <QFile>
 #include <QFileDialog>
 #include <QFileInfo>
-#include <QGridLayout>
 #include <QVBoxLayout>
 #include <algorithm>
 
@@ -38,30 +37,28 @@ HandOutDialog::HandOutDialog(FieldSession& session, Choices& choices, QWidget* p
                 .arg(progress.all));
     }
     column->addWidget(state);
-    auto* grid = new QGridLayout;
-    grid->setHorizontalSpacing(12);
-    grid->setVerticalSpacing(10);
+    grid_ = new QGridLayout;
+    grid_->setHorizontalSpacing(12);
+    grid_->setVerticalSpacing(10);
     folder_ = new QLineEdit(QDir::toNativeSeparators(beside), this);
     folder_->setAccessibleName(tr("folder"));
     auto* choose = new QPushButton(tr("choose…"), this);
-    with_plan_ = new QCheckBox(tr("plan, as a GeoPackage"), this);
-    plan_name_ = new QLineEdit(stem + QStringLiteral("-plan.gpkg"), this);
-    plan_name_->setAccessibleName(tr("name of the GeoPackage"));
-    with_sets_ = new QCheckBox(tr("sets, as waypoints"), this);
-    sets_name_ = new QLineEdit(stem + QStringLiteral("-sets.gpx"), this);
-    sets_name_->setAccessibleName(tr("name of the waypoint file"));
-    with_plan_->setChecked(true);
-    with_sets_->setChecked(true);
     auto* folder_label = new QLabel(tr("into"), this);
     folder_label->setBuddy(folder_);
-    grid->addWidget(folder_label, 0, 0);
-    grid->addWidget(folder_, 0, 1);
-    grid->addWidget(choose, 0, 2);
-    grid->addWidget(with_plan_, 1, 0);
-    grid->addWidget(plan_name_, 1, 1, 1, 2);
-    grid->addWidget(with_sets_, 2, 0);
-    grid->addWidget(sets_name_, 2, 1, 1, 2);
-    column->addLayout(grid);
+    grid_->addWidget(folder_label, 0, 0);
+    grid_->addWidget(folder_, 0, 1);
+    grid_->addWidget(choose, 0, 2);
+    plan_ = add_row(tr("plan, as a GeoPackage"), stem + QStringLiteral("-plan.gpkg"), tr("name of the GeoPackage"), true);
+    sets_ = add_row(tr("sets, as waypoints"), stem + QStringLiteral("-sets.gpx"), tr("name of the waypoint file"), true);
+    sheets_ =
+        add_row(tr("field sheets, as a PDF"), stem + QStringLiteral("-sheets.pdf"), tr("name of the field sheets"), true);
+    phone_ = add_row(tr("the sheets for a phone"), stem + QStringLiteral("-phone.html"), tr("name of the page for a phone"),
+                     false);
+    // whoever tapes feet prints on letter
+    paper_ = add_choice(tr("paper"), {tr("letter"), tr("A4")}, choices_.units() == LengthUnits::feet_and_inches ? 0 : 1);
+    language_ =
+        add_choice(tr("language of the sheets"), {tr("English"), tr("Spanish")}, spoken() == Language::english ? 0 : 1);
+    column->addLayout(grid_);
     remark_ = label_in_role("quiet", this);
     column->addWidget(remark_);
     auto* keys = new QHBoxLayout;
@@ -76,34 +73,63 @@ HandOutDialog::HandOutDialog(FieldSession& session, Choices& choices, QWidget* p
     connect(choose, &QPushButton::clicked, this, &HandOutDialog::choose_folder);
     connect(stay, &QPushButton::clicked, this, &QDialog::reject);
     connect(go_, &QPushButton::clicked, this, &QDialog::accept);
-    for (QLineEdit* edit : {folder_, plan_name_, sets_name_})
-        connect(edit, &QLineEdit::textChanged, this, &HandOutDialog::check);
-    for (QCheckBox* box : {with_plan_, with_sets_}) connect(box, &QCheckBox::toggled, this, &HandOutDialog::check);
+    connect(folder_, &QLineEdit::textChanged, this, &HandOutDialog::check);
+    for (const Row& row : rows()) {
+        connect(row.name, &QLineEdit::textChanged, this, &HandOutDialog::check);
+        connect(row.box, &QCheckBox::toggled, this, &HandOutDialog::check);
+    }
     check();
     go_->setFocus();
+}
+
+HandOutDialog::Row HandOutDialog::add_row(const QString& what, const QString& file, const QString& name_of_it,
+                                          bool checked) {
+    const Row row{new QCheckBox(what, this), new QLineEdit(file, this)};
+    row.box->setChecked(checked);
+    row.name->setAccessibleName(name_of_it);
+    const int at = grid_->rowCount();
+    grid_->addWidget(row.box, at, 0);
+    grid_->addWidget(row.name, at, 1, 1, 2);
+    return row;
+}
+
+QComboBox* HandOutDialog::add_choice(const QString& what, const QStringList& offered, int chosen) {
+    auto* label = new QLabel(what, this);
+    auto* choice = new QComboBox(this);
+    choice->addItems(offered);
+    choice->setCurrentIndex(chosen);
+    choice->setAccessibleName(what);
+    label->setBuddy(choice);
+    const int at = grid_->rowCount();
+    grid_->addWidget(label, at, 0);
+    grid_->addWidget(choice, at, 1, 1, 2);
+    return choice;
 }
 
 QString HandOutDialog::path_of(const QLineEdit& name) const { return QDir(folder_->text()).absoluteFilePath(name.text()); }
 
 void HandOutDialog::check() {
-    plan_name_->setEnabled(with_plan_->isChecked());
-    sets_name_->setEnabled(with_sets_->isChecked());
     QStringList remarks;
     if (!QFileInfo(folder_->text()).isDir()) remarks << tr("There is no such folder.");
-    for (const auto& [box, name] : {std::pair{with_plan_, plan_name_}, std::pair{with_sets_, sets_name_}}) {
+    bool fit = QFileInfo(folder_->text()).isDir();
+    QStringList files;
+    for (const auto& [box, name] : rows()) {
+        name->setEnabled(box->isChecked());
         if (!box->isChecked()) continue;
-        if (name->text().trimmed().isEmpty())
+        const bool named = !name->text().trimmed().isEmpty();
+        if (!named)
             remarks << tr("A file needs a name.");
         else if (QFileInfo::exists(path_of(*name)))
             remarks << tr("%1 is there already and will be replaced.").arg(name->text());
+        fit = fit && named && !files.contains(path_of(*name));
+        files << path_of(*name);
     }
-    if (!with_plan_->isChecked()) remarks << tr("Only the GeoPackage gives your decisions back when it is opened again.");
+    const bool prints = sheets_.box->isChecked();
+    paper_->setEnabled(prints);
+    language_->setEnabled(prints || phone_.box->isChecked());
+    if (!plan_.box->isChecked()) remarks << tr("Only the GeoPackage gives your decisions back when it is opened again.");
     remark_->setText(remarks.join('\n'));
-    const bool named = (!with_plan_->isChecked() || !plan_name_->text().trimmed().isEmpty()) &&
-                       (!with_sets_->isChecked() || !sets_name_->text().trimmed().isEmpty());
-    const bool apart = !with_plan_->isChecked() || !with_sets_->isChecked() || path_of(*plan_name_) != path_of(*sets_name_);
-    go_->setEnabled(QFileInfo(folder_->text()).isDir() && named && apart &&
-                    (with_plan_->isChecked() || with_sets_->isChecked()));
+    go_->setEnabled(fit && !files.isEmpty());
 }
 
 void HandOutDialog::choose_folder() {
@@ -114,8 +140,11 @@ void HandOutDialog::choose_folder() {
 FieldSession::HandOut HandOutDialog::chosen() const {
     FieldSession::HandOut where;
     where.units = choices_.units();
-    if (with_plan_->isChecked()) where.geopackage = QFile::encodeName(path_of(*plan_name_)).toStdString();
-    if (with_sets_->isChecked()) where.waypoints = QFile::encodeName(path_of(*sets_name_)).toStdString();
+    where.paper = paper_->currentIndex() == 0 ? Paper::letter : Paper::a4;
+    where.sheet_language = language_->currentIndex() == 0 ? Language::english : Language::spanish;
+    for (const auto& [row, file] : {std::pair{plan_, &where.geopackage}, std::pair{sets_, &where.waypoints},
+                                    std::pair{sheets_, &where.sheets}, std::pair{phone_, &where.phone}})
+        if (row.box->isChecked()) *file = QFile::encodeName(path_of(*row.name)).toStdString();
     return where;
 }
 

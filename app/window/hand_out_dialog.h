@@ -1,8 +1,11 @@
-// Where the plan goes when it leaves the program: a GeoPackage for the farm's maps, waypoints for the handheld.
+// Where the plan goes when it leaves the program: a GeoPackage for the farm's maps, waypoints for the handheld, field sheets to print or for a
+// phone.
 #pragma once
 
 #include <QCheckBox>
+#include <QComboBox>
 #include <QDialog>
+#include <QGridLayout>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
@@ -22,16 +25,27 @@ public:
     void set_folder(const QString& folder) { folder_->setText(folder); }
 
 private:
+    // One file that may be written: whether, and under which name.
+    struct Row {
+        QCheckBox* box;
+        QLineEdit* name;
+    };
+    Row add_row(const QString& what, const QString& file, const QString& name_of_it, bool checked);
+    QComboBox* add_choice(const QString& what, const QStringList& offered, int chosen);
     void check();
     void choose_folder();
+    [[nodiscard]] std::vector<Row> rows() const { return {plan_, sets_, sheets_, phone_}; }
     [[nodiscard]] QString path_of(const QLineEdit& name) const;
 
     Choices& choices_;
     QLineEdit* folder_;
-    QCheckBox* with_plan_;
-    QLineEdit* plan_name_;
-    QCheckBox* with_sets_;
-    QLineEdit* sets_name_;
+    QGridLayout* grid_;
+    Row plan_;
+    Row sets_;
+    Row sheets_;
+    Row phone_;
+    QComboBox* paper_;
+    QComboBox* language_;
     QLabel* remark_;
     QPushButton* go_;
 };

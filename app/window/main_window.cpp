@@ -365,7 +365,7 @@ void MainWindow::say_handed_out(const QStringList& files) {
     QStringList names;
     for (const QString& file : files) names << QFileInfo(file).fileName();
     const QString folder = QDir::toNativeSeparators(QFileInfo(files.front()).absolutePath());
-    slip_->say(tr("Handed out: %1\nin %2").arg(names.join(tr(" and ")), folder), Slip::Weight::news);
+    slip_->say(tr("Handed out: %1\nin %2").arg(names.join(QStringLiteral(", ")), folder), Slip::Weight::news);
 }
 
 // The same animal stays picked when another plan numbers it otherwise.

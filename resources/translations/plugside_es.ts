@@ -6571,6 +6571,46 @@
         <source>Into which folder?</source>
         <translation>¿En qué carpeta?</translation>
     </message>
+    <message>
+        <source>field sheets, as a PDF</source>
+        <translation>hojas de campo, como PDF</translation>
+    </message>
+    <message>
+        <source>name of the field sheets</source>
+        <translation>nombre de las hojas de campo</translation>
+    </message>
+    <message>
+        <source>the sheets for a phone</source>
+        <translation>las hojas para un teléfono</translation>
+    </message>
+    <message>
+        <source>name of the page for a phone</source>
+        <translation>nombre de la página para teléfono</translation>
+    </message>
+    <message>
+        <source>paper</source>
+        <translation>papel</translation>
+    </message>
+    <message>
+        <source>letter</source>
+        <translation>carta</translation>
+    </message>
+    <message>
+        <source>A4</source>
+        <translation>A4</translation>
+    </message>
+    <message>
+        <source>language of the sheets</source>
+        <translation>idioma de las hojas</translation>
+    </message>
+    <message>
+        <source>English</source>
+        <translation>inglés</translation>
+    </message>
+    <message>
+        <source>Spanish</source>
+        <translation>español</translation>
+    </message>
 </context>
 <context>
     <name>plugside::HatchKey</name>
@@ -7075,10 +7115,6 @@
 in %2</source>
         <translation>Entregado: %1
 en %2</translation>
-    </message>
-    <message>
-        <source> and </source>
-        <translation> y </translation>
     </message>
     <message>
         <source>close without</source>

@@ -69,6 +69,8 @@ TEST_F(WindowSession, FiveSetsAreDecidedTwoUndoneAndThePlanHandedOutByKeysAlone)
     ASSERT_TRUE(wait_for([&] { return !window_.session().not_handed_out(); }));
     EXPECT_TRUE(std::filesystem::exists(where.geopackage));
     EXPECT_TRUE(std::filesystem::exists(where.waypoints));
+    EXPECT_TRUE(std::filesystem::exists(where.sheets));
+    EXPECT_TRUE(where.phone.empty());
     EXPECT_TRUE(window_.slip().notice().contains(folder.path()));
     // opened again, the GeoPackage gives the decisions back and says so
     const auto decided = window_.session().field()->survey.decisions.size();
