@@ -439,13 +439,14 @@ void FieldSession::hand_out(const HandOut& where) {
                 else
                     refusal = done.error();
             };
-            const SheetInput sheets{*field,
-                                    *plan,
-                                    where.units,
-                                    where.sheet_language,
-                                    where.paper,
-                                    {},
-                                    std::chrono::floor<std::chrono::milliseconds>(std::chrono::system_clock::now())};
+            SheetInput sheets{*field,
+                              *plan,
+                              where.units,
+                              where.sheet_language,
+                              where.paper,
+                              {},
+                              std::chrono::floor<std::chrono::milliseconds>(std::chrono::system_clock::now())};
+            if (field->survey.work != HeldWork()) sheets.work = *field->survey.work;
             write(where.geopackage,
                   [&](const auto& file) { return write_geopackage(*field, *plan, file, where.units, progress); });
             write(where.waypoints, [&](const auto& file) { return write_waypoints(*field, *plan, file, where.units); });

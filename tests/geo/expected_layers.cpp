@@ -397,7 +397,12 @@ void expect_note_rules(Expected& expected) {
 void expect_work(Expected& expected) {
     expected.layer("work_order");
     const char* const rows[][2] = {{"method", "paired-traps"},
-                                   {"set-method.1.place", "between mounds"},
+                                   {"set-method.1.probe", "between mounds"},
+                                   {"set-method.1.from-mound", "M001"},
+                                   {"set-method.1.to-mound", "M002"},
+                                   {"set-method.1.method", "trap-in-lateral"},
+                                   {"signed.1.caution", "kill-trap-law"},
+                                   {"signed.1.at", "2026-03-01T09:30:00.000Z"},
                                    {"budget.traps", "12"}};
     for (const auto& row : rows) {
         expected.value("name", row[0]);

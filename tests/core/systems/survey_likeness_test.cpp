@@ -144,12 +144,13 @@ TEST(SurveyLikeness, TheSentenceNamesTheValueItsRangeAndWhatFollows) {
     limits.high[0] = 5.2;
     EXPECT_EQ(unlike_sentences(values, 50, {limits}),
               std::vector<std::string>{
-                  "Mounds stand 9.4 m from their nearest here, unlike the 0.8 to 5.2 m this was built for: take "
-                  "the systems as rough."});
+                  "Mounds stand 9.4 m (30.8 ft) from their nearest here, unlike the 0.8 to 5.2 m (2.6 to 17.1 ft) this was "
+                  "built for: take the systems as rough."});
     values[0] = 5.21;  // told so that it is seen to lie outside
-    EXPECT_NE(
-        unlike_sentences(values, 50, {limits}).front().find("5.21 m from their nearest here, unlike the 0.80 to 5.20 m"),
-        std::string::npos);
+    EXPECT_NE(unlike_sentences(values, 50, {limits})
+                  .front()
+                  .find("5.21 m (17.09 ft) from their nearest here, unlike the 0.80 to 5.20 m (2.62 to 17.06 ft)"),
+              std::string::npos);
 }
 
 }  // namespace

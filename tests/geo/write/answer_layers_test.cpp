@@ -330,5 +330,43 @@ TEST(AnswerLayers, of_two_plans_with_the_same_names_each_keeps_its_own_answers) 
     EXPECT_EQ(both->of_reading.size(), 2U);
 }
 
+TEST(WorkLayer, gives_back_the_work_order_whole_where_private_rows_are_asked_for) {
+    const TemporaryFolder folder;
+    const FieldSurvey field = answered_field();
+    ASSERT_EQ(refusal_of(write_survey(field, {}, folder / "whole.gpkg", {}, PrivateRows::included)), "");
+    const auto back = read_field({folder / "whole.gpkg"});
+    ASSERT_TRUE(back);
+    EXPECT_TRUE(back->survey.work == field.survey.work);
+}
+
+TEST(WorkLayer, leaves_out_who_signed_and_then_the_signature_does_not_count) {
+    const TemporaryFolder folder;
+    const FieldSurvey field = answered_field();
+    ASSERT_EQ(refusal_of(write_survey(field, {}, folder / "survey.gpkg")), "");
+    const auto back = read_field({folder / "survey.gpkg"});
+    ASSERT_TRUE(back);
+    WorkOrder expected = *field.survey.work;
+    expected.signed_off.clear();
+    expected.conditions.utilities_ticket.clear();
+    EXPECT_TRUE(back->survey.work == HeldWork(expected));
+    bool said = false;
+    for (const ReadFinding& finding : back->findings)
+        said = said || finding.sentence.find("signatures without a name") != std::string::npos;
+    EXPECT_TRUE(said);
+}
+
+TEST(WorkLayer, of_a_second_file_does_not_replace_the_fields_own) {
+    const TemporaryFolder folder;
+    FieldSurvey field = answered_field();
+    ASSERT_EQ(refusal_of(write_survey(field, {}, folder / "one.gpkg")), "");
+    WorkOrder other = *field.survey.work;
+    other.method = "fumigant";
+    field.survey.work = other;
+    ASSERT_EQ(refusal_of(write_survey(field, {}, folder / "two.gpkg")), "");
+    const auto both = read_field({folder / "one.gpkg", folder / "two.gpkg"});
+    ASSERT_TRUE(both);
+    EXPECT_EQ(both->survey.work->method, "paired-traps");
+}
+
 }  // namespace
 }  // namespace plugside
