@@ -107,7 +107,9 @@ public:
         dataset_ = open_dataset(file_, answers_.table);
         if (!dataset_)
             return refuse(Code::wrong_format,
-                          messages.failure().empty() ? Words::later("none of these") : messages.failure(), readable);
+                          messages.failure().empty() ? Words::later("none of these")
+                                                     : quoted_for_display(messages.failure(), 160),
+                          readable);
         for (const auto step : {&PictureOpener::check_links, &PictureOpener::check_size, &PictureOpener::take_place,
                                 &PictureOpener::take_tone, &PictureOpener::measure})
             if (auto taken = (this->*step)(); !taken) return tl::unexpected(taken.error());
