@@ -10,9 +10,11 @@
 // Beside them, in the same run: a turn of the event loop without anything to do, and the bare drawing of one cached picture of the map's
 // size. The exit code tells whether all bars hold. Times passed hold what other programs took of the machine.
 #include <QApplication>
+#include <QTimer>
 #include <algorithm>
 #include <cstdio>
 #include <cstdlib>
+#include <optional>
 #include <random>
 
 #include "core/simulation/burrow_simulator.h"
@@ -138,17 +140,24 @@ private:
     QWidget& map_;
 };
 
-// From `act` until the map is painted with a first look asked for by it.
+// From `act` until the map is painted with a first look asked for by it; false where none came of it.
 template <typename Act>
 bool time_look(NearbyPreview& preview, Paintings& paintings, Act act, Times& times) {
-    std::uint64_t before = preview.asked();
+    constexpr double patience_ms = 10000.0;
+    QTimer heartbeat;  // so that a look that never comes is not waited for in vain
+    heartbeat.start(1000);
+    const std::uint64_t before = preview.asked();
+    std::optional<int> painted_before;  // when the look arrived: the painting may follow within the same turn
+    const auto listening = QObject::connect(&preview, &NearbyPreview::arrived, &paintings, [&] {
+        if (!painted_before && preview.picture()->asked > before) painted_before = paintings.count;
+    });
     const ThreadTime time;
     act();
-    if (preview.asked() == before) return false;
-    const auto there = [&] { return preview.picture() && preview.picture()->asked >= preview.asked(); };
-    while (!there()) QApplication::processEvents(QEventLoop::WaitForMoreEvents);
-    const int painted = paintings.count;
-    while (paintings.count == painted) QApplication::processEvents(QEventLoop::WaitForMoreEvents);
+    const bool asked = preview.asked() > before;
+    while (asked && time.passed_ms() < patience_ms && (!painted_before || paintings.count == *painted_before))
+        QApplication::processEvents(QEventLoop::WaitForMoreEvents);
+    QObject::disconnect(listening);
+    if (!painted_before || paintings.count == *painted_before) return false;
     times.take(time);
     return true;
 }
