@@ -306,7 +306,9 @@ TEST_F(ProjectKeeperTest, WhatWaitsToBeHandedOutIsKnownAfterOpeningAgainAndNoMor
     EXPECT_TRUE(session_.not_handed_out());
     ASSERT_TRUE(wait_for([&] { return session_.plan_is_current(); }));
     QSignalSpy handed_out(&session_, &FieldSession::handed_out);
-    session_.hand_out({folder_ / "plan.gpkg", {}, LengthUnits::metres});
+    FieldSession::HandOut where;
+    where.geopackage = folder_ / "plan.gpkg";
+    session_.hand_out(where);
     ASSERT_TRUE(wait_for([&] { return handed_out.size() == 1; }));
     EXPECT_FALSE(session_.not_handed_out());
     EXPECT_FALSE(keeper_.snapshot().not_handed_out);
