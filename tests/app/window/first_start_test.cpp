@@ -160,7 +160,8 @@ TEST_F(FirstStart, TheSameIsDoneByMouseAlone) {
     ASSERT_NE(window_->hand_out_dialog(), nullptr);
     window_->hand_out_dialog()->reject();
     EXPECT_EQ(at(), Lesson::over);
-    QTest::mouseClick(button("stay on"), Qt::LeftButton);
+    ASSERT_NE(button("stay"), nullptr);
+    QTest::mouseClick(button("stay"), Qt::LeftButton);
     EXPECT_FALSE(at());
     EXPECT_TRUE(window_->sample_is_open());
     EXPECT_TRUE(window_->windowTitle().contains("nothing of it is kept"));

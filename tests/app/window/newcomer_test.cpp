@@ -64,7 +64,7 @@ protected:
         return true;
     }
 
-    // The next mark of the walk whose system has others; the last key is the first act that counts.
+    // The next mark of the walk that nothing was said of yet and whose system has others; the last key is the first act that counts.
     void pick_one_of_several() {
         do {
             review_.begin_counting();
@@ -73,6 +73,9 @@ protected:
     }
     bool of_several(std::size_t mound) {
         const auto system = review_.plan().mounds[mound].system;
+        for (const KnownFact& fact : survey().known)
+            for (const std::string& mark : fact.marks)
+                if (mark == survey().mounds[mound].name) return false;
         return system && review_.plan().systems[*system].mounds.size() > 1;
     }
 
