@@ -26,7 +26,8 @@ void print_help() {
     }
     std::puts(
         "\nplugside-batch VERB --help tells of one verb; plugside-batch --version prints the version.\n"
-        "Exit codes: 0 done; 2 the call is wrong; 3 an input is refused or an output cannot be written; 130 stopped.");
+        "Exit codes: 0 done; 2 the call is wrong; 3 an input is refused or an output cannot be written;\n"
+        "4 a plan with stops, that is not handed out; 130 stopped.");
 }
 
 int run(const std::vector<std::string>& words) {

@@ -57,10 +57,11 @@ void tell_alternatives(const FieldSurvey& field, const Plan& plan, bool each, st
     const Alternatives& alternatives = plan.alternatives;
     const std::size_t all = alternatives.joined.size() + alternatives.split.size();
     if (all > 0) text << "What else may be true" << (each || all <= few ? "" : ", of " + std::to_string(all)) << ":\n";
-    for (const std::string& words : likeliest_alternatives(field.survey, plan, each ? all : few)) text << "  " << words << '\n';
+    for (const std::string& words : likeliest_alternatives(field.survey, plan, each ? all : few))
+        text << "  " << words << '\n';
     if (!alternatives.doubtful.empty())
-        text << counted(alternatives.doubtful.size(), "mound may", "mounds may") << " well be another system's" << (each ? ":" : ".")
-             << '\n';
+        text << counted(alternatives.doubtful.size(), "mound may", "mounds may") << " well be another system's"
+             << (each ? ":" : ".") << '\n';
     if (each)
         for (const DoubtfulMound& doubtful : alternatives.doubtful)
             text << "  " << words_for(doubtful, field.survey, plan) << '\n';
@@ -81,12 +82,13 @@ void tell_cautions(const Plan& plan, std::ostringstream& text) {
         for (const std::string& id : set.cautions) ++sets_with[id];
     for (const Caution& caution : all_cautions())
         if (const auto found = sets_with.find(caution.id); found != sets_with.end())
-            text << word_of(caution.weight) << " (" << counted(found->second, "set", "sets") << "): " << caution.sentence << '\n';
+            text << word_of(caution.weight) << " (" << counted(found->second, "set", "sets") << "): " << caution.sentence
+                 << '\n';
 }
 
 }  // namespace
 
-std::string summary_of(const FieldSurvey& field, const Plan& plan, LengthUnits units, bool each_system) {
+std::string summary_of(const FieldSurvey& field, const Plan& plan, LengthUnits units, bool each_system, bool with_cautions) {
     std::ostringstream text;
     tell_marks(field, plan, text);
     tell_animals(plan, units, text);
@@ -95,7 +97,7 @@ std::string summary_of(const FieldSurvey& field, const Plan& plan, LengthUnits u
     for (const std::string& notice : plan.notices) text << notice << '\n';
     if (!field.findings.empty())
         text << counted(field.findings.size(), "finding", "findings") << " while reading, see above.\n";
-    tell_cautions(plan, text);
+    if (with_cautions) tell_cautions(plan, text);
     return text.str();
 }
 

@@ -11,6 +11,9 @@
 
 namespace plugside {
 
-[[nodiscard]] std::string summary_of(const FieldSurvey& field, const Plan& plan, LengthUnits units, bool each_system);
+// `with_cautions`: those of the map and those that hold at every set; left out where the plan is judged as it is to be worked
+// (work_summary.h).
+[[nodiscard]] std::string summary_of(const FieldSurvey& field, const Plan& plan, LengthUnits units, bool each_system,
+                                     bool with_cautions);
 
 }  // namespace plugside

@@ -16,12 +16,43 @@ SampleField creek_meadow() {
     return {"creek-meadow", "Creek meadow", options};
 }
 
+Polygon polygon_of(std::vector<LocalPoint> corners) {
+    Polygon polygon;
+    polygon.outer.vertices = std::move(corners);
+    return polygon;
+}
+
+// What makes the ground of seed 6 a school's: places chosen so that some systems are near each thing and others are far from all.
+void lay_school(Ground& ground) {
+    ground.barriers.at(0).name = "drain";
+    KeepClearArea& house = ground.keep_clear.at(0);
+    house.name = "schoolhouse";
+    house.reason = "pupils and teachers are inside on weekdays";
+    ground.keep_clear.push_back({"play area", "pupils play here on weekdays", KeepClearKind::play_area,
+                                 polygon_of({{-46.0, -4.0}, {-34.4, -11.8}, {-38.9, -18.4}, {-50.5, -10.6}})});
+    ground.keep_clear.push_back({"well", "the school drinks from it", KeepClearKind::well,
+                                 polygon_of({{67.0, -37.0}, {69.0, -37.0}, {69.0, -39.0}, {67.0, -39.0}})});
+    ground.keep_clear.push_back(
+        {"gas line", "a buried gas line, as its owner's plan has it", KeepClearKind::utility,
+         polygon_of({{-62.5, 12.0}, {-12.0, 12.5}, {51.5, 18.4}, {51.5, 16.4}, {-12.0, 10.5}, {-62.5, 10.0}})});
+}
+
+SampleField school_field() {
+    SimulationOptions options;
+    options.kind = FieldKind::straight_with_branches;
+    options.seed = 6;
+    options.mounds_wanted = 60;
+    options.with_ground = true;
+    options.area_m2 = 15000.0;
+    return {"school-field", "School field", options, lay_school};
+}
+
 }  // namespace
 
 GeographicPoint made_up_place() { return {-104.9, 41.0}; }
 
 const std::vector<SampleField>& sample_fields() {
-    static const std::vector<SampleField> samples{creek_meadow()};
+    static const std::vector<SampleField> samples{creek_meadow(), school_field()};
     return samples;
 }
 
@@ -29,6 +60,12 @@ const SampleField* find_sample(const std::string& name) {
     for (const SampleField& sample : sample_fields())
         if (sample.name == name) return &sample;
     return nullptr;
+}
+
+SimulatedField made_field(const SampleField& sample) {
+    SimulatedField field = simulate_field(sample.options);
+    if (sample.lay_ground != nullptr) sample.lay_ground(field.survey.ground);
+    return field;
 }
 
 std::string word_of(FieldKind kind) {

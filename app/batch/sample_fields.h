@@ -17,10 +17,13 @@ struct SampleField {
     std::string name;  // as the sample's folder
     std::string title;
     SimulationOptions options;
+    void (*lay_ground)(Ground& ground) = nullptr;  // what is on it besides, once it is simulated
 };
 
 [[nodiscard]] const std::vector<SampleField>& sample_fields();
 [[nodiscard]] const SampleField* find_sample(const std::string& name);
+
+[[nodiscard]] SimulatedField made_field(const SampleField& sample);
 
 // "edge-rows" as a person types it; nothing for a word that is no kind.
 [[nodiscard]] std::optional<FieldKind> field_kind_from_word(const std::string& word);

@@ -69,7 +69,7 @@ int run_simulate(const Call& call, const std::stop_token& stop) {
     if (!fs::is_directory(folder, error))
         return tell_refusal({Refusal::Code::cannot_write, folder.string(), "", "no folder that could be made or used",
                              "a folder that can be written to"});
-    const SimulatedField field = simulate_field(made->options);
+    const SimulatedField field = made_field(*made);
     if (stop.stop_requested()) return tell_stopped();
     if (const auto outcome = write_field(*made, field, folder); !outcome) return tell_refusal(outcome.error());
     if (call.has("imagery")) {
@@ -102,7 +102,7 @@ const Verb& simulate_verb() {
           {"mounds", "N", "about how many mounds; 300 unless told"},
           {"with-ground", "", "with a boundary, a ditch as barrier, a house as keep-clear area"},
           {"imagery", "", "also imagery.tif: what a camera above the field would have seen"},
-          {"sample", "NAME", "makes a sample project's files again: creek-meadow"}},
+          {"sample", "NAME", "makes a sample project's files again: creek-meadow, school-field"}},
          "All is invented: the place, about 41.0 N 104.9 W, is a round pair of degrees and no real farm."},
         run_simulate};
     return verb;

@@ -326,37 +326,82 @@ std::string lines_of(const std::vector<WorkRow>& rows) {
     return text;
 }
 
-WorkReading work_order_of_lines(const std::string& text, const std::string& file, std::optional<UtcTime> given_at) {
-    std::vector<WorkRow> rows;
-    std::vector<Refusal> problems;
-    std::map<std::string, std::string> place_of;
-    std::size_t number = 0;
-    for (std::size_t from = 0; from < text.size();) {
-        const std::size_t end = std::min(text.find('\n', from), text.size());
-        const std::string line = trimmed(text.substr(from, end - from));
-        from = end + 1;
-        ++number;
-        if (line.empty() || line.front() == '#') continue;
-        const std::size_t equals = line.find('=');
-        const std::string place = Words::tell("line {1}", {std::to_string(number)});
-        if (equals == std::string::npos) {
-            problems.push_back(
-                {Refusal::Code::malformed, file, place, quoted_for_display(line), Words::later("a name, =, and a value")});
-            continue;
+namespace {
+
+// The time of answers that carry none of their own: a time, or a day, whose noon is meant.
+std::optional<UtcTime> time_or_noon(const std::string& text) {
+    UtcTime time{};
+    if (rows::take(text, time)) return time;
+    CalendarDay day{};
+    if (rows::take(text, day)) return UtcTime(day) + std::chrono::hours(12);
+    return std::nullopt;
+}
+
+// The rows of a typed file, each with its line.
+class Lines {
+public:
+    Lines(const std::string& file, std::optional<UtcTime> given_at) : file_(file), given_at_(given_at) {}
+
+    void take(const std::string& text) {
+        std::size_t number = 0;
+        for (std::size_t from = 0; from < text.size();) {
+            const std::size_t end = std::min(text.find('\n', from), text.size());
+            const std::string line = trimmed(text.substr(from, end - from));
+            from = end + 1;
+            ++number;
+            if (!line.empty() && line.front() != '#') take_line(line, Words::tell("line {1}", {std::to_string(number)}));
         }
+    }
+
+    WorkReading read() {
+        WorkReading reading = work_order_of(rows_, given_at_);
+        for (Refusal& problem : reading.problems) {
+            problem.file = file_;
+            problem.place = row_place(places_, problem.place);
+            problems_.push_back(std::move(problem));
+        }
+        reading.problems = std::move(problems_);
+        reading.lines = std::move(places_);
+        return reading;
+    }
+
+private:
+    void take_line(const std::string& line, const std::string& place) {
+        const auto refuse = [&](const std::string& where, const std::string& found, const char* expected) {
+            problems_.push_back({Refusal::Code::malformed, file_, where, found, expected});
+        };
+        const std::size_t equals = line.find('=');
+        if (equals == std::string::npos)
+            return refuse(place, quoted_for_display(line), Words::later("a name, =, and a value"));
         const std::string name = trimmed(line.substr(0, equals));
-        place_of.emplace(name, place);
-        rows.push_back({name, trimmed(line.substr(equals + 1))});
+        const std::string value = trimmed(line.substr(equals + 1));
+        if (!places_.emplace(name, place).second)
+            return refuse(place + ", " + name, Words::tell("a second row of this name"),
+                          Words::later("one row of each name"));
+        if (name != given_at_name) return rows_.push_back({name, value});
+        given_at_ = time_or_noon(value);
+        if (!given_at_) refuse(place + ", " + name, quoted_for_display(value), rows::expected_for<UtcTime>());
     }
-    WorkReading reading = work_order_of(rows, given_at);
-    for (Refusal& problem : reading.problems) {
-        problem.file = file;
-        if (const auto place = place_of.find(problem.place); place != place_of.end())
-            problem.place = place->second + ", " + problem.place;
-        problems.push_back(std::move(problem));
-    }
-    reading.problems = std::move(problems);
-    return reading;
+
+    static constexpr const char* given_at_name = "given-at";
+    std::string file_;
+    std::optional<UtcTime> given_at_;
+    std::vector<WorkRow> rows_;
+    std::vector<Refusal> problems_;
+    std::map<std::string, std::string> places_;
+};
+
+}  // namespace
+
+std::string row_place(const std::map<std::string, std::string>& lines, const std::string& name) {
+    const auto line = lines.find(name);
+    return line == lines.end() ? name : line->second + ", " + name;
+}
+
+WorkReading work_order_of_lines(const std::string& text, const std::string& file, std::optional<UtcTime> given_at) {
+    Lines lines(file, given_at);
+    lines.take(text);
+    return lines.read();
 }
 
 bool is_private(const WorkRow& row) {

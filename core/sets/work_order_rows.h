@@ -8,10 +8,12 @@
 // Absent:  what was not said has no row; an empty order has none.
 // Round:   `work_order_of(rows_of(order))` is the order itself.
 // Read:    whatever can be read is; each row that cannot, and each name that is none, is a problem with what was found and expected.
-// File:    `lines_of`: a row a line, "name = value"; empty lines and lines that begin with # are passed over when read.
+// File:    `lines_of`: a row a line, "name = value"; empty lines and lines that begin with # are passed over when read. A line "given-at =
+//          2025-04-10", or with a time, is the time of all answers that carry none of their own; of a day its noon.
 // Cost:    O(rows log rows).
 #pragma once
 
+#include <map>
 #include <string>
 #include <vector>
 
@@ -30,8 +32,12 @@ struct WorkRow {
 
 struct WorkReading {
     WorkOrder work;
-    std::vector<Refusal> problems;  // place: the row's name, or "line 12"
+    std::vector<Refusal> problems;             // place: the row's name, or "line 12, name"
+    std::map<std::string, std::string> lines;  // of a file: "line 12" by the row's name
 };
+
+// "line 12, name", or the name where no line is known.
+[[nodiscard]] std::string row_place(const std::map<std::string, std::string>& lines, const std::string& name);
 
 // `given_at`: of answers whose row of time is missing, as in a file that somebody typed; nothing: they have none.
 [[nodiscard]] WorkReading work_order_of(const std::vector<WorkRow>& rows, std::optional<UtcTime> given_at = {});

@@ -112,7 +112,7 @@ TEST(WorkOrderRows, that_cannot_be_read_are_named_and_the_others_are_taken) {
     const std::string problems = told_problems(reading);
     ASSERT_EQ(reading.problems.size(), 5U) << problems;
     for (const char* part : {"line 2, soil-moisture: found \"soaking\"", "line 5, weather", "line 6, label.placement-most",
-                             "line 8", "rain-due: found a second row"})
+                             "line 8", "line 9, rain-due: found a second row"})
         EXPECT_NE(problems.find(part), std::string::npos) << part << " in\n" << problems;
 }
 
@@ -124,6 +124,24 @@ TEST(WorkOrderRows, of_a_typed_file_take_the_time_they_were_given) {
     EXPECT_EQ(reading.work.conditions.stock.at, the_morning);
     EXPECT_EQ(reading.work.conditions.stock.value->come, true);
     EXPECT_EQ(reading.work.conditions.water_days.value->at(0).rain_mm, 5.0);
+}
+
+TEST(WorkOrderRows, of_a_typed_file_may_tell_in_it_when_they_were_given) {
+    const UtcTime noon = UtcTime(the_day) + std::chrono::hours(12);
+    const WorkReading of_day = work_order_of_lines(
+        "frost = no\nstock = yes\nstock.at = 2025-04-01T08:00:00Z\ngiven-at = " + day_shown(the_day) + "\n", "c");
+    EXPECT_EQ(told_problems(of_day), "");
+    EXPECT_EQ(of_day.work.conditions.frost.at, noon);
+    EXPECT_NE(of_day.work.conditions.stock.at, noon);
+    EXPECT_EQ(of_day.lines.at("given-at"), "line 4");
+    EXPECT_EQ(row_place(of_day.lines, "frost"), "line 1, frost");
+    EXPECT_EQ(row_place(of_day.lines, "pets"), "pets");
+    const WorkReading of_time = work_order_of_lines("given-at = 2025-04-10T07:30:00Z\nfrost = no\n", "c", the_morning);
+    EXPECT_EQ(of_time.work.conditions.frost.at,
+              UtcTime(*day_from_text("2025-04-10")) + std::chrono::hours(7) + std::chrono::minutes(30));
+    const WorkReading wrong = work_order_of_lines("given-at = Easter\nfrost = no\n", "c");
+    EXPECT_EQ(told_problems(wrong), "c, line 1, given-at: found \"Easter\", expected a time as 2025-04-10T12:00:00Z.\n");
+    EXPECT_EQ(wrong.work.conditions.frost.at, std::nullopt);
 }
 
 TEST(WorkOrderRows, hold_no_name_number_or_reason_once_the_private_ones_are_left_out) {
