@@ -207,7 +207,8 @@ void MapView::draw_invitation(QPainter& painter) const {
     painter.setFont(font);
     painter.setPen(style.ink);
     const double half = std::min(style.room(300.0), 0.5 * width() - 16.0);
-    painter.drawText(QRectF(middle.x() - half, middle.y() - 36.0, 2.0 * half, style.room(40.0)), Qt::AlignCenter,
+    const double wide = std::max(half, 0.5 * width() - 8.0);
+    painter.drawText(QRectF(middle.x() - wide, middle.y() - 36.0, 2.0 * wide, style.room(40.0)), Qt::AlignCenter,
                      tr("Drop a walk here"));
     font.setPixelSize(style.text(1));
     font.setBold(false);

@@ -46,6 +46,7 @@ ReadingSheet::ReadingSheet(FieldSession& session, Choices& choices, QWidget* win
     : QFrame(window), session_(session), choices_(choices), over_(over), desk_(session) {
     setObjectName(QStringLiteral("reading_sheet"));
     setFocusPolicy(Qt::StrongFocus);
+    setAccessibleName(tr("What the files hold"));
     lay_out_parts();
     bind();
     for (QWidget* part : over_) part->installEventFilter(this);

@@ -64,7 +64,7 @@ int MarkKey::columns_at(int width) const {
     const QFontMetricsF metrics(words_font());
     double widest = 0.0;
     for (const Entry& entry : entries()) widest = std::max(widest, metrics.horizontalAdvance(entry.word));
-    return words_left + widest <= second_column * width ? 2 : 1;
+    return words_left + widest <= (1.0 - second_column) * width ? 2 : 1;
 }
 
 int MarkKey::heightForWidth(int width) const {

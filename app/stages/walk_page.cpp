@@ -210,6 +210,8 @@ void WalkPage::list_findings(const std::vector<ReadFinding>& findings) {
         const std::string place = finding.place.empty() ? finding.file : finding.file + ", " + finding.place;
         not_understood_->addItem(
             tr("%1: %2").arg(QString::fromStdString(place), QString::fromStdString(Words::shown(finding.sentence))));
+        not_understood_->item(not_understood_->count() - 1)
+            ->setToolTip(not_understood_->item(not_understood_->count() - 1)->text());
     }
 }
 
