@@ -20,6 +20,7 @@ QFrame#working { background: {slip}; border: 1px solid {act}; border-radius: 8px
 QFrame#keys { background: {slip}; border: 2px solid {ink}; border-radius: 10px; }
 QFrame#keys QWidget { background: transparent; }
 QFrame#reading_sheet { background: {slip}; border: none; border-left: 1px solid {hairline}; }
+QFrame#reading_sheet QScrollArea > QWidget, QFrame#reading_sheet QScrollArea > QWidget > QWidget { background: transparent; }
 QFrame#reading_sheet QTableView { gridline-color: {hairline}; }
 QLabel { background: transparent; border: none; }
 QLabel[role="title"] { font-size: {title}px; font-weight: 700; }
