@@ -94,7 +94,8 @@ private:
     void make_parts();
     void let_go_of_parts();
     void speak_in(Language language);
-    void make_parts_anew();
+    enum class Pace { at_once, in_turns };
+    void make_parts_anew(Pace pace);
     void lay_out();
     void bind_keys();
     void bind_letters();

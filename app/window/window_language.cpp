@@ -38,12 +38,13 @@ void MainWindow::changeEvent(QEvent* event) {
     if (event->type() != QEvent::LanguageChange || made_in_ == spoken()) return;
     made_in_ = spoken();
     // the button that asked for it is one of the parts
-    QMetaObject::invokeMethod(this, &MainWindow::make_parts_anew, Qt::QueuedConnection);
+    QMetaObject::invokeMethod(
+        this, [this] { make_parts_anew(Pace::in_turns); }, Qt::QueuedConnection);
 }
 
 // Some hundred widgets go and come: in steps, each a turn of the event loop, so that none keeps the thread for long. Until the last one
 // the picture of before stays on the screen.
-void MainWindow::make_parts_anew() {
+void MainWindow::make_parts_anew(Pace pace) {
     if (layout() == nullptr) return;  // under way: they will be in the language that is spoken when they are made
     setUpdatesEnabled(false);
     const Step step = choices_.step();
@@ -53,25 +54,30 @@ void MainWindow::make_parts_anew() {
     let_go_of_parts();
     qDeleteAll(findChildren<QShortcut*>(QString(), Qt::FindDirectChildrenOnly));
     delete layout();
-    in_turns(this, {[this] { make_parts(); },
-                    [this, step, mound, system, set] {
-                        if (layout() == nullptr) return;
-                        // what is known of the field is shown by the new parts as they hear of it
-                        if (session_.field()) session_.say_anew();
-                        choices_.go_to(step);
-                        choices_.pick_system(system);
-                        if (set) choices_.pick_set(set);
-                        choices_.pick_mound(mound);
-                    },
-                    [this] {
-                        if (layout() == nullptr) return;
-                        for (QWidget* part : findChildren<QWidget*>(QString(), Qt::FindDirectChildrenOnly))
-                            if (part->isHidden() && !part->testAttribute(Qt::WA_WState_ExplicitShowHide)) part->show();
-                        map_->setFocus();
-                    },
-                    [this] {
-                        if (layout() != nullptr) setUpdatesEnabled(true);
-                    }});
+    std::vector<std::function<void()>> steps{
+        [this] { make_parts(); },
+        [this, step, mound, system, set] {
+            if (layout() == nullptr) return;
+            // what is known of the field is shown by the new parts as they hear of it
+            if (session_.field()) session_.say_anew();
+            choices_.go_to(step);
+            choices_.pick_system(system);
+            if (set) choices_.pick_set(set);
+            choices_.pick_mound(mound);
+        },
+        [this] {
+            if (layout() == nullptr) return;
+            for (QWidget* part : findChildren<QWidget*>(QString(), Qt::FindDirectChildrenOnly))
+                if (part->isHidden() && !part->testAttribute(Qt::WA_WState_ExplicitShowHide)) part->show();
+            map_->setFocus();
+        },
+        [this] {
+            if (layout() != nullptr) setUpdatesEnabled(true);
+        }};
+    if (pace == Pace::in_turns)
+        in_turns(this, std::move(steps));
+    else
+        for (const auto& step_of_it : steps) step_of_it();
 }
 
 }  // namespace plugside

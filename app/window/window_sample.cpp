@@ -68,7 +68,7 @@ void MainWindow::leave_sample() {
     choices_.go_to(Step::walk);
     session_.close();
     imagery_.restore({}, Imagery::first_tone);
-    make_parts_anew();
+    make_parts_anew(Pace::at_once);
     sample_.clear_away();
 }
 

@@ -42,6 +42,10 @@ protected:
     }
     std::optional<Lesson> at() { return window_->walk_through().at(); }
     WalkThroughPanel& panel() { return *window_->findChild<WalkThroughPanel*>(); }
+    // The questions are worked out beside the window's thread.
+    bool asked_what_would_help() {
+        return wait_for([&] { return !window_->slip().systems().corrections().questions().empty(); });
+    }
     QPushButton* button(const QString& begins_with) {
         for (QPushButton* each : window_->findChildren<QPushButton*>())
             if (each->isVisible() && each->text().startsWith(begins_with)) return each;
@@ -104,6 +108,7 @@ TEST_F(FirstStart, TheFiveLessonsAreDoneByKeysAloneAndMoveOn) {
     ASSERT_TRUE(planned());
     press(Qt::Key_3);
     press(Qt::Key_L);
+    ASSERT_TRUE(asked_what_would_help());
     press(Qt::Key_Y);
     EXPECT_EQ(at(), Lesson::decide);
     ASSERT_TRUE(planned());
@@ -149,6 +154,7 @@ TEST_F(FirstStart, TheSameIsDoneByMouseAlone) {
     ASSERT_TRUE(planned());
     go_to(Step::systems);
     QTest::mouseClick(window_->slip().systems().corrections_key(), Qt::LeftButton);
+    ASSERT_TRUE(asked_what_would_help());
     click_key("D");
     EXPECT_EQ(at(), Lesson::decide);
     ASSERT_TRUE(planned());
@@ -220,7 +226,7 @@ TEST_F(FirstStart, AnotherLanguageSaysTheSameLesson) {
     press(Qt::Key_E, Qt::ControlModifier);
     ASSERT_TRUE(wait_for([&] { return window_->findChild<WalkThroughPanel*>() && panel().words() != english; }));
     EXPECT_EQ(at(), Lesson::draw);
-    EXPECT_TRUE(panel().isVisible());
+    EXPECT_TRUE(wait_for([&] { return panel().isVisible() && window_->updatesEnabled(); }));
     press(Qt::Key_E, Qt::ControlModifier);
     ASSERT_TRUE(wait_for([&] { return window_->findChild<WalkThroughPanel*>() && panel().words() == english; }));
 }
