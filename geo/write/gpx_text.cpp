@@ -57,6 +57,19 @@ std::string xml_text(std::string_view text) {
     return escaped;
 }
 
+std::string xml_characters(std::string_view text) {
+    std::string kept;
+    kept.reserve(text.size());
+    while (!text.empty()) {
+        const char c = text.front();
+        const bool blank = c == '\t' || c == '\n' || c == '\r';
+        const std::size_t length = blank ? 1 : character_length(text);
+        kept.append(text.substr(0, length));
+        text.remove_prefix(length == 0 ? 1 : length);
+    }
+    return kept;
+}
+
 std::string coordinates(GeographicPoint place) {
     std::string longitude = fixed(place.longitude_degrees);
     // Rounding can reach the meridian that the schema knows only by its western name.

@@ -1,42 +1,25 @@
 #include "geo/write/waypoints.h"
 
-#include <algorithm>
 #include <cassert>
 
-#include "core/probing/instruction.h"
-#include "core/sets/cautions.h"
-#include "core/words/words.h"
 #include "geo/write/gpx_text.h"
 #include "geo/write/safe_file.h"
+#include "geo/write/set_words.h"
 
 namespace plugside {
 
 namespace {
 
-std::string name_of(const SetPoint& set, const BurrowSystem& system) {
-    std::string name = set.visit_order < 10 ? "S0" : "S";
-    return name.append(std::to_string(set.visit_order)).append(" ").append(system.letter);
-}
-
-// What speaks against the place goes to the field with it: there is where the decision is carried out.
-std::string warnings_of(const SetPoint& set) {
-    std::string text;
-    for (const std::string& id : set.cautions) {
-        const Caution* caution = find_caution(id);
-        if (caution != nullptr && caution->weight == CautionWeight::stop)
-            text += " " + Words::tell("STOP: {1}", {caution->sentence});
-    }
-    return text;
-}
-
-std::string waypoint(const FieldSurvey& field, const Plan& plan, const SetPoint& set, LengthUnits units) {
+// A waypoint's place, name and words; `tag` is wpt or rtept.
+std::string place_element(const FieldSurvey& field, const Plan& plan, const SetPoint& set, LengthUnits units, int indent,
+                          const std::string& tag) {
     using namespace gpx_text;
-    const ProbeSite& site = plan.probes[set.probe];
-    std::string text = "  <wpt" + coordinates(field.frame.to_geographic(site.middle)) + ">\n";
-    text += element(4, "name", name_of(set, plan.systems[site.system]));
-    text += element(4, "cmt", Words::tell("chance of a hit {1} in 100", {std::to_string(site.hit.in_100())}));
-    text += element(4, "desc", instruction(site, field.survey, units) + warnings_of(set));
-    return text + "  </wpt>\n";
+    const std::string margin(static_cast<std::size_t>(indent), ' ');
+    std::string text = margin + "<" + tag + coordinates(field.frame.to_geographic(plan.probes[set.probe].middle)) + ">\n";
+    text += element(indent + 2, "name", set_name(set, plan));
+    text += element(indent + 2, "cmt", chance_words(set, plan));
+    text += element(indent + 2, "desc", set_words(set, field.survey, plan, units));
+    return text + margin + "</" + tag + ">\n";
 }
 
 }  // namespace
@@ -44,14 +27,18 @@ std::string waypoint(const FieldSurvey& field, const Plan& plan, const SetPoint&
 tl::expected<void, Refusal> write_waypoints(const FieldSurvey& field, const Plan& plan, const std::filesystem::path& file,
                                             LengthUnits units) {
     assert(plan.revision == field.survey.revision);
-    std::vector<const SetPoint*> sets;
-    for (const SetPoint& set : plan.sets)
-        if (set.choice != SetChoice::dropped) sets.push_back(&set);
-    std::stable_sort(sets.begin(), sets.end(),
-                     [](const SetPoint* a, const SetPoint* b) { return a->visit_order < b->visit_order; });
     std::string text = gpx_text::opening(field.field_name);
-    for (const SetPoint* set : sets) text += waypoint(field, plan, *set, units);
+    for (const SetPoint* set : sets_to_visit(plan)) text += place_element(field, plan, *set, units, 2, "wpt");
     return write_text_file(file, text + gpx_text::closing);
+}
+
+tl::expected<void, Refusal> write_set_route(const FieldSurvey& field, const Plan& plan, const std::filesystem::path& file,
+                                            LengthUnits units) {
+    assert(plan.revision == field.survey.revision);
+    std::string text = gpx_text::opening(field.field_name) + "  <rte>\n";
+    text += gpx_text::element(4, "name", field.field_name);
+    for (const SetPoint* set : sets_to_visit(plan)) text += place_element(field, plan, *set, units, 4, "rtept");
+    return write_text_file(file, text + "  </rte>\n" + gpx_text::closing);
 }
 
 }  // namespace plugside

@@ -1,4 +1,4 @@
-// The set points as GPX 1.1 waypoints for the handheld, in walking order; symbols are left to the device.
+// The set points as GPX 1.1 waypoints for the handheld, in walking order, or as one route; symbols are left to the device.
 //
 // Which:   sets that are not dropped. Name "S07 A" (visit order, system letter); desc holds the instruction; cmt the chance.
 // Where:   the middle of the ladder as far as the marks tell; the text says where it really is, relative to the plug.
@@ -17,6 +17,10 @@
 namespace plugside {
 
 [[nodiscard]] tl::expected<void, Refusal> write_waypoints(const FieldSurvey& field, const Plan& plan,
+                                                          const std::filesystem::path& file, LengthUnits units);
+
+// The same sets as the points of one route, which a handheld leads along; without a set the route has no point.
+[[nodiscard]] tl::expected<void, Refusal> write_set_route(const FieldSurvey& field, const Plan& plan,
                                                           const std::filesystem::path& file, LengthUnits units);
 
 }  // namespace plugside

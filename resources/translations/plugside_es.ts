@@ -3663,10 +3663,6 @@
         <translation>escribiendo las capas</translation>
     </message>
     <message>
-        <source>a vector library without GeoPackage</source>
-        <translation>una biblioteca de capas sin GeoPackage</translation>
-    </message>
-    <message>
         <source>an error while writing ({1})</source>
         <translation>un error al escribir ({1})</translation>
     </message>
@@ -5357,6 +5353,78 @@
     <message>
         <source>time to write it</source>
         <translation>tiempo para escribirlo</translation>
+    </message>
+    <message>
+        <source>1 text was cut at 254 bytes.</source>
+        <translation>Se cortó 1 texto a 254 bytes.</translation>
+    </message>
+    <message>
+        <source>{1} texts were cut at 254 bytes.</source>
+        <translation>Se cortaron {1} textos a 254 bytes.</translation>
+    </message>
+    <message>
+        <source>Only the sets that are not dropped, each with its name, chance and instruction: no animals&apos; systems, runs, mounds or ground.</source>
+        <translation>Solo los puntos que no se quitaron, cada uno con su nombre, probabilidad e instrucción: ni sistemas de los animales, ni túneles, ni montículos, ni terreno.</translation>
+    </message>
+    <message>
+        <source>Every line end within a text becomes a space.</source>
+        <translation>Cada fin de línea dentro de un texto se convierte en un espacio.</translation>
+    </message>
+    <message>
+        <source>Names of columns have ten characters at most: the legend beside the files says what each stands for.</source>
+        <translation>Los nombres de columna tienen diez caracteres como máximo: la leyenda junto a los archivos dice qué significa cada uno.</translation>
+    </message>
+    <message>
+        <source>Texts are cut at 254 bytes.</source>
+        <translation>Los textos se cortan a 254 bytes.</translation>
+    </message>
+    <message>
+        <source>No times of day: they stand as texts, in UTC.</source>
+        <translation>Sin horas del día: figuran como textos, en UTC.</translation>
+    </message>
+    <message>
+        <source>A text that is missing cannot be told from an empty one.</source>
+        <translation>Un texto que falta no se distingue de uno vacío.</translation>
+    </message>
+    <message>
+        <source>Times stand as texts, in UTC.</source>
+        <translation>Las horas figuran como textos, en UTC.</translation>
+    </message>
+    <message>
+        <source>Conditions, method and label are not in it.</source>
+        <translation>No contiene condiciones, método ni etiqueta.</translation>
+    </message>
+    <message>
+        <source>Only sets, probe points, mounds and how the work is done: no lines and no areas.</source>
+        <translation>Solo puntos, filas de sondeo, montículos y cómo se trabaja: ni líneas ni áreas.</translation>
+    </message>
+    <message>
+        <source>Only the GeoPackage gives your decisions back when it is opened again.</source>
+        <translation>Solo el GeoPackage le devuelve sus decisiones al abrirlo otra vez.</translation>
+    </message>
+    <message>
+        <source>Names of people, licence numbers and reasons are left out.</source>
+        <translation>Se omiten los nombres de personas, números de licencia y motivos.</translation>
+    </message>
+    <message>
+        <source>Names of people, licence numbers, reasons and notes are left out.</source>
+        <translation>Se omiten los nombres de personas, números de licencia, motivos y notas.</translation>
+    </message>
+    <message>
+        <source>a link, device or pipe under the name {1}</source>
+        <translation>un enlace, dispositivo o tubería con el nombre {1}</translation>
+    </message>
+    <message>
+        <source>Names of columns in these Shapefiles, which hold ten characters at most, and what they stand for.</source>
+        <translation>Nombres de columna en estos Shapefiles, que admiten diez caracteres como máximo, y lo que significan.</translation>
+    </message>
+    <message>
+        <source>WGS 84 longitude and latitude; texts in UTF-8; times in UTC, written as texts.</source>
+        <translation>Longitud y latitud WGS 84; textos en UTF-8; horas en UTC, escritas como textos.</translation>
+    </message>
+    <message>
+        <source>Texts that were cut at {1} bytes: {2}.</source>
+        <translation>Textos cortados a {1} bytes: {2}.</translation>
     </message>
 </context>
 <context>
