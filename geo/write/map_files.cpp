@@ -1,9 +1,10 @@
 #include "geo/write/map_files.h"
 
 #include <cpl_conv.h>
+#include <cpl_vsi.h>
 #include <ogrsf_frmts.h>
 
-#include <algorithm>
+#include <atomic>
 #include <optional>
 #include <string_view>
 
@@ -19,21 +20,45 @@ namespace {
 
 using Fill = std::function<bool(GDALDataset&)>;
 
-tl::expected<void, Refusal> written(const char* driver, const std::vector<std::string>& options,
+// A file of the library in memory, removed with the object: its writers of these formats do not tell when a disk is full.
+class MemoryFile {
+public:
+    explicit MemoryFile(const char* ending) : name_("/vsimem/plugside-" + std::to_string(next_number()) + ending) {}
+    MemoryFile(const MemoryFile&) = delete;
+    MemoryFile& operator=(const MemoryFile&) = delete;
+    ~MemoryFile() { VSIUnlink(name_.c_str()); }
+    [[nodiscard]] const std::string& name() const { return name_; }
+    [[nodiscard]] std::string_view content() const {
+        vsi_l_offset size = 0;
+        const GByte* bytes = VSIGetMemFileBuffer(name_.c_str(), &size, FALSE);
+        if (bytes == nullptr) return {};
+        return {reinterpret_cast<const char*>(bytes), static_cast<std::size_t>(size)};
+    }
+
+private:
+    static unsigned next_number() {
+        static std::atomic<unsigned> last{0};
+        return ++last;
+    }
+    std::string name_;
+};
+
+tl::expected<void, Refusal> written(const char* driver, const char* ending, const std::vector<std::string>& options,
                                     const std::filesystem::path& file, const Progress& progress, const Fill& fill) {
-    auto safe = SafeFile::beside(file);
-    if (!safe) return tl::unexpected(safe.error());
     prepare_vector_library();
     const LibraryMessages messages;
     // In KML the columns that are a feature's own name and description.
     const CPLConfigOptionSetter name("LIBKML_NAME_FIELD", "name", false);
     const CPLConfigOptionSetter description("LIBKML_DESCRIPTION_FIELD", "instruction", false);
-    const bool done = written_by(driver, safe->temporary(), options, fill);
+    const MemoryFile memory(ending);
+    const bool done = written_by(driver, memory.name(), options, fill);
     if (progress.stopped())
         return tl::unexpected(Refusal{Refusal::Code::stopped, file.string(), "", Words::later("a request to stop"), ""});
-    if (!done || !messages.failure().empty())
-        return tl::unexpected(safe->cannot_write(Words::tell("an error while writing ({1})", {messages.failure()})));
-    return safe->commit();
+    if (!done || !messages.failure().empty() || memory.content().empty())
+        return tl::unexpected(Refusal{Refusal::Code::cannot_write, file.string(), "",
+                                      Words::tell("an error while writing ({1})", {messages.failure()}),
+                                      Words::later("a file that can be written")});
+    return write_text_file(file, memory.content());
 }
 
 std::optional<std::size_t> column_named(const LayerContent& layer, std::string_view name) {
@@ -92,7 +117,7 @@ std::string title_or_plan(const std::string& title) {
 
 tl::expected<void, Refusal> write_kml(const std::vector<LayerContent>& layers, const std::string& title,
                                       const std::filesystem::path& file, const Progress& progress) {
-    return written("LIBKML", {"NAME=" + title_or_plan(title)}, file, progress, [&](GDALDataset& data) {
+    return written("LIBKML", ".kml", {"NAME=" + title_or_plan(title)}, file, progress, [&](GDALDataset& data) {
         RowCount count(layers, progress);
         for (const LayerContent& layer : layers) {
             if (progress.stopped()) return false;
@@ -108,7 +133,7 @@ tl::expected<void, Refusal> write_geojson(const std::vector<LayerContent>& layer
                                           const std::filesystem::path& file, const Progress& progress) {
     const std::string name = title_or_plan(title);
     const LayerContent all = one_layer(layers, name);
-    return written("GeoJSON", {}, file, progress, [&](GDALDataset& data) {
+    return written("GeoJSON", ".geojson", {}, file, progress, [&](GDALDataset& data) {
         if (progress.stopped()) return false;
         RowCount count({all}, progress);
         OGRLayer* into = create_layer(data, all, {"RFC7946=YES", "COORDINATE_PRECISION=9"}, ShapesOfLayer::any);

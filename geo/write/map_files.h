@@ -8,7 +8,7 @@
 // Safety:  see safe_file.h; a stop leaves no file.
 // Same in, same out.
 // Errors:  a Refusal that names the file and the library's reason. No exception leaves.
-// Cost:    linear in features and vertices; GeoJSON holds all rows twice.
+// Cost:    linear in features and vertices; the whole file is held in memory before it is written, in GeoJSON all rows twice.
 #pragma once
 
 #include <filesystem>
