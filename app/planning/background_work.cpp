@@ -1,6 +1,5 @@
 #include "app/planning/background_work.h"
 
-#include <QMetaObject>
 #include <memory>
 #include <utility>
 
@@ -9,6 +8,7 @@
 #include <unistd.h>
 #endif
 
+#include "app/planning/call_there.h"
 #include "core/words/words.h"
 
 namespace plugside {
@@ -69,16 +69,13 @@ void BackgroundWork::run(std::uint64_t ticket, const WorkInStages& work, const s
         if (since_last.isValid() && since_last.elapsed() < least_pause_ms) return;
         since_last.start();
         const QString words = QString::fromStdString(Words::shown(std::string(doing)));
-        QMetaObject::invokeMethod(
-            this, [this, ticket, share_done, words] { show_progress(ticket, share_done, words); }, Qt::QueuedConnection);
+        call_there(this, [this, ticket, share_done, words] { show_progress(ticket, share_done, words); });
     };
     const Meanwhile meanwhile = [this, ticket](Apply apply) {
-        QMetaObject::invokeMethod(
-            this, [this, ticket, apply = std::move(apply)] { apply_meanwhile(ticket, apply); }, Qt::QueuedConnection);
+        call_there(this, [this, ticket, apply = std::move(apply)] { apply_meanwhile(ticket, apply); });
     };
     Apply apply = work(progress, meanwhile);
-    QMetaObject::invokeMethod(
-        this, [this, ticket, apply = std::move(apply)] { finish(ticket, apply); }, Qt::QueuedConnection);
+    call_there(this, [this, ticket, apply = std::move(apply)] { finish(ticket, apply); });
 }
 
 void BackgroundWork::stop() {

@@ -4,6 +4,7 @@
 #include <cmath>
 #include <set>
 
+#include "app/planning/call_there.h"
 #include "app/session/server_imagery.h"
 #include "geo/imagery/reduced_copy.h"
 
@@ -43,12 +44,9 @@ TileRange tiles_over(LocalPoint low, LocalPoint high, int zoom) {
 Imagery::Imagery(std::filesystem::path copies, QObject* parent, std::size_t most_tile_bytes)
     : QObject(parent), copies_(std::move(copies)), store_(most_tile_bytes), workers_(store_, [this] {
           // many tiles at once become one drawing
-          QMetaObject::invokeMethod(
-              this,
-              [this] {
-                  if (!arrivals_.isActive()) arrivals_.start(arrival_pause_ms);
-              },
-              Qt::QueuedConnection);
+          call_there(this, [this] {
+              if (!arrivals_.isActive()) arrivals_.start(arrival_pause_ms);
+          });
       }) {
     arrivals_.setSingleShot(true);
     connect(&arrivals_, &QTimer::timeout, this, [this] {

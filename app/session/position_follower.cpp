@@ -5,6 +5,7 @@
 #include <mutex>
 #include <vector>
 
+#include "app/planning/call_there.h"
 #include "app/session/project_places.h"
 
 namespace plugside {
@@ -96,9 +97,7 @@ void PositionFollower::watch(const std::filesystem::path& file, std::uint64_t ti
             if (end && !error) seen.push_back(stamp);
             const Look look = end ? Look(std::pair{read_positions(*end, file.filename().string()), end->written})
                                   : Look(tl::unexpected(end.error()));
-            if (news)
-                QMetaObject::invokeMethod(
-                    this, [this, look, ticket] { take(look, ticket); }, Qt::QueuedConnection);
+            if (news) call_there(this, [this, look, ticket] { take(look, ticket); });
         }
         pause.wait_for(lock, stop, between_looks, [] { return false; });
     }

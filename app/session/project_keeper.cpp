@@ -6,6 +6,7 @@
 #include <mutex>
 #include <utility>
 
+#include "app/planning/call_there.h"
 #include "app/session/project_places.h"
 
 namespace plugside {
@@ -142,9 +143,8 @@ void ProjectKeeper::keep() {
 void ProjectKeeper::put(const AtHand& project) {
     writer_.tell([this, project] {
         auto [number, refusal] = project->write();
-        QMetaObject::invokeMethod(
-            this, [this, project, number = number, refusal = std::move(refusal)] { report(project, number, refusal); },
-            Qt::QueuedConnection);
+        call_there(this,
+                   [this, project, number = number, refusal = std::move(refusal)] { report(project, number, refusal); });
     });
 }
 
@@ -192,8 +192,7 @@ void ProjectKeeper::open(const std::filesystem::path& project) {
     opening_ = true;
     writer_.tell([this, project] {
         auto store = std::make_shared<tl::expected<ProjectStore, Refusal>>(ProjectStore::open(project));
-        QMetaObject::invokeMethod(
-            this, [this, store] { take(store); }, Qt::QueuedConnection);
+        call_there(this, [this, store] { take(store); });
     });
 }
 
@@ -241,8 +240,7 @@ void ProjectKeeper::keep_as(const std::filesystem::path& wanted) {
     }
     writer_.tell([this, file, before = at_hand_, project = std::make_shared<const Project>(snapshot())] {
         auto store = std::make_shared<tl::expected<ProjectStore, Refusal>>(ProjectStore::make(file, project));
-        QMetaObject::invokeMethod(
-            this, [this, before, store] { take_name(before, store); }, Qt::QueuedConnection);
+        call_there(this, [this, before, store] { take_name(before, store); });
     });
 }
 

@@ -25,7 +25,10 @@ using ConstRow = const float*;
 
 // out += W in, one row; the sum over inputs goes in one order whatever the machine's width, and without fused multiply-add, so that
 // the same survey gives the same bits.
-[[gnu::target_clones("avx2", "default")]] void add_product(const DenseLayer& layer, ConstRow in, Row out) {
+#ifndef __SANITIZE_THREAD__  // the loader asks which form to take before that sanitizer is there: the program would not start
+[[gnu::target_clones("avx2", "default")]]
+#endif
+void add_product(const DenseLayer& layer, ConstRow in, Row out) {
     const std::size_t outputs = layer.outputs;
     const float* weight = layer.weight.data();
     for (std::size_t k = 0; k < layer.inputs; ++k, weight += outputs) {
