@@ -95,7 +95,7 @@ record() {
 }
 
 if [[ ${1:-} == --readme ]]; then
-    record "$scratch/walk" 1280 800 "$scratch/readme" "window: 4 k k d k f"
+    record "$scratch/walk" 1280 800 "$scratch/readme" "window: 5 k k d k f"
     mkdir -p "$root/resources/pictures"
     convert "$scratch/readme/window.png" -strip -dither None -colors 255 -define png:compression-level=9 "$root/resources/pictures/window.png"
     echo "  resources/pictures/window.png: $(stat -c %s "$root/resources/pictures/window.png") bytes"
@@ -123,7 +123,12 @@ if [[ ${1:-} == --every ]]; then
                     "08-systems: Escape 3" \
                     "09-a-system: ctrl+m bracketright bracketright" \
                     "10-corrections: l o" \
-                    "11-sets: Escape 4" \
+                    "11-method: Escape 4 m" \
+                    "11-conditions: n" \
+                    "11-label: Escape l" \
+                    "11-against: Escape a" \
+                    "11-load: Escape o" \
+                    "11-sets: Escape 5" \
                     "12-why-this-place: w" \
                     "13-kept: w k" \
                     "14-being-moved: m Up Up" \
@@ -146,7 +151,7 @@ if [[ -n $newcomer ]]; then
         "02-draw: ctrl+m space 2" \
         "03-drawing: d space Right Right Right Right Down Down space Right Right" \
         "04-correct: Return wait:5 3 l" \
-        "05-decide: y wait:5 4" \
+        "05-decide: y wait:5 5" \
         "06-hand-out: k wait:5" \
         "07-dialog: ctrl+s dialog" \
         "08-over: Escape window" \
@@ -162,7 +167,7 @@ if [[ -n $newcomer ]]; then
         "04-corrections: Return wait:5 3 l t" \
         "05-told: Return" \
         "06-fan-turned: wait:5 ctrl+shift+Right" \
-        "07-sets: wait:5 4 k k k d k"
+        "07-sets: wait:5 5 k k k d k"
     exit 0
 fi
 
@@ -180,7 +185,9 @@ for size in "1280 800" "1920 1080"; do
         "02-systems: Escape 3" \
         "03-a-system: ctrl+m bracketright bracketright" \
         "03-corrections: l o" \
-        "04-sets: Escape 4" \
+        "03-method: Escape 4" \
+        "03-conditions: n" \
+        "04-sets: Escape 5" \
         "05-first-kept: k" \
         "06-second-dropped: d" \
         "07-third-being-moved: m Up Up shift+Right" \

@@ -63,7 +63,8 @@ void add_marks(std::vector<ColourPair>& pairs, const MapStyle& style) {
     add(pairs, {"edge", style.edge()}, {slip, paper, rail}, PairUse::mark);
     add(pairs, {"act", style.act}, {slip, paper, rail, drawing}, PairUse::mark);  // focus
     add(pairs, {"ink", style.ink}, {slip, paper, rail, drawing}, PairUse::mark);
-    add(pairs, {"stop_ink", style.stop_ink}, {{"stop_ground", style.stop_ground}}, PairUse::mark);
+    add(pairs, {"stop_ink", style.stop_ink}, {{"stop_ground", style.stop_ground}, {"field", style.field}, {"paper", style.paper}},
+        PairUse::mark);
     add(pairs, {"caution_ink", style.caution_ink}, {{"caution_ground", style.caution_ground}}, PairUse::mark);
     add(pairs, {"hairline", style.hairline}, {paper, rail, slip}, PairUse::ornament);
 }

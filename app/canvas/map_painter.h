@@ -28,6 +28,7 @@
 namespace plugside {
 
 struct ImageryScene;
+struct ReachReason;
 
 struct MapShow {
     bool track = true;
@@ -42,6 +43,7 @@ struct MapShow {
     std::shared_ptr<const SeenSurface> seen;      // what the walk saw, drawn in place of the plan's unwalked ground
     std::shared_ptr<const ImageryScene> imagery;  // on the ground, under everything else; null for none
     std::shared_ptr<const MarkPyramid> marks;     // of the survey's marks; made for the drawing where there is none
+    std::shared_ptr<const std::vector<ReachReason>> reasons;  // parts of systems that speak against a set; null for none
     std::vector<QRectF> covered;                  // parts of the view that something stands on: no label is put there
     friend bool operator==(const MapShow&, const MapShow&) = default;
 };

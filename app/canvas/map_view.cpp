@@ -118,6 +118,12 @@ void MapView::set_show_choices(const MapShow& show) {
     update();
 }
 
+void MapView::show_reasons(std::shared_ptr<const std::vector<ReachReason>> reasons) {
+    if (shown_.reasons == reasons) return;
+    shown_.reasons = std::move(reasons);
+    update();
+}
+
 MapShow MapView::show_for_step() const {
     MapShow show = shown_;
     show.marks = marks_.marks();
@@ -126,7 +132,8 @@ MapShow MapView::show_for_step() const {
     show.systems = shown_.systems && !before_systems;
     show.runs = shown_.runs && !before_systems;
     show.unlikely_runs = shown_.unlikely_runs && !before_systems;
-    show.sets = shown_.sets && step == Step::sets;
+    show.sets = shown_.sets && (step == Step::sets || step == Step::method);
+    if (step != Step::sets && step != Step::method) show.reasons.reset();
     show.track = shown_.track && step == Step::walk;
     if (const auto not_seen = session_.not_seen(); not_seen && step == Step::walk)
         show.seen = std::shared_ptr<const SeenSurface>(not_seen, &not_seen->surface);

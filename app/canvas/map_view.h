@@ -28,6 +28,8 @@ public:
     [[nodiscard]] const ViewTransform& view() const { return view_; }
     [[nodiscard]] MapShow show_choices() const { return shown_; }
     void set_show_choices(const MapShow& show);
+    // Parts of systems that speak against a set, drawn in the Method and Sets steps; null: none.
+    void show_reasons(std::shared_ptr<const std::vector<ReachReason>> reasons);
     // What lies under the ground; it outlives the view.
     void lay_on(Imagery& imagery);
     [[nodiscard]] bool shows_coordinates() const { return coordinates_; }

@@ -91,7 +91,7 @@ void MapView::draw_picks(QPainter& painter) const {
         painter.setPen(QPen(style.act, 2.4 * style.line_factor));
         painter.drawPath(screen_path(plan->systems[*choices_.system()].outline, view_));
     }
-    if (plan && choices_.step() == Step::sets && choices_.set()) {
+    if (plan && (choices_.step() == Step::sets || choices_.step() == Step::method) && choices_.set()) {
         if (const auto set = set_at(*plan, *choices_.set())) {
             const ProbeSite& site = plan->probes.at(plan->sets[*set].probe);
             const QPointF foot = view_.to_screen(ladder_middle(field->survey, site));

@@ -2,7 +2,17 @@
 
 namespace plugside {
 
+SurveyPart part_like(const Survey& survey, const SurveyPart& part) {
+    if (std::holds_alternative<Ground>(part)) return survey.ground;
+    if (std::holds_alternative<HeldWork>(part)) return survey.work;
+    return survey.known;
+}
+
 void put_part(Survey& survey, const SurveyPart& part) {
+    if (const auto* work = std::get_if<HeldWork>(&part)) {
+        survey.work = *work;
+        return;
+    }
     if (const auto* ground = std::get_if<Ground>(&part))
         survey.ground = *ground;
     else

@@ -14,7 +14,7 @@ namespace plugside {
 
 inline constexpr std::array<int, 5> text_steps{100, 125, 150, 175, 200};
 
-enum class Step { walk, ground, systems, sets };
+enum class Step { walk, ground, systems, method, sets };
 
 class Choices : public QObject {
     Q_OBJECT

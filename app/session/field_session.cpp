@@ -286,6 +286,13 @@ void FieldSession::adopt_edit(std::shared_ptr<FieldSurvey> edited) {
     judge_again();
 }
 
+// Neither plan nor findings depend on how the work is done: what is there stays current.
+void FieldSession::adopt_work(std::shared_ptr<FieldSurvey> edited) {
+    field_ = std::move(edited);
+    Q_EMIT survey_edited();
+    if (judging_.running()) judge_again();
+}
+
 void FieldSession::use_note_rules(const std::vector<NoteRule>& rules, const QString& words) {
     if (!field_ || rules == field_->survey.note_rules) return;
     push(new NoteRulesCommand(change_by_rules(*field_, rules), words, [this](const NoteRulesChange& change) {
@@ -298,12 +305,15 @@ void FieldSession::use_note_rules(const std::vector<NoteRule>& rules, const QStr
 void FieldSession::edit(SurveyPart part, const QString& words) {
     if (!field_) return;
     const Survey& survey = field_->survey;
-    SurveyPart before = std::holds_alternative<Ground>(part) ? SurveyPart(survey.ground) : SurveyPart(survey.known);
+    SurveyPart before = part_like(survey, part);
     if (before == part) return;
     push(new SurveyPartCommand(std::move(before), std::move(part), words, [this](const SurveyPart& to) {
         auto edited = std::make_shared<FieldSurvey>(*field_);
         put_part(edited->survey, to);
-        adopt_edit(std::move(edited));
+        if (std::holds_alternative<HeldWork>(to))
+            adopt_work(std::move(edited));
+        else
+            adopt_edit(std::move(edited));
     }));
 }
 

@@ -1,6 +1,6 @@
 // The field at hand: its survey, the plan that follows from it, the history of decisions, and the work going on about them.
 //
-// Edited: only the survey, only through the history (`decide_on`, undo, redo). Each edit starts a new plan. Adding files and reading
+// Edited: only the survey, only through the history (`decide_on`, undo, redo). Each edit starts a new plan, but not one of how the work is done. Adding files and reading
 //         them anew are acts of the history, too.
 // Plan:   applied only when it was made from the survey's present revision; until then the earlier one stays, marked stale.
 //         Where there is no whole plan of these marks to stay, a first look comes before it: shown, never current, never
@@ -153,6 +153,7 @@ private:
     void take_letters_up(int index);
     void apply_answers(const std::vector<AnswerChange>& changes);
     void adopt_edit(std::shared_ptr<FieldSurvey> edited);
+    void adopt_work(std::shared_ptr<FieldSurvey> edited);
     void judge_again();
     void look_back();
     [[nodiscard]] QString name_of_set(const ProbeKey& probe) const;

@@ -84,7 +84,7 @@ QFont StepButton::line_font() const {
 WrappedWords StepButton::lines_at(int width) const {
     const MapStyle& style = choices_.style();
     const QFontMetricsF metrics(line_font());
-    const int most = metrics.height() > 32.0 ? 2 : 3;  // four steps stand one under the other
+    const int most = metrics.height() > 32.0 ? 1 : 3;  // five steps stand one under the other
     return wrapped_words(line_, metrics, width - words_left(style) - words_right, most);
 }
 
@@ -146,16 +146,17 @@ void StepButton::paintEvent(QPaintEvent*) {
     setToolTip(lines.cut ? line_ : QString());
 }
 
-DayRail::DayRail(FieldSession& session, Choices& choices, QWidget* parent)
-    : QWidget(parent), session_(session), choices_(choices) {
+DayRail::DayRail(FieldSession& session, Choices& choices, WorkAccount& work, QWidget* parent)
+    : QWidget(parent), session_(session), choices_(choices), work_(work) {
     setObjectName(QStringLiteral("rail"));
     setAttribute(Qt::WA_StyledBackground);
     setAccessibleName(tr("the day's steps"));
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 14, 0, 0);
-    column->setSpacing(10);
+    column->setSpacing(6);
     for (const auto& [step, name] : {std::pair{Step::walk, tr("Walk")}, std::pair{Step::ground, tr("Ground")},
-                                     std::pair{Step::systems, tr("Systems")}, std::pair{Step::sets, tr("Sets")}}) {
+                                     std::pair{Step::systems, tr("Systems")}, std::pair{Step::method, tr("Method")},
+                                     std::pair{Step::sets, tr("Sets")}}) {
         auto* button = new StepButton(step, name, choices_, this);
         steps_.push_back(button);
         column->addWidget(button);
@@ -164,6 +165,7 @@ DayRail::DayRail(FieldSession& session, Choices& choices, QWidget* parent)
     connect(&session_, &FieldSession::field_replaced, this, &DayRail::refresh);
     connect(&session_, &FieldSession::survey_edited, this, &DayRail::refresh);
     connect(&session_, &FieldSession::plan_changed, this, &DayRail::refresh);
+    connect(&work_, &WorkAccount::changed, this, &DayRail::refresh);
     connect(&choices_, &Choices::units_changed, this, &DayRail::refresh);
     connect(&choices_, &Choices::theme_changed, this, qOverload<>(&QWidget::update));
     refresh();
@@ -190,6 +192,7 @@ void DayRail::refresh() {
                    : ground.isEmpty() ? tr("nothing drawn yet")
                                       : ground.join(QStringLiteral(", ")));
     button(Step::systems)->set_line(plan ? systems_line(*plan) : (field ? tr("being made") : tr("after the walk")));
+    button(Step::method)->set_line(field ? work_.line() : tr("after the walk"));
     button(Step::sets)->set_line(plan ? sets_line(field->survey, *plan) : (field ? tr("being made") : tr("after the walk")));
 }
 

@@ -10,6 +10,7 @@
 #include "app/canvas/wrapped_words.h"
 #include "app/session/choices.h"
 #include "app/session/field_session.h"
+#include "app/stages/work_account.h"
 
 namespace plugside {
 
@@ -46,7 +47,7 @@ class DayRail : public QWidget {
     Q_OBJECT
 
 public:
-    DayRail(FieldSession& session, Choices& choices, QWidget* parent = nullptr);
+    DayRail(FieldSession& session, Choices& choices, WorkAccount& work, QWidget* parent = nullptr);
     [[nodiscard]] StepButton* button(Step step) const;
     // As narrow as the steps' names allow at larger text, so that the map keeps its room; the lines under them then have fewer words.
     [[nodiscard]] int fitting_width() const;
@@ -59,6 +60,7 @@ private:
 
     FieldSession& session_;
     Choices& choices_;
+    WorkAccount& work_;
     std::vector<StepButton*> steps_;
 };
 

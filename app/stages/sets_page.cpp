@@ -166,7 +166,8 @@ void SetsPage::show_set(std::size_t index) {
     move_->set_in_force(choice == SetChoice::moved);
     drop_->set_in_force(choice == SetChoice::dropped);
     reasons_->show_set(index);
-    show_cautions(set);
+    show_method(index);
+    show_cautions(index);
     if (shown_set_ != choices_.set()) words_->verticalScrollBar()->setValue(0);
     shown_set_ = choices_.set();
 }
@@ -262,24 +263,6 @@ void SetsPage::show_reached() {
                                    .arg(std::lround(reached->kept.low))
                                    .arg(std::lround(reached->kept.high));
     reached_->setText(tr("%1 With the undecided: %2.").arg(kept, animals_words(reached->with_undecided)));
-}
-
-void SetsPage::show_cautions(const SetPoint& set) {
-    std::vector<std::string> ids = set.cautions;
-    // whatever the plan found, the last word is never its own
-    if (std::find(ids.begin(), ids.end(), "label-decides") == ids.end()) ids.emplace_back("label-decides");
-    if (ids == shown_cautions_ && shown_style_ == choices_.style()) return;
-    shown_cautions_ = ids;
-    mind_->setText(counted(static_cast<long long>(ids.size()), tr("%1 thing to mind here"), tr("%1 things to mind here")));
-    shown_style_ = choices_.style();
-    while (QLayoutItem* item = cautions_->takeAt(0)) {
-        delete item->widget();
-        delete item;
-    }
-    for (const std::string& id : ids)
-        if (const Caution* caution = find_caution(id))
-            cautions_->addWidget(new CautionView(*caution, choices_.style(), words_->widget()));
-    words_->verticalScrollBar()->setValue(0);
 }
 
 void SetsPage::decide_and_go_on(SetChoice choice) {

@@ -9,6 +9,7 @@
 // Several:  while its panel is open keep and drop decide on all of its scope, as one step of the history.
 #pragma once
 
+#include <QComboBox>
 #include <QLabel>
 #include <QPushButton>
 #include <QScrollArea>
@@ -25,6 +26,7 @@
 #include "app/stages/set_readings.h"
 #include "app/stages/set_reasons.h"
 #include "app/stages/set_strip.h"
+#include "app/stages/work_account.h"
 #include "core/probing/ladder_by_hand.h"
 
 namespace plugside {
@@ -41,7 +43,7 @@ class SetsPage : public QWidget {
 public:
     enum class Panel { one_set, show_only, several };
 
-    SetsPage(FieldSession& session, Choices& choices, QWidget* parent = nullptr);
+    SetsPage(FieldSession& session, Choices& choices, WorkAccount& work, QWidget* parent = nullptr);
 
     [[nodiscard]] bool moving() const { return close_up_->moving(); }
     [[nodiscard]] CloseUp& close_up() { return *close_up_; }
@@ -98,7 +100,9 @@ private:
     void show_strip(std::size_t set);
     void show_many();
     void show_reached();
-    void show_cautions(const SetPoint& set);
+    void show_cautions(std::size_t set);
+    void show_method(std::size_t set);
+    void choose_method(int at);
     void decide_and_go_on(SetChoice choice);
     void decide_on_several(SetChoice choice);
     void step(int by);
@@ -109,6 +113,7 @@ private:
 
     FieldSession& session_;
     Choices& choices_;
+    WorkAccount& work_;
     SetAccount* account_;
     QLabel* title_ = nullptr;
     QLabel* count_ = nullptr;
@@ -128,6 +133,7 @@ private:
     QLabel* worth_ = nullptr;
     QLabel* decided_ = nullptr;
     SetReasons* reasons_ = nullptr;
+    QComboBox* method_ = nullptr;
     QLabel* mind_ = nullptr;
     QVBoxLayout* cautions_ = nullptr;
     QScrollArea* words_ = nullptr;

@@ -4,14 +4,15 @@
 
 #include "app/stages/mound_facts.h"
 #include "app/stages/page_scroll.h"
+#include "app/stages/row_edit.h"
 #include "app/stages/rows_layout.h"
 #include "app/stages/sets_page.h"
 #include "app/window/look_sheet.h"
 
 namespace plugside {
 
-SetsPage::SetsPage(FieldSession& session, Choices& choices, QWidget* parent)
-    : QWidget(parent), session_(session), choices_(choices), account_(new SetAccount(session, this)) {
+SetsPage::SetsPage(FieldSession& session, Choices& choices, WorkAccount& work, QWidget* parent)
+    : QWidget(parent), session_(session), choices_(choices), work_(work), account_(new SetAccount(session, this)) {
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(6);
@@ -112,11 +113,13 @@ QWidget* SetsPage::build_words() {
     column->addWidget(decided_);
     worth_ = label_in_role("quiet", inside);
     column->addWidget(worth_);
+    method_ = page_choice(tr("the method of this set"), inside);
     mind_ = label_in_role("quiet", inside);
     cautions_ = new QVBoxLayout;
     cautions_->setSpacing(6);
     reasons_ = new SetReasons(session_, inside);
     column->addWidget(reasons_);
+    column->addWidget(method_);
     column->addWidget(mind_);
     column->addLayout(cautions_);
     column->addStretch(1);
@@ -175,6 +178,13 @@ void SetsPage::bind() {
     });
     connect(&session_, &FieldSession::plan_changed, this, &SetsPage::settle_on_a_set);
     connect(&session_, &FieldSession::decided, this, [this](const ProbeKey& probe) { choices_.pick_set(probe); });
+    connect(&work_, &WorkAccount::changed, this, [this] {
+        if (const auto set = at_hand()) {
+            show_method(*set);
+            show_cautions(*set);
+        }
+    });
+    connect(method_, &QComboBox::activated, this, &SetsPage::choose_method);
     connect(account_, &SetAccount::counted, this, &SetsPage::show_reached);
     connect(account_, &SetAccount::filter_changed, this, [this] {
         // what is gone through begins with one of them

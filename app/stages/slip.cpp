@@ -10,7 +10,8 @@
 
 namespace plugside {
 
-Slip::Slip(FieldSession& session, Choices& choices, GroundTool& drawing, SystemsTool& correcting, QWidget* parent)
+Slip::Slip(FieldSession& session, Choices& choices, GroundTool& drawing, SystemsTool& correcting, WorkAccount& work,
+           QWidget* parent)
     : QWidget(parent), choices_(choices) {
     setObjectName(QStringLiteral("slip_side"));
     setAttribute(Qt::WA_StyledBackground);
@@ -41,8 +42,9 @@ Slip::Slip(FieldSession& session, Choices& choices, GroundTool& drawing, Systems
     walk_ = new WalkPage(session, choices, pages_);
     ground_ = new GroundPage(session, choices, drawing, pages_);
     systems_ = new SystemsPage(session, choices, correcting, pages_);
-    sets_ = new SetsPage(session, choices, pages_);
-    for (QWidget* page : std::initializer_list<QWidget*>{walk_, ground_, systems_, sets_})
+    method_ = new MethodPage(session, choices, work, pages_);
+    sets_ = new SetsPage(session, choices, work, pages_);
+    for (QWidget* page : std::initializer_list<QWidget*>{walk_, ground_, systems_, method_, sets_})
         pages_->addWidget(new PageScroll(page, pages_));
     inside->addWidget(pages_);
     side->addWidget(paper, 1);

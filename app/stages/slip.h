@@ -10,6 +10,7 @@
 #include "app/session/choices.h"
 #include "app/session/field_session.h"
 #include "app/stages/ground_page.h"
+#include "app/stages/method_page.h"
 #include "app/stages/sets_page.h"
 #include "app/stages/systems_page.h"
 #include "app/stages/walk_page.h"
@@ -20,7 +21,8 @@ class Slip : public QWidget {
     Q_OBJECT
 
 public:
-    Slip(FieldSession& session, Choices& choices, GroundTool& drawing, SystemsTool& correcting, QWidget* parent = nullptr);
+    Slip(FieldSession& session, Choices& choices, GroundTool& drawing, SystemsTool& correcting, WorkAccount& work,
+         QWidget* parent = nullptr);
 
     enum class Weight { news, refusal };
     void say(const QString& sentence, Weight weight);
@@ -33,6 +35,7 @@ public:
     [[nodiscard]] WalkPage& walk() { return *walk_; }
     [[nodiscard]] GroundPage& ground() { return *ground_; }
     [[nodiscard]] SystemsPage& systems() { return *systems_; }
+    [[nodiscard]] MethodPage& method() { return *method_; }
 
 private:
     void show_step();
@@ -44,6 +47,7 @@ private:
     WalkPage* walk_;
     GroundPage* ground_;
     SystemsPage* systems_;
+    MethodPage* method_;
     SetsPage* sets_;
 };
 

@@ -19,7 +19,7 @@ void KeysOverlay::tell_keys() {
     columns_ = new QBoxLayout(QBoxLayout::LeftToRight, content_);
     columns_->setContentsMargins(0, 0, 0, 0);
     columns_->setSpacing(20);
-    const Keys left{{tr("1  2  3  4"), tr("Walk, Ground, Systems, Sets")},
+    const Keys left{{tr("1  2  3  4  5"), tr("Walk, Ground, Systems, Method, Sets")},
                     {tr("Ctrl+O"), tr("open a project, or a walk with its ground")},
                     {tr("Ctrl+Shift+O"), tr("add a walk or ground to this field")},
                     {tr("Ctrl+I  Ctrl+Shift+I"), tr("lay a picture, or a server's, under the map")},
@@ -50,6 +50,7 @@ void KeysOverlay::tell_keys() {
                      {tr("R  L"), tr("trace a layer or track; a band about a line")},
                      {tr("O T R N A X Z"), tr("of systems: say what the button says")},
                      {tr("Y  D"), tr("answer the question: one animal, two")},
+                     {tr("N  M  L  A  O"), tr("of the method: conditions, methods, label, against, load")},
                      {tr("K  D  U"), tr("keep the set, drop it, undecided again")},
                      {tr("M"), tr("move it: arrows, drag or type a length; Enter")},
                      {tr("Ctrl+arrows"), tr("shift a ladder, turn a fan; Shift for more")},

@@ -94,6 +94,7 @@ void MainWindow::make_parts() {
     lay_out();
     bind_keys();
     bind_session();
+    bind_work();
     bind_reading();
     bind_imagery();
     bind_placing();
@@ -138,7 +139,7 @@ void MainWindow::lay_out() {
     column->addWidget(top_bar_);
     auto* row = new QHBoxLayout;
     row->setSpacing(0);
-    rail_ = new DayRail(session_, choices_, this);
+    rail_ = new DayRail(session_, choices_, work_, this);
     map_ = new MapView(session_, choices_, this);
     map_buttons_ = new MapButtons(*map_);
     new MapSpeech(session_, choices_, *map_);
@@ -146,7 +147,7 @@ void MainWindow::lay_out() {
     correcting_ = new SystemsTool(session_, choices_, this);
     tape_ = new TapeTool(
         session_, choices_, [this](LocalPoint to, Metres reach) { return map_->plug_near(to, reach); }, this);
-    slip_ = new Slip(session_, choices_, *drawing_, *correcting_, this);
+    slip_ = new Slip(session_, choices_, *drawing_, *correcting_, work_, this);
     laying_ = new LadderTool(choices_, slip_->sets(), this);
     tracing_ = new TraceTool(session_, choices_, *drawing_, this);
     placing_tool_ = new PlacingTool(
@@ -345,6 +346,7 @@ bool MainWindow::open_hand_out() {
                    Slip::Weight::news);
         return false;
     }
+    if (work_holds_back()) return false;
     hand_out_dialog_ = new HandOutDialog(session_, choices_, this);
     hand_out_dialog_->setAttribute(Qt::WA_DeleteOnClose);
     // beside the sample's files it would go with them

@@ -27,6 +27,7 @@
 #include "app/session/sample_field.h"
 #include "app/stages/day_rail.h"
 #include "app/stages/slip.h"
+#include "app/stages/work_account.h"
 #include "app/window/hand_out_dialog.h"
 #include "app/window/keys_overlay.h"
 #include "app/window/map_buttons.h"
@@ -80,6 +81,7 @@ public:
     [[nodiscard]] ReadingSheet& reading() { return *reading_; }
     [[nodiscard]] PositionFollower& positions() { return positions_; }
     [[nodiscard]] WalkThrough& walk_through() { return walk_through_; }
+    [[nodiscard]] WorkAccount& work() { return work_; }
     [[nodiscard]] HandOutDialog* hand_out_dialog() { return hand_out_dialog_; }
     void set_ask(Ask ask) { ask_ = std::move(ask); }
 
@@ -140,6 +142,8 @@ private:
     // Whether a project was among the files and was dealt with: opened, or a sentence where it came with other files.
     [[nodiscard]] bool took_project(const FieldSession::Files& files);
     void put_something_away();
+    void bind_work();
+    [[nodiscard]] bool work_holds_back();
     void say_handed_out(const QStringList& files);
     void follow_picked_system();
 
@@ -150,6 +154,7 @@ private:
     ProjectKeeper keeper_;
     PositionFollower positions_;
     WalkThrough walk_through_{session_, choices_};
+    WorkAccount work_{session_, choices_};
     FieldSession::Files pictures_waiting_;  // for the field that is being read
     PicturePlacing placing_;
     BackgroundWork judging_drop_;

@@ -43,6 +43,7 @@ void MainWindow::bind_letters() {
             if (findings_are_looked_at()) (slip_->walk().findings().*act)();
         };
     };
+    const auto method = [this](MethodPart part) { return [this, part] { slip_->method().show_part(part); }; };
     const auto walk = [this](WalkPart part) { return [this, part] { slip_->walk().show_part(part); }; };
     const auto draw = [this](Stroke stroke) { return [this, stroke] { draw_by_key(stroke); }; };
     const auto say = [this](Saying saying) { return [this, saying] { correct_by_key(saying); }; };
@@ -56,6 +57,7 @@ void MainWindow::bind_letters() {
 
     key(Qt::Key_A, {{Step::walk, finding(&FindingsView::accept)},
                     {Step::systems, say(Saying::older)},
+                    {Step::method, method(MethodPart::against)},
                     {Step::sets, set(&SetsPage::go_to_strip)}});
     key(Qt::SHIFT | Qt::Key_A, {{Step::walk, finding(&FindingsView::accept_all_alike)}});
     key(Qt::Key_B, {{Step::ground, draw(Stroke::boundary)}});
@@ -71,17 +73,20 @@ void MainWindow::bind_letters() {
     key(Qt::Key_K, {{Step::ground, draw(Stroke::keep_clear)}, {Step::sets, set(&SetsPage::keep)}});
     key(Qt::Key_L, {{Step::walk, walk(WalkPart::to_look_at)},
                     {Step::ground, [this] { slip_->ground().type_a_band(); }},
-                    {Step::systems, corrections(true)}});
-    key(Qt::Key_M, {{Step::sets, set(&SetsPage::move)}});
+                    {Step::systems, corrections(true)},
+                    {Step::method, method(MethodPart::label)}});
+    key(Qt::Key_M, {{Step::method, method(MethodPart::methods)}, {Step::sets, set(&SetsPage::move)}});
     key(Qt::Key_N, {{Step::walk, finding(&FindingsView::next)},
                     {Step::ground, [this] { slip_->ground().type_a_leg(); }},
                     {Step::systems, say(Saying::not_a_gopher)},
+                    {Step::method, method(MethodPart::conditions)},
                     {Step::sets, set(&SetsPage::next_undecided)}});
     key(Qt::Key_O, {{Step::ground,
                      [this] {
                          if (tracing_->active()) choose_layer_to_trace();
                      }},
                     {Step::systems, say(Saying::one_animal)},
+                    {Step::method, method(MethodPart::load)},
                      {Step::sets, set(&SetsPage::open_show_only)}});
     key(Qt::Key_P, {{Step::walk, [this] { slip_->walk().facts().picture().enlarge(); }},
                     {Step::systems, in_corrections([](CorrectionsView& view) { view.type_a_bearing(); })}});
@@ -173,7 +178,8 @@ void MainWindow::bind_step_keys() {
     on_key(Qt::Key_1, step_or_answer(1, Step::walk));
     on_key(Qt::Key_2, step_or_answer(2, Step::ground));
     on_key(Qt::Key_3, step_or_answer(3, Step::systems));
-    on_key(Qt::Key_4, step_or_answer(4, Step::sets));
+    on_key(Qt::Key_4, step_or_answer(4, Step::method));
+    on_key(Qt::Key_5, step_or_answer(5, Step::sets));
 }
 
 void MainWindow::bind_map_keys() {

@@ -5428,6 +5428,105 @@
     </message>
 </context>
 <context>
+    <name>plugside::AgainstView</name>
+    <message>
+        <source>What speaks against the sets is being judged.</source>
+        <translation>Se está juzgando lo que habla en contra de los puntos.</translation>
+    </message>
+    <message>
+        <source>No method is chosen: only what speaks against every method is judged.</source>
+        <translation>No se ha elegido método: solo se juzga lo que habla en contra de cualquier método.</translation>
+    </message>
+    <message>
+        <source>%1 stop holds: with these sets the plan is not handed out.</source>
+        <translation>Vale %1 alto: con estos puntos el plan no se entrega.</translation>
+    </message>
+    <message>
+        <source>%1 stops hold: with these sets the plan is not handed out.</source>
+        <translation>Valen %1 altos: con estos puntos el plan no se entrega.</translation>
+    </message>
+    <message>
+        <source>%1 hold-back wants an answer or a signed reason.</source>
+        <translation>%1 espera pide una respuesta o una razón firmada.</translation>
+    </message>
+    <message>
+        <source>%1 hold-backs want an answer or a signed reason.</source>
+        <translation>%1 esperas piden una respuesta o una razón firmada.</translation>
+    </message>
+    <message>
+        <source>Label, local rules and a licensed applicator decide.</source>
+        <translation>Deciden la etiqueta, las reglas del lugar y un aplicador con licencia.</translation>
+    </message>
+    <message>
+        <source>%1 sets: %2 and more</source>
+        <translation>%1 puntos: %2 y más</translation>
+    </message>
+    <message>
+        <source>set %1</source>
+        <translation>punto %1</translation>
+    </message>
+    <message>
+        <source>%1 sets: %2</source>
+        <translation>%1 puntos: %2</translation>
+    </message>
+    <message>
+        <source>Not known: %1</source>
+        <translation>No se sabe: %1</translation>
+    </message>
+    <message>
+        <source>Asked: %1</source>
+        <translation>Se pregunta: %1</translation>
+    </message>
+    <message>
+        <source>on the map: %1</source>
+        <translation>en el mapa: %1</translation>
+    </message>
+    <message>
+        <source>shows these sets on the map, one after the other</source>
+        <translation>muestra estos puntos en el mapa, uno tras otro</translation>
+    </message>
+    <message>
+        <source>shows the part of the system on the map that is the reason</source>
+        <translation>muestra en el mapa la parte del sistema que es la razón</translation>
+    </message>
+    <message>
+        <source>Signed by %1, %2: %3</source>
+        <translation>Firmado por %1, %2: %3</translation>
+    </message>
+    <message>
+        <source>take the signature back</source>
+        <translation>retirar la firma</translation>
+    </message>
+    <message>
+        <source>your name</source>
+        <translation>su nombre</translation>
+    </message>
+    <message>
+        <source>name of who signs</source>
+        <translation>nombre de quien firma</translation>
+    </message>
+    <message>
+        <source>why it is done all the same</source>
+        <translation>por qué se hace de todos modos</translation>
+    </message>
+    <message>
+        <source>reason that is signed</source>
+        <translation>razón que se firma</translation>
+    </message>
+    <message>
+        <source>sign</source>
+        <translation>firmar</translation>
+    </message>
+    <message>
+        <source>signature of %1</source>
+        <translation>firma de %1</translation>
+    </message>
+    <message>
+        <source>signature taken back</source>
+        <translation>firma retirada</translation>
+    </message>
+</context>
+<context>
     <name>plugside::CautionView</name>
     <message>
         <source>%1: %2</source>
@@ -5485,6 +5584,69 @@
     <message>
         <source>the first rows, under what each column means</source>
         <translation>las primeras filas, bajo lo que es cada columna</translation>
+    </message>
+</context>
+<context>
+    <name>plugside::ConditionsView</name>
+    <message>
+        <source>The method&apos;s rules ask</source>
+        <translation>Las reglas del método preguntan</translation>
+    </message>
+    <message>
+        <source>Other conditions</source>
+        <translation>Otras condiciones</translation>
+    </message>
+    <message>
+        <source>paste lines: a day, rain, irrigation</source>
+        <translation>pegue renglones: un día, lluvia, riego</translation>
+    </message>
+    <message>
+        <source>take this table</source>
+        <translation>tomar esta tabla</translation>
+    </message>
+    <message>
+        <source>rain and irrigation</source>
+        <translation>lluvia y riego</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation>no se sabe</translation>
+    </message>
+    <message>
+        <source>%1 in</source>
+        <translation>%1 pulg</translation>
+    </message>
+    <message>
+        <source>%1 mm</source>
+        <translation>%1 mm</translation>
+    </message>
+    <message>
+        <source>%1: rain %2, irrigation %3</source>
+        <translation>%1: lluvia %2, riego %3</translation>
+    </message>
+    <message>
+        <source>told %1</source>
+        <translation>dicho el %1</translation>
+    </message>
+    <message>
+        <source>What is not answered speaks against the work until it is. “Not known” is an answer, too.</source>
+        <translation>Lo que no está respondido habla en contra del trabajo hasta que lo esté. «No se sabe» también es una respuesta.</translation>
+    </message>
+    <message>
+        <source>Asked on other pages of this step: %1</source>
+        <translation>Se pregunta en otras páginas de este paso: %1</translation>
+    </message>
+    <message>
+        <source>May people or domestic animals be in “%1”?</source>
+        <translation>¿Puede haber personas o animales domésticos en «%1»?</translation>
+    </message>
+    <message>
+        <source>—</source>
+        <translation>—</translation>
+    </message>
+    <message>
+        <source>use of %1</source>
+        <translation>uso de %1</translation>
     </message>
 </context>
 <context>
@@ -5743,6 +5905,10 @@
     <message>
         <source>being made</source>
         <translation>en preparación</translation>
+    </message>
+    <message>
+        <source>Method</source>
+        <translation>Método</translation>
     </message>
 </context>
 <context>
@@ -6796,14 +6962,6 @@
         <translation>las teclas</translation>
     </message>
     <message>
-        <source>1  2  3  4</source>
-        <translation>1  2  3  4</translation>
-    </message>
-    <message>
-        <source>Walk, Ground, Systems, Sets</source>
-        <translation>Recorrido, Terreno, Sistemas, Puntos</translation>
-    </message>
-    <message>
         <source>Ctrl+O</source>
         <translation>Ctrl+O</translation>
     </message>
@@ -7123,6 +7281,272 @@
         <source>R  L</source>
         <translation>R  L</translation>
     </message>
+    <message>
+        <source>1  2  3  4  5</source>
+        <translation>1  2  3  4  5</translation>
+    </message>
+    <message>
+        <source>Walk, Ground, Systems, Method, Sets</source>
+        <translation>Recorrido, Terreno, Sistemas, Método, Puntos</translation>
+    </message>
+    <message>
+        <source>N  M  L  A  O</source>
+        <translation>N  M  L  A  O</translation>
+    </message>
+    <message>
+        <source>of the method: conditions, methods, label, against, load</source>
+        <translation>del método: condiciones, métodos, etiqueta, en contra, carga</translation>
+    </message>
+</context>
+<context>
+    <name>plugside::LabelView</name>
+    <message>
+        <source>this figure is kept</source>
+        <translation>se cumple esta cifra</translation>
+    </message>
+    <message>
+        <source>exceeded</source>
+        <translation>se pasa</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation>no se sabe</translation>
+    </message>
+    <message>
+        <source>No product&apos;s label is in this program. Type the figures from the label in hand; it and the law stand above everything here. Without a label no amount is computed.</source>
+        <translation>En este programa no hay etiqueta de ningún producto. Escriba las cifras de la etiqueta que tiene en la mano; ella y la ley están por encima de todo lo de aquí. Sin etiqueta no se calcula ninguna cantidad.</translation>
+    </message>
+    <message>
+        <source>Plan and label compared</source>
+        <translation>El plan comparado con la etiqueta</translation>
+    </message>
+    <message>
+        <source>Figures of the label</source>
+        <translation>Cifras de la etiqueta</translation>
+    </message>
+    <message>
+        <source>crops and sites it names</source>
+        <translation>cultivos y sitios que nombra</translation>
+    </message>
+    <message>
+        <source>with ; between</source>
+        <translation>con ; entre ellos</translation>
+    </message>
+    <message>
+        <source>what is worn with each tool</source>
+        <translation>qué se lleva puesto con cada herramienta</translation>
+    </message>
+    <message>
+        <source>spoon: gloves; by hand: …</source>
+        <translation>cuchara: guantes; a mano: …</translation>
+    </message>
+    <message>
+        <source>grams of ten releases of the dispensing probe</source>
+        <translation>gramos de diez dosis de la sonda dosificadora</translation>
+    </message>
+    <message>
+        <source>each weighing, with ; between</source>
+        <translation>cada pesada, con ; entre ellas</translation>
+    </message>
+    <message>
+        <source>sites of the label</source>
+        <translation>sitios de la etiqueta</translation>
+    </message>
+    <message>
+        <source>protection</source>
+        <translation>protección</translation>
+    </message>
+    <message>
+        <source>“%1” is no weight above zero.</source>
+        <translation>«%1» no es un peso mayor que cero.</translation>
+    </message>
+    <message>
+        <source>weighing of the dispensing probe</source>
+        <translation>pesada de la sonda dosificadora</translation>
+    </message>
+    <message>
+        <source>One release weighs %2 g; the label&apos;s amount a placement is kept by %1 release at most.</source>
+        <translation>Una dosis pesa %2 g; la cantidad de la etiqueta por colocación se cumple con %1 dosis como máximo.</translation>
+    </message>
+    <message>
+        <source>One release weighs %2 g; the label&apos;s amount a placement is kept by %1 releases at most.</source>
+        <translation>Una dosis pesa %2 g; la cantidad de la etiqueta por colocación se cumple con %1 dosis como máximo.</translation>
+    </message>
+    <message>
+        <source>One release weighs %1 g.</source>
+        <translation>Una dosis pesa %1 g.</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>being compared</source>
+        <translation>se está comparando</translation>
+    </message>
+    <message>
+        <source>active ingredient</source>
+        <translation>ingrediente activo</translation>
+    </message>
+    <message>
+        <source>ingredient and strength, as printed</source>
+        <translation>ingrediente y concentración, como está impreso</translation>
+    </message>
+    <message>
+        <source>registration number</source>
+        <translation>número de registro</translation>
+    </message>
+    <message>
+        <source>least amount a placement</source>
+        <translation>cantidad mínima por colocación</translation>
+    </message>
+    <message>
+        <source>most amount a placement</source>
+        <translation>cantidad máxima por colocación</translation>
+    </message>
+    <message>
+        <source>amount a placement that you mean to put</source>
+        <translation>cantidad por colocación que usted piensa poner</translation>
+    </message>
+    <message>
+        <source>most placements a system</source>
+        <translation>colocaciones por sistema, máximo</translation>
+    </message>
+    <message>
+        <source>least distance between placements</source>
+        <translation>distancia mínima entre colocaciones</translation>
+    </message>
+    <message>
+        <source>most on an area, one treatment</source>
+        <translation>máximo por superficie, un tratamiento</translation>
+    </message>
+    <message>
+        <source>most on an area, a season</source>
+        <translation>máximo por superficie, una temporada</translation>
+    </message>
+    <message>
+        <source>most treatments a season</source>
+        <translation>tratamientos por temporada, máximo</translation>
+    </message>
+    <message>
+        <source>least days between treatments</source>
+        <translation>días mínimos entre tratamientos</translation>
+    </message>
+    <message>
+        <source>restricted use</source>
+        <translation>uso restringido</translation>
+    </message>
+    <message>
+        <source>re-entry after hours (0: none named)</source>
+        <translation>reingreso después de horas (0: no dice)</translation>
+    </message>
+    <message>
+        <source>distance from buildings (0: none named)</source>
+        <translation>distancia a edificios (0: no dice)</translation>
+    </message>
+    <message>
+        <source>distance from water (0: none named)</source>
+        <translation>distancia al agua (0: no dice)</translation>
+    </message>
+    <message>
+        <source>bulk density, grams a millilitre, as weighed</source>
+        <translation>densidad a granel, gramos por mililitro, pesada</translation>
+    </message>
+    <message>
+        <source>compared with the label on</source>
+        <translation>comparado con la etiqueta el</translation>
+    </message>
+    <message>
+        <source>good until</source>
+        <translation>vale hasta</translation>
+    </message>
+</context>
+<context>
+    <name>plugside::LoadView</name>
+    <message>
+        <source>%1 trap</source>
+        <translation>%1 trampa</translation>
+    </message>
+    <message>
+        <source>%1 traps</source>
+        <translation>%1 trampas</translation>
+    </message>
+    <message>
+        <source>%1 minute</source>
+        <translation>%1 minuto</translation>
+    </message>
+    <message>
+        <source>%1 minutes</source>
+        <translation>%1 minutos</translation>
+    </message>
+    <message>
+        <source>%1 set</source>
+        <translation>%1 punto</translation>
+    </message>
+    <message>
+        <source>%1 sets</source>
+        <translation>%1 puntos</translation>
+    </message>
+    <message>
+        <source>With a budget of</source>
+        <translation>Con un presupuesto de</translation>
+    </message>
+    <message>
+        <source>how many traps or minutes there are</source>
+        <translation>cuántas trampas o cuántos minutos hay</translation>
+    </message>
+    <message>
+        <source>what the budget counts</source>
+        <translation>qué cuenta el presupuesto</translation>
+    </message>
+    <message>
+        <source>traps</source>
+        <translation>trampas</translation>
+    </message>
+    <message>
+        <source>minutes</source>
+        <translation>minutos</translation>
+    </message>
+    <message>
+        <source>keep these sets</source>
+        <translation>conservar estos puntos</translation>
+    </message>
+    <message>
+        <source>“%1” is no number of traps or minutes.</source>
+        <translation>«%1» no es un número de trampas ni de minutos.</translation>
+    </message>
+    <message>
+        <source>budget</source>
+        <translation>presupuesto</translation>
+    </message>
+    <message>
+        <source>keep what the budget reaches</source>
+        <translation>conservar lo que alcanza el presupuesto</translation>
+    </message>
+    <message>
+        <source>What to load is being counted.</source>
+        <translation>Se está contando lo que hay que cargar.</translation>
+    </message>
+    <message>
+        <source>%1 set stands</source>
+        <translation>%1 punto está en pie</translation>
+    </message>
+    <message>
+        <source>%1 sets stand</source>
+        <translation>%1 puntos están en pie</translation>
+    </message>
+    <message>
+        <source>About %1 minutes (%2 to %3, %4 in 100), pushing about %5 holes (%6 to %7), without the way between sets. %8</source>
+        <translation>Unos %1 minutos (%2 a %3, %4 de 100), con unos %5 sondeos (%6 a %7), sin el camino entre puntos. %8</translation>
+    </message>
+    <message>
+        <source>Without a budget: %1 would reach about %2 of %3 animals.</source>
+        <translation>Sin presupuesto: %1 alcanzarían unas %2 de %3 tuzas.</translation>
+    </message>
+    <message>
+        <source>%1 of it go into %2, which reach about %3 of %4 animals; no choice within it reaches more than %5.</source>
+        <translation>De él van %1 a %2, que alcanzan unas %3 de %4 tuzas; ninguna elección dentro de él alcanza más de %5.</translation>
+    </message>
 </context>
 <context>
     <name>plugside::MainWindow</name>
@@ -7345,6 +7769,34 @@ en %2</translation>
     <message>
         <source>Layers (*.gpkg *.geojson *.json *.shp *.kml *.fgb);;All files (*)</source>
         <translation>Capas (*.gpkg *.geojson *.json *.shp *.kml *.fgb);;Todos los archivos (*)</translation>
+    </message>
+    <message>
+        <source>sets %1: %2</source>
+        <translation>puntos %1: %2</translation>
+    </message>
+    <message>
+        <source>What speaks against the sets is being judged. Hand out once it is.</source>
+        <translation>Se está juzgando lo que habla en contra de los puntos. Entregue cuando termine.</translation>
+    </message>
+    <message>
+        <source>Not handed out: a stop holds. Drop these sets or change what it hangs on.
+%1</source>
+        <translation>No se entregó: vale un alto. Quite estos puntos o cambie aquello de lo que depende.
+%1</translation>
+    </message>
+    <message>
+        <source>These hold-backs want a signed reason before the plan is handed out.
+%1</source>
+        <translation>Estas esperas piden una razón firmada antes de entregar el plan.
+%1</translation>
+    </message>
+    <message>
+        <source>sign them</source>
+        <translation>firmarlas</translation>
+    </message>
+    <message>
+        <source>not now</source>
+        <translation>ahora no</translation>
     </message>
 </context>
 <context>
@@ -7578,6 +8030,148 @@ con él pueden venir las capas del terreno o un plan entregado antes.</translati
     <message>
         <source>the photograph is being read</source>
         <translation>se está leyendo la fotografía</translation>
+    </message>
+</context>
+<context>
+    <name>plugside::MethodPage</name>
+    <message>
+        <source>Method</source>
+        <translation>Método</translation>
+    </message>
+    <message>
+        <source>How the work is done is chosen once a walk is open.</source>
+        <translation>Cómo se trabaja se elige cuando hay un recorrido abierto.</translation>
+    </message>
+    <message>
+        <source>conditions (N)</source>
+        <translation>condiciones (N)</translation>
+    </message>
+    <message>
+        <source>methods (M)</source>
+        <translation>métodos (M)</translation>
+    </message>
+    <message>
+        <source>label (L)</source>
+        <translation>etiqueta (L)</translation>
+    </message>
+    <message>
+        <source>what speaks against (A)</source>
+        <translation>qué habla en contra (A)</translation>
+    </message>
+    <message>
+        <source>to load (O)</source>
+        <translation>carga (O)</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>no method for the whole field: %1</source>
+        <translation>sin método para todo el terreno: %1</translation>
+    </message>
+</context>
+<context>
+    <name>plugside::MethodsView</name>
+    <message>
+        <source>at any ladder</source>
+        <translation>en cualquier fila de sondeo</translation>
+    </message>
+    <message>
+        <source>at a ladder beside a plug</source>
+        <translation>en una fila de sondeo junto a un tapón</translation>
+    </message>
+    <message>
+        <source>at a ladder between two mounds</source>
+        <translation>en una fila de sondeo entre dos montículos</translation>
+    </message>
+    <message>
+        <source>%1; about %2 minutes a set, give or take %3, without its probe holes</source>
+        <translation>%1; unos %2 minutos por punto, %3 más o menos, sin sus sondeos</translation>
+    </message>
+    <message>
+        <source>your own</source>
+        <translation>suyo</translation>
+    </message>
+    <message>
+        <source>%1, quoted from memory</source>
+        <translation>%1, citado de memoria</translation>
+    </message>
+    <message>
+        <source>%1. %2 (%3)</source>
+        <translation>%1. %2 (%3)</translation>
+    </message>
+    <message>
+        <source>Tools: %1</source>
+        <translation>Herramientas: %1</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>A set takes: %1</source>
+        <translation>Un punto lleva: %1</translation>
+    </message>
+    <message>
+        <source>what speaks against it here is being judged</source>
+        <translation>se está juzgando lo que habla en contra aquí</translation>
+    </message>
+    <message>
+        <source>stop: %1 of %2 sets</source>
+        <translation>alto: %1 de %2 puntos</translation>
+    </message>
+    <message>
+        <source>hold back: %1 of %2 sets</source>
+        <translation>espere: %1 de %2 puntos</translation>
+    </message>
+    <message>
+        <source>%1 question open</source>
+        <translation>%1 pregunta abierta</translation>
+    </message>
+    <message>
+        <source>%1 questions open</source>
+        <translation>%1 preguntas abiertas</translation>
+    </message>
+    <message>
+        <source>No stop and no hold-back is known here; label, local rules and a licensed applicator decide.</source>
+        <translation>Aquí no se conoce ningún alto ni espera; deciden la etiqueta, las reglas del lugar y un aplicador con licencia.</translation>
+    </message>
+    <message>
+        <source>What is chosen here holds for the whole field; one set may be worked otherwise (Sets). Nothing here says that a method may be used: label, local rules and a licensed applicator decide.</source>
+        <translation>Lo que se elige aquí vale para todo el terreno; un punto se puede trabajar de otro modo (Puntos). Nada de aquí dice que un método se pueda usar: deciden la etiqueta, las reglas del lugar y un aplicador con licencia.</translation>
+    </message>
+    <message>
+        <source>a variant of mine</source>
+        <translation>una variante mía</translation>
+    </message>
+    <message>
+        <source>its steps, or not</source>
+        <translation>sus pasos, o no</translation>
+    </message>
+    <message>
+        <source>a variant of mine: %1</source>
+        <translation>una variante mía: %1</translation>
+    </message>
+    <message>
+        <source>method: %1</source>
+        <translation>método: %1</translation>
+    </message>
+    <message>
+        <source>%1, my way</source>
+        <translation>%1, a mi manera</translation>
+    </message>
+    <message>
+        <source>own method</source>
+        <translation>método propio</translation>
+    </message>
+    <message>
+        <source>chosen for the field</source>
+        <translation>elegido para el terreno</translation>
+    </message>
+    <message>
+        <source>choose for the field</source>
+        <translation>elegir para el terreno</translation>
     </message>
 </context>
 <context>
@@ -7879,6 +8473,53 @@ con él pueden venir las capas del terreno o un plan entregado antes.</translati
     </message>
 </context>
 <context>
+    <name>plugside::OwnMethodEdit</name>
+    <message>
+        <source>its name</source>
+        <translation>su nombre</translation>
+    </message>
+    <message>
+        <source>minutes a set</source>
+        <translation>minutos por punto</translation>
+    </message>
+    <message>
+        <source>give or take, minutes</source>
+        <translation>minutos más o menos</translation>
+    </message>
+    <message>
+        <source>placements a set, of bait or fumigant</source>
+        <translation>colocaciones por punto, de cebo o fumigante</translation>
+    </message>
+    <message>
+        <source>tools, with commas between</source>
+        <translation>herramientas, con comas entre ellas</translation>
+    </message>
+    <message>
+        <source>steps, a line each</source>
+        <translation>pasos, un renglón cada uno</translation>
+    </message>
+    <message>
+        <source>use these words</source>
+        <translation>usar estas palabras</translation>
+    </message>
+    <message>
+        <source>take this method away</source>
+        <translation>quitar este método</translation>
+    </message>
+    <message>
+        <source>own method</source>
+        <translation>método propio</translation>
+    </message>
+    <message>
+        <source>Sets are worked by it. Choose another method first.</source>
+        <translation>Hay puntos que se trabajan así. Elija antes otro método.</translation>
+    </message>
+    <message>
+        <source>take a method away</source>
+        <translation>quitar un método</translation>
+    </message>
+</context>
+<context>
     <name>plugside::PickButton</name>
     <message>
         <source>%1: %2 ▾</source>
@@ -8018,6 +8659,68 @@ con él pueden venir las capas del terreno o un plan entregado antes.</translati
     <message>
         <source>%1 is open here already.</source>
         <translation>%1 ya está abierto aquí.</translation>
+    </message>
+</context>
+<context>
+    <name>plugside::QuestionRow</name>
+    <message>
+        <source>from which day</source>
+        <translation>desde qué día</translation>
+    </message>
+    <message>
+        <source>until which day</source>
+        <translation>hasta qué día</translation>
+    </message>
+    <message>
+        <source>when, in your words</source>
+        <translation>cuándo, en sus palabras</translation>
+    </message>
+    <message>
+        <source>who was asked, and what they said</source>
+        <translation>a quién se preguntó, y qué dijo</translation>
+    </message>
+    <message>
+        <source>number of the call</source>
+        <translation>número de la llamada</translation>
+    </message>
+    <message>
+        <source>holder</source>
+        <translation>titular</translation>
+    </message>
+    <message>
+        <source>number (kept out of what is handed out)</source>
+        <translation>número (no sale en lo que se entrega)</translation>
+    </message>
+    <message>
+        <source>valid until</source>
+        <translation>vale hasta</translation>
+    </message>
+    <message>
+        <source>still so</source>
+        <translation>sigue así</translation>
+    </message>
+    <message>
+        <source>still so: %1</source>
+        <translation>sigue así: %1</translation>
+    </message>
+    <message>
+        <source>Answered %1. That is too long ago to be believed: is it still so?</source>
+        <translation>Respondido el %1. Hace demasiado para creerlo: ¿sigue así?</translation>
+    </message>
+    <message>
+        <source>answered %1</source>
+        <translation>respondido el %1</translation>
+    </message>
+</context>
+<context>
+    <name>plugside::ReachCurve</name>
+    <message>
+        <source>animals reached against what is spent: %1 reach %2 of %3</source>
+        <translation>tuzas alcanzadas según lo gastado: %1 alcanzan %2 de %3</translation>
+    </message>
+    <message>
+        <source>animals reached</source>
+        <translation>tuzas alcanzadas</translation>
     </message>
 </context>
 <context>
@@ -8169,6 +8872,121 @@ Fuera: %1</translation>
     <message>
         <source>go on with %1</source>
         <translation>seguir con %1</translation>
+    </message>
+</context>
+<context>
+    <name>plugside::RowEdit</name>
+    <message>
+        <source>grams</source>
+        <translation>gramos</translation>
+    </message>
+    <message>
+        <source>kilograms</source>
+        <translation>kilogramos</translation>
+    </message>
+    <message>
+        <source>ounces</source>
+        <translation>onzas</translation>
+    </message>
+    <message>
+        <source>pounds</source>
+        <translation>libras</translation>
+    </message>
+    <message>
+        <source>teaspoons</source>
+        <translation>cucharaditas</translation>
+    </message>
+    <message>
+        <source>tablespoons</source>
+        <translation>cucharadas</translation>
+    </message>
+    <message>
+        <source>cups</source>
+        <translation>tazas</translation>
+    </message>
+    <message>
+        <source>tablets</source>
+        <translation>pastillas</translation>
+    </message>
+    <message>
+        <source>cartridges</source>
+        <translation>cartuchos</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation>sí</translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation>no</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <translation>no se sabe</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>ninguna</translation>
+    </message>
+    <message>
+        <source>private applicator</source>
+        <translation>aplicador privado</translation>
+    </message>
+    <message>
+        <source>commercial applicator</source>
+        <translation>aplicador comercial</translation>
+    </message>
+    <message>
+        <source>—</source>
+        <translation>—</translation>
+    </message>
+    <message>
+        <source>year-month-day</source>
+        <translation>año-mes-día</translation>
+    </message>
+    <message>
+        <source>unit of: %1</source>
+        <translation>unidad de: %1</translation>
+    </message>
+    <message>
+        <source>area of: %1</source>
+        <translation>superficie de: %1</translation>
+    </message>
+    <message>
+        <source>per acre</source>
+        <translation>por acre</translation>
+    </message>
+    <message>
+        <source>per hectare</source>
+        <translation>por hectárea</translation>
+    </message>
+    <message>
+        <source>not known: %1</source>
+        <translation>no se sabe: %1</translation>
+    </message>
+    <message>
+        <source>ft</source>
+        <translation>pies</translation>
+    </message>
+    <message>
+        <source>m</source>
+        <translation>m</translation>
+    </message>
+    <message>
+        <source>°F</source>
+        <translation>°F</translation>
+    </message>
+    <message>
+        <source>°C</source>
+        <translation>°C</translation>
+    </message>
+    <message>
+        <source>“%1” is not a number.</source>
+        <translation>«%1» no es un número.</translation>
+    </message>
+    <message>
+        <source>other</source>
+        <translation>otro</translation>
     </message>
 </context>
 <context>
@@ -8657,6 +9475,30 @@ vez</translation>
     <message>
         <source>another place for set %1</source>
         <translation>otro lugar para el punto %1</translation>
+    </message>
+    <message>
+        <source>the method of this set</source>
+        <translation>el método de este punto</translation>
+    </message>
+    <message>
+        <source>%1 Signed by %2.</source>
+        <translation>%1 Firmado por %2.</translation>
+    </message>
+    <message>
+        <source>Not known: %1</source>
+        <translation>No se sabe: %1</translation>
+    </message>
+    <message>
+        <source>as the field: %1</source>
+        <translation>como el terreno: %1</translation>
+    </message>
+    <message>
+        <source>no method chosen for the field</source>
+        <translation>sin método elegido para el terreno</translation>
+    </message>
+    <message>
+        <source>method of set %1</source>
+        <translation>método del punto %1</translation>
     </message>
 </context>
 <context>
@@ -9560,6 +10402,49 @@ vez</translation>
     <message>
         <source>back (Shift+F2)</source>
         <translation>atrás (Mayús+F2)</translation>
+    </message>
+</context>
+<context>
+    <name>plugside::WorkAccount</name>
+    <message>
+        <source>%1 was found, %2 was expected.</source>
+        <translation>Se encontró %1, se esperaba %2.</translation>
+    </message>
+    <message>
+        <source>after the plan</source>
+        <translation>después del plan</translation>
+    </message>
+    <message>
+        <source>none chosen yet</source>
+        <translation>ninguno elegido todavía</translation>
+    </message>
+    <message>
+        <source>being judged</source>
+        <translation>se está juzgando</translation>
+    </message>
+    <message>
+        <source>%1 question open</source>
+        <translation>%1 pregunta abierta</translation>
+    </message>
+    <message>
+        <source>%1 questions open</source>
+        <translation>%1 preguntas abiertas</translation>
+    </message>
+    <message>
+        <source>%1 stop</source>
+        <translation>%1 alto</translation>
+    </message>
+    <message>
+        <source>%1 stops</source>
+        <translation>%1 altos</translation>
+    </message>
+    <message>
+        <source>%1 to sign</source>
+        <translation>%1 por firmar</translation>
+    </message>
+    <message>
+        <source>chosen, answered</source>
+        <translation>elegido, respondido</translation>
     </message>
 </context>
 <context>

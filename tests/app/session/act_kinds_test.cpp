@@ -18,8 +18,8 @@ using Names = std::set<std::string>;
 
 const std::filesystem::path source = PLUGSIDE_SOURCE_DIR;
 
-static_assert(std::variant_size_v<SurveyPart> == 2,
-              "RandomActs edits the ground and the known facts: teach it the new part");
+static_assert(std::variant_size_v<SurveyPart> == 3,
+              "RandomActs edits the ground, the known facts and the work order: teach it the new part");
 
 // What a pattern's first group matches in a file.
 Names named_in(const std::filesystem::path& file, const std::string& pattern) {

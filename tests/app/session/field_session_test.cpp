@@ -6,6 +6,7 @@
 #include <random>
 #include <utility>
 
+#include "core/sets/work_order.h"
 #include "core/simulation/burrow_simulator.h"
 #include "tests/app/application.h"
 #include "tests/app/example_plan.h"
@@ -68,6 +69,43 @@ TEST_F(FieldSessionTest, EveryEditRaisesTheRevisionSoThatAnUndoneSurveyIsNotMist
     EXPECT_TRUE(grew());
     session_.history().redo();
     EXPECT_TRUE(grew());
+}
+
+TEST_F(FieldSessionTest, HowTheWorkIsDoneIsEditedAndUndoneUnderAPlanThatStaysCurrent) {
+    session_.adopt(example_field().field, {});
+    ASSERT_TRUE(wait_for([&] { return session_.plan_is_current() && session_.findings(); }));
+    const auto plan = session_.plan();
+    const auto revision = session_.field()->survey.revision;
+    QSignalSpy started(&session_.planning(), &BackgroundWork::started);
+    WorkOrder order;
+    order.method = "paired-traps";
+    session_.edit(SurveyPart(HeldWork(order)), QStringLiteral("method"));
+    EXPECT_EQ(session_.field()->survey.work->method, "paired-traps");
+    EXPECT_TRUE(session_.plan_is_current());
+    EXPECT_TRUE(session_.not_handed_out());
+    session_.edit(SurveyPart(HeldWork(order)), QStringLiteral("the same"));
+    EXPECT_EQ(session_.history().count(), 1) << "nothing changed";
+    session_.history().undo();
+    EXPECT_TRUE(*session_.field()->survey.work == WorkOrder{});
+    EXPECT_TRUE(session_.plan_is_current());
+    EXPECT_EQ(session_.plan(), plan);
+    EXPECT_EQ(session_.field()->survey.revision, revision);
+    EXPECT_EQ(started.count(), 0) << "no plan depends on it";
+    // a plan that is being made meanwhile is of the same revision, and is taken
+    session_.decide_on(example_field().plan.probes.front().key, SetChoice::kept);
+    session_.history().redo();
+    session_.edit(SurveyPart(HeldWork(order)), QStringLiteral("method"));
+    ASSERT_TRUE(wait_for([&] { return session_.plan_is_current(); }));
+    EXPECT_EQ(session_.field()->survey.work->method, "paired-traps");
+}
+
+TEST_F(FieldSessionTest, FindingsThatAreBeingJudgedComeAfterAnEditOfTheWork) {
+    session_.adopt(example_field().field, {});
+    ASSERT_TRUE(session_.judging());
+    WorkOrder order;
+    order.method = "fumigant";
+    session_.edit(SurveyPart(HeldWork(order)), QStringLiteral("method"));
+    EXPECT_TRUE(wait_for([&] { return session_.findings() != nullptr; }));
 }
 
 TEST_F(FieldSessionTest, AStalePlanIsNeverApplied) {

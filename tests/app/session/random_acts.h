@@ -9,6 +9,7 @@
 
 #include "app/commands/known_facts.h"
 #include "core/mending/findings.h"
+#include "core/sets/work_order.h"
 #include "geo/read/note_corrections.h"
 #include "tests/app/session/act_fields.h"
 #include "tests/app/session/ground_acts.h"
@@ -32,7 +33,8 @@ public:
             {"answer", 3.0, &RandomActs::answer},           {"use_note_rules", 3.0, &RandomActs::use_note_rules},
             {"tell_digger", 2.0, &RandomActs::tell_digger}, {"mend", 4.0, &RandomActs::mend},
             {"lift_mend", 1.0, &RandomActs::lift_mend},     {"edit", 4.0, &RandomActs::edit_ground},
-            {"edit", 4.0, &RandomActs::edit_known},         {"add", 0.8, &RandomActs::add},
+            {"edit", 4.0, &RandomActs::edit_known},         {"edit", 2.0, &RandomActs::edit_work},
+            {"add", 0.8, &RandomActs::add},
             {"read_again", 0.4, &RandomActs::read_again}};
         return all;
     }
@@ -175,6 +177,26 @@ private:
         if (what_is_missing(fact)) return;  // as the window, which says nothing of one mark twice
         doing_ += " said";
         session_.edit(SurveyPart(said(before, fact)), QStringLiteral("said"));
+    }
+
+    // Answers, methods, a label's figure, a signature, a budget: by random rows of a work order.
+    void edit_work() {
+        doing_ += " work";
+        WorkOrder order = *survey().work;
+        const UtcTime at = UtcTime(std::chrono::milliseconds(1'744'286'400'000 + 1000 * static_cast<long long>(random_.below(9999))));
+        switch (random_.below(6)) {
+            case 0: order.conditions.soil_moisture = {random_.word(SoilMoisture::wet), at}; break;
+            case 1: order.conditions.rain_due = {random_.chance(0.3) ? std::nullopt : std::optional(random_.chance(0.5)), at}; break;
+            case 2: order.method = random_.one_of(built_in_method_ids()); break;
+            case 3:
+                choose_method(order, {ProbeKind::plug_side, mark(), ""}, random_.one_of(built_in_method_ids()));
+                break;
+            case 4: order.budget.traps = static_cast<int>(random_.below(40)); break;
+            default:
+                order.own_methods.push_back(own_variant(built_in_methods().front(),
+                                                        static_cast<int>(order.own_methods.size()) + 1, "my way"));
+        }
+        session_.edit(SurveyPart(HeldWork(std::move(order))), QStringLiteral("work"));
     }
 
     FileChoices choices() {

@@ -159,7 +159,7 @@ private:
 
 // Thirty sets by keys alone: most kept, some dropped, some with the ladder shifted first.
 inline void review_thirty_by_keys(SetReview& review) {
-    review.press(Qt::Key_4);
+    review.press(Qt::Key_5);
     review.begin_counting();
     for (int set = 0; set < 30; ++set) {
         if (set % 6 == 5) {
@@ -173,7 +173,7 @@ inline void review_thirty_by_keys(SetReview& review) {
 
 // The same by mouse alone; ladders are dragged on the map and in the close-up.
 inline void review_thirty_by_mouse(SetReview& review) {
-    review.press(Qt::Key_4);
+    review.press(Qt::Key_5);
     review.begin_counting();
     for (int set = 0; set < 30; ++set) {
         if (set % 12 == 5) {

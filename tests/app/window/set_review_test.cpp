@@ -64,7 +64,7 @@ TEST_F(ThirtySets, TakeAtMostTwoActsEachByMouseAlone) {
 }
 
 TEST_F(SetReviewTest, TheWorthiestUndecidedSetIsNextWhateverWasDecided) {
-    review_.press(Qt::Key_4);
+    review_.press(Qt::Key_5);
     EXPECT_EQ(review_.at_hand(), order().front().set);
     for (const Qt::Key key : {Qt::Key_K, Qt::Key_D, Qt::Key_K, Qt::Key_K}) {
         review_.press(key);
@@ -76,7 +76,7 @@ TEST_F(SetReviewTest, TheWorthiestUndecidedSetIsNextWhateverWasDecided) {
 }
 
 TEST_F(SetReviewTest, WhatTheKeptSetsReachIsToldAndFollowsEveryAct) {
-    review_.press(Qt::Key_4);
+    review_.press(Qt::Key_5);
     const auto account = [&]() -> SetAccount& { return review_.page().account(); };
     const auto counted_for = [&](std::size_t kept) {
         const auto choices = choices_of(review_.survey(), review_.plan());
@@ -105,7 +105,7 @@ TEST_F(SetReviewTest, WhatTheKeptSetsReachIsToldAndFollowsEveryAct) {
 }
 
 TEST_F(SetReviewTest, WhileALadderIsMovedItsChanceAndRungsFollowEveryStepAndEscapeTakesItBack) {
-    review_.press(Qt::Key_4);
+    review_.press(Qt::Key_5);
     const QString before = chance();
     const std::size_t set = review_.at_hand();
     review_.press(Qt::Key_M);
@@ -124,7 +124,7 @@ TEST_F(SetReviewTest, WhileALadderIsMovedItsChanceAndRungsFollowEveryStepAndEsca
 }
 
 TEST_F(SetReviewTest, TheChanceToldWhileMovingIsTheOneTheNextPlanGives) {
-    review_.press(Qt::Key_4);
+    review_.press(Qt::Key_5);
     const ProbeKey key = *review_.window().choices().set();
     review_.press(Qt::Key_Up, Qt::ControlModifier | Qt::ShiftModifier);
     const Probability told = review_.page().ladder()->hit;
@@ -142,7 +142,7 @@ TEST_F(SetReviewTest, TheChanceToldWhileMovingIsTheOneTheNextPlanGives) {
 }
 
 TEST_F(SetReviewTest, ATypedTapeReadingLaysTheLadderAndFiguresDoNotChangeTheStep) {
-    review_.press(Qt::Key_4);
+    review_.press(Qt::Key_5);
     const ProbeKey key = *review_.window().choices().set();
     const Metres across = review_.page().close_up().place().across;
     review_.press(Qt::Key_M);
@@ -160,7 +160,7 @@ TEST_F(SetReviewTest, ATypedTapeReadingLaysTheLadderAndFiguresDoNotChangeTheStep
 }
 
 TEST_F(SetReviewTest, ATextThatIsNoLengthSaysSoAndMovesNothing) {
-    review_.press(Qt::Key_4);
+    review_.press(Qt::Key_5);
     review_.press(Qt::Key_M);
     const Metres before = review_.page().close_up().place().across;
     QLineEdit& across = review_.page().readings().across();
@@ -180,7 +180,7 @@ TEST_F(SetReviewTest, ATextThatIsNoLengthSaysSoAndMovesNothing) {
 }
 
 TEST_F(SetReviewTest, ALadderDraggedOnTheMapLiesOnTheTapeAndStaysInTheHandUntilItIsLaid) {
-    review_.press(Qt::Key_4);
+    review_.press(Qt::Key_5);
     QTest::qWait(50);
     for (int k = 0; k < 6; ++k) review_.window().map().zoom_in();
     review_.window().choices().pick_set(*review_.window().choices().set());
@@ -206,7 +206,7 @@ TEST_F(SetReviewTest, ALadderDraggedOnTheMapLiesOnTheTapeAndStaysInTheHandUntilI
 }
 
 TEST_F(SetReviewTest, AClickOnTheLadderOfTheMapIsNoMove) {
-    review_.press(Qt::Key_4);
+    review_.press(Qt::Key_5);
     const QPoint at = review_.ladder_on_map();
     review_.click(&review_.window().map(), at);
     EXPECT_FALSE(review_.page().moving());
@@ -219,7 +219,7 @@ TEST_F(SetReviewTest, AClickOnTheLadderOfTheMapIsNoMove) {
 }
 
 TEST_F(SetReviewTest, SeveralSetsAreDecidedByOneActAfterTheirNumberWasSaidAndTakenBackByOneUndo) {
-    review_.press(Qt::Key_4);
+    review_.press(Qt::Key_5);
     review_.press(Qt::Key_D);  // decided before: stays
     const std::size_t before = review_.progress().decided;
     review_.press(Qt::Key_T);
@@ -241,7 +241,7 @@ TEST_F(SetReviewTest, SeveralSetsAreDecidedByOneActAfterTheirNumberWasSaidAndTak
 }
 
 TEST_F(SetReviewTest, AllOfAtLeastAChanceAndAllThatAreGoneThroughAreScopesToo) {
-    review_.press(Qt::Key_4);
+    review_.press(Qt::Key_5);
     review_.press(Qt::Key_T);
     review_.page().several().button(1).setChecked(true);
     review_.page().several().limit().setValue(98);
@@ -260,7 +260,7 @@ TEST_F(SetReviewTest, AllOfAtLeastAChanceAndAllThatAreGoneThroughAreScopesToo) {
 }
 
 TEST_F(SetReviewTest, AFilterNarrowsTheWayThroughAndALineSaysWhatIsPassedOver) {
-    review_.press(Qt::Key_4);
+    review_.press(Qt::Key_5);
     EXPECT_TRUE(review_.page().hidden_text().isEmpty());
     review_.press(Qt::Key_O);
     ASSERT_EQ(review_.page().panel(), SetsPage::Panel::show_only);
@@ -289,7 +289,7 @@ TEST_F(SetReviewTest, AFilterNarrowsTheWayThroughAndALineSaysWhatIsPassedOver) {
 }
 
 TEST_F(SetReviewTest, WhyThisPlaceNamesItsMoundsAndAnotherPlaceIsTakenInsteadAsOneStep) {
-    review_.press(Qt::Key_4);
+    review_.press(Qt::Key_5);
     // a set whose animal has another free place
     const auto other_of = [&](std::size_t set) -> std::optional<ProbeKey> {
         for (const OtherPlace& other : why_here(review_.plan(), set).others)
@@ -316,7 +316,7 @@ TEST_F(SetReviewTest, WhyThisPlaceNamesItsMoundsAndAnotherPlaceIsTakenInsteadAsO
 }
 
 TEST_F(SetReviewTest, TheSetsOfOneAnimalStandSideBySideAndArrowsChooseAmongThem) {
-    review_.press(Qt::Key_4);
+    review_.press(Qt::Key_5);
     for (std::size_t k = 0; k < review_.plan().sets.size() && review_.page().strip().items().size() < 2; ++k)
         review_.press(Qt::Key_PageDown);
     SetStrip& strip = review_.page().strip();
@@ -337,7 +337,7 @@ TEST_F(SetReviewTest, TheSetsOfOneAnimalStandSideBySideAndArrowsChooseAmongThem)
 }
 
 TEST_F(SetReviewTest, EveryControlOfTheSlipThatTakesTheFocusHasANameToReadAloud) {
-    review_.press(Qt::Key_4);
+    review_.press(Qt::Key_5);
     review_.press(Qt::Key_W);
     for (const Qt::Key panel : {Qt::Key_M, Qt::Key_O, Qt::Key_T}) {
         review_.press(panel);

@@ -234,7 +234,7 @@ public:
 
     void review_sets() {
         act("sets: keep and drop");
-        press(Qt::Key_4);
+        press(Qt::Key_5);
         turn(50);
         for (int k = 0; k < 10; ++k) press(k % 4 == 3 ? Qt::Key_D : Qt::Key_K);
         press(Qt::Key_U);
@@ -296,7 +296,7 @@ public:
 
     void change_looks() {
         act("steps");
-        for (const Qt::Key key : {Qt::Key_1, Qt::Key_2, Qt::Key_3, Qt::Key_4}) press(key);
+        for (const Qt::Key key : {Qt::Key_1, Qt::Key_2, Qt::Key_3, Qt::Key_4, Qt::Key_5}) press(key);
         act("units");
         press(Qt::Key_U, Qt::ControlModifier);
         press(Qt::Key_U, Qt::ControlModifier);

@@ -43,7 +43,7 @@ protected:
         QTest::keyClick(focus != nullptr ? focus : window_.get(), key, modifiers);
     }
     void decide_three_sets() {
-        press(Qt::Key_4);
+        press(Qt::Key_5);
         for (const Qt::Key key : {Qt::Key_K, Qt::Key_D, Qt::Key_K}) {
             press(key);
             ASSERT_TRUE(wait_for([&] { return window_->session().plan_is_current(); }));
@@ -71,7 +71,7 @@ TEST_F(WindowProjects, ThreeSetsDecidedAreThereWhenTheProjectIsOpenedAgain) {
     EXPECT_EQ(set_progress(window_->session().field()->survey, *window_->session().plan()).decided, 3U);
     EXPECT_TRUE(window_->windowTitle().startsWith(QString::fromStdString(window_->session().field()->field_name)));
     EXPECT_FALSE(window_->session().history().canUndo());
-    press(Qt::Key_4);
+    press(Qt::Key_5);
     press(Qt::Key_K);
     EXPECT_EQ(window_->session().field()->survey.decisions.size(), 4U);
 }
@@ -99,7 +99,7 @@ TEST_F(WindowProjects, ClosingWithoutTheLastChangesIsPossibleAfterTheQuestion) {
     open_sample();
     ASSERT_TRUE(window_->keeper().settle());
     std::filesystem::remove(*window_->keeper().file());
-    press(Qt::Key_4);
+    press(Qt::Key_5);
     press(Qt::Key_D);
     answer_ = 2;
     EXPECT_TRUE(window_->close());

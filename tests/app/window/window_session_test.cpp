@@ -42,7 +42,7 @@ TEST_F(WindowSession, FiveSetsAreDecidedTwoUndoneAndThePlanHandedOutByKeysAlone)
     open_sample();
     press(Qt::Key_3);
     EXPECT_EQ(window_.choices().step(), Step::systems);
-    press(Qt::Key_4);
+    press(Qt::Key_5);
     EXPECT_EQ(window_.choices().step(), Step::sets);
     press(Qt::Key_K);
     press(Qt::Key_D);
@@ -82,7 +82,7 @@ TEST_F(WindowSession, FiveSetsAreDecidedTwoUndoneAndThePlanHandedOutByKeysAlone)
 
 TEST_F(WindowSession, OpeningFilesBesideAFieldAsksAndStayingLosesNothing) {
     open_sample();
-    press(Qt::Key_4);
+    press(Qt::Key_5);
     press(Qt::Key_K);
     const auto before = window_.session().field();
     int asked = 0;
@@ -113,7 +113,7 @@ TEST_F(WindowSession, ARefusalStandsOnTheSlipUntilItIsPutAway) {
 
 TEST_F(WindowSession, TheInstructionIsToldInTheUnitsChosenAndTheyAreRemembered) {
     open_sample();
-    press(Qt::Key_4);
+    press(Qt::Key_5);
     const QString in_feet = window_.slip().sets().instruction_text();
     EXPECT_TRUE(in_feet.contains(" in")) << in_feet.toStdString();
     EXPECT_FALSE(in_feet.contains(" cm"));
@@ -126,7 +126,7 @@ TEST_F(WindowSession, TheInstructionIsToldInTheUnitsChosenAndTheyAreRemembered) 
 
 TEST_F(WindowSession, TheLastWordOnEverySetIsTheLabelsAndTheLocalRules) {
     open_sample();
-    press(Qt::Key_4);
+    press(Qt::Key_5);
     const std::size_t sets = window_.session().plan()->sets.size();
     ASSERT_GT(sets, 4U);
     for (std::size_t i = 0; i < sets; ++i) {

@@ -300,7 +300,7 @@ TEST_F(EveryText, OfTheSystemsStepIsTranslated) {
 TEST_F(EveryText, OfTheSetsStepTheSheetOfKeysAndHandingOutIsTranslated) {
     MainWindow window;
     open_walk(window);
-    press(window, Qt::Key_4);
+    press(window, Qt::Key_5);
     for (const Qt::Key decision : {Qt::Key_K, Qt::Key_D, Qt::Key_N, Qt::Key_M}) {
         press(window, decision);
         expect_all_marked(window, "sets");

@@ -128,7 +128,7 @@ protected:
 
 TEST_F(WindowInTwoLanguages, AKeyChangesTheLanguageAndNothingElse) {
     open_sample();
-    press(Qt::Key_4);
+    press(Qt::Key_5);
     press(Qt::Key_K);
     ASSERT_TRUE(wait_for([&] { return window_.session().plan_is_current(); }));
     const auto set = window_.choices().set();

@@ -1,0 +1,56 @@
+// What speaks against the sets that stand, grouped by caution, the weightiest first: which sets, because of what, what is asked.
+//
+// A hold-back that holds, or is not known, is signed for the whole field with name and reason; a stop cannot be signed. The sets of a
+// caution are shown on the map, and with a rule of geometry the part of the system that is the reason.
+#pragma once
+
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QVBoxLayout>
+#include <QWidget>
+#include <vector>
+
+#include "app/stages/work_account.h"
+
+namespace plugside {
+
+class AgainstView : public QWidget {
+    Q_OBJECT
+
+public:
+    AgainstView(FieldSession& session, Choices& choices, WorkAccount& work, QWidget* parent = nullptr);
+    [[nodiscard]] const std::vector<CautionGroup>& groups() const { return groups_; }
+    // Picks the group's first set, or the next one when it is shown already, and shows its reasons on the map.
+    void show_on_map(const std::string& caution);
+    // A sentence where it is refused.
+    std::optional<QString> sign(const std::string& caution, const QString& name, const QString& reason);
+    void take_signature_back(const std::string& caution);
+    [[nodiscard]] QString head() const { return head_->text(); }
+    void take_focus();
+
+Q_SIGNALS:
+    void reasons_shown(std::shared_ptr<const std::vector<plugside::ReachReason>> reasons);
+
+private:
+    void refresh();
+    void build();
+    void add_group(const CautionGroup& group);
+    void add_signing(const CautionGroup& group, QVBoxLayout* column, QWidget* parent);
+    [[nodiscard]] QString sets_words(const CautionGroup& group) const;
+    [[nodiscard]] const CautionGroup* group_of(const std::string& caution) const;
+
+    FieldSession& session_;
+    Choices& choices_;
+    WorkAccount& work_;
+    QLabel* head_;
+    QVBoxLayout* list_;
+    std::vector<CautionGroup> groups_;
+    std::shared_ptr<const WorkJudged> shown_of_;
+    MapStyle shown_style_;
+    QString signer_;         // typed before
+    std::string looked_at_;  // caution whose sets are shown
+    std::size_t looked_set_ = 0;
+};
+
+}  // namespace plugside
