@@ -16,8 +16,11 @@ namespace plugside {
 namespace {
 
 constexpr const char* line_end = "\r\n";
-constexpr std::array<std::pair<std::string_view, const char*>, 5> units_by_ending{
-    {{"_m2", " (m2)"}, {"_m", " (m)"}, {"_deg", " (deg)"}, {"_lon", " longitude (deg, WGS 84)"}, {"_lat", " latitude (deg, WGS 84)"}}};
+constexpr std::array<std::pair<std::string_view, const char*>, 5> units_by_ending{{{"_m2", " (m2)"},
+                                                                                   {"_m", " (m)"},
+                                                                                   {"_deg", " (deg)"},
+                                                                                   {"_lon", " longitude (deg, WGS 84)"},
+                                                                                   {"_lat", " latitude (deg, WGS 84)"}}};
 constexpr const char* true_degrees = " (deg_true)";  // from true north, clockwise
 constexpr std::array<std::pair<std::string_view, const char*>, 6> units_by_name{{{"axis_bearing", true_degrees},
                                                                                  {"fan_bearing", true_degrees},
@@ -62,7 +65,8 @@ std::string line_of(const LayerContent& layer, const Row& row) {
     std::string line;
     if (layer.kind == ShapeKind::point) {
         const auto* place = std::get_if<GeographicPoint>(&row.shape);
-        line = place == nullptr ? "," : longitude_text(place->longitude_degrees) + "," + fixed_degrees(place->latitude_degrees);
+        line =
+            place == nullptr ? "," : longitude_text(place->longitude_degrees) + "," + fixed_degrees(place->latitude_degrees);
     }
     bool first = line.empty();
     for (const Value& value : row.values) {

@@ -48,13 +48,15 @@ std::string lower(std::string text) {
 }
 
 void say_of_waypoints(std::vector<std::string>& said) {
-    said.push_back(Words::tell("Only the sets that are not dropped, each with its name, chance and instruction: no animals' systems, "
-                               "runs, mounds or ground."));
+    said.push_back(
+        Words::tell("Only the sets that are not dropped, each with its name, chance and instruction: no animals' systems, "
+                    "runs, mounds or ground."));
     said.push_back(Words::tell("Every line end within a text becomes a space."));
 }
 
 void say_of_shapefiles(std::vector<std::string>& said) {
-    said.push_back(Words::tell("Names of columns have ten characters at most: the legend beside the files says what each stands for."));
+    said.push_back(
+        Words::tell("Names of columns have ten characters at most: the legend beside the files says what each stands for."));
     said.push_back(Words::tell("Texts are cut at 254 bytes."));
     said.push_back(Words::tell("No times of day: they stand as texts, in UTC."));
     said.push_back(Words::tell("A text that is missing cannot be told from an empty one."));

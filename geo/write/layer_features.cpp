@@ -154,15 +154,18 @@ Geometry cut_at_the_180th_meridian(Geometry shape) {
     return cut ? std::move(cut) : std::move(shape);
 }
 
+Geometry geometry_of(const Shape& shape, AtThe180th meridian) {
+    const bool cut = meridian == AtThe180th::cut;
+    Geometry geometry = std::visit(ToGeometry{}, cut ? named_by_one_side(shape) : shape);
+    return geometry && cut ? cut_at_the_180th_meridian(std::move(geometry)) : std::move(geometry);
+}
+
 bool write_row(OGRLayer& layer, const Row& row, Blanks blanks, AtThe180th meridian) {
     OGRFeature feature(layer.GetLayerDefn());
     for (std::size_t i = 0; i < row.values.size(); ++i)
         if (blanks == Blanks::as_nulls || !std::holds_alternative<std::monostate>(row.values[i]))
             set_value(feature, static_cast<int>(i), row.values[i]);
-    const bool cut = meridian == AtThe180th::cut;
-    Geometry geometry = std::visit(ToGeometry{}, cut ? named_by_one_side(row.shape) : row.shape);
-    if (geometry && cut) geometry = cut_at_the_180th_meridian(std::move(geometry));
-    if (geometry) feature.SetGeometryDirectly(geometry.release());
+    if (Geometry geometry = geometry_of(row.shape, meridian)) feature.SetGeometryDirectly(geometry.release());
     return layer.CreateFeature(&feature) == OGRERR_NONE;
 }
 
@@ -174,15 +177,24 @@ OGRLayer* create_layer(GDALDataset& data, const LayerContent& content, const std
     earth.importFromEPSG(4326);
     earth.SetAxisMappingStrategy(OAMS_TRADITIONAL_GIS_ORDER);
     const bool none = content.kind == ShapeKind::none && shapes == ShapesOfLayer::of_its_kind;
-    OGRLayer* layer = data.CreateLayer(content.name, none ? nullptr : &earth,
-                                       shapes == ShapesOfLayer::any ? wkbUnknown : library_kind(content.kind),
-                                       OptionList(options).list());
+    OGRLayer* layer =
+        data.CreateLayer(content.name, none ? nullptr : &earth,
+                         shapes == ShapesOfLayer::any ? wkbUnknown : library_kind(content.kind), OptionList(options).list());
     if (layer == nullptr) return nullptr;
     for (const Column& column : content.columns) {
         OGRFieldDefn field(column.name, library_kind(column.kind));
         if (layer->CreateField(&field) != OGRERR_NONE) return nullptr;
     }
     return layer;
+}
+
+std::string kml_of(const Shape& shape) {
+    const Geometry geometry = geometry_of(shape, AtThe180th::cut);
+    if (!geometry) return {};
+    char* text = geometry->exportToKML();
+    std::string kml = text != nullptr ? text : "";
+    CPLFree(text);
+    return kml;
 }
 
 RowCount::RowCount(const std::vector<LayerContent>& layers, const Progress& progress) : progress_(progress) {

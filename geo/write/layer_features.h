@@ -31,6 +31,9 @@ enum class ShapesOfLayer { of_its_kind, any };
 [[nodiscard]] OGRLayer* create_layer(GDALDataset& data, const LayerContent& content, const std::vector<std::string>& options,
                                      ShapesOfLayer shapes = ShapesOfLayer::of_its_kind);
 
+// The shape as KML 2.2 has it, cut at the 180th meridian; "" for none.
+[[nodiscard]] std::string kml_of(const Shape& shape);
+
 class RowCount {
 public:
     RowCount(const std::vector<LayerContent>& layers, const Progress& progress);

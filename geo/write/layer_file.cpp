@@ -55,9 +55,8 @@ tl::expected<void, Refusal> write_layer_file(const std::filesystem::path& file, 
     const CPLConfigOptionSetter cache("OGR_SQLITE_CACHE", "512", false);
     // The unfinished file is worth nothing: it is synced once, when it is whole.
     const CPLConfigOptionSetter unsynced("OGR_SQLITE_SYNCHRONOUS", "OFF", false);
-    const bool written =
-        written_by("GPKG", safe->temporary(), {"VERSION=1.3", "ADD_GPKG_OGR_CONTENTS=NO"},
-                   [&](GDALDataset& data) { return write_all(data, layers, progress); });
+    const bool written = written_by("GPKG", safe->temporary(), {"VERSION=1.3", "ADD_GPKG_OGR_CONTENTS=NO"},
+                                    [&](GDALDataset& data) { return write_all(data, layers, progress); });
     if (progress.stopped())
         return tl::unexpected(Refusal{Refusal::Code::stopped, file.string(), "", Words::later("a request to stop"), ""});
     if (!written || !messages.failure().empty())

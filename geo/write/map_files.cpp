@@ -1,6 +1,5 @@
 #include "geo/write/map_files.h"
 
-#include <cpl_conv.h>
 #include <cpl_vsi.h>
 #include <ogrsf_frmts.h>
 
@@ -20,7 +19,7 @@ namespace {
 
 using Fill = std::function<bool(GDALDataset&)>;
 
-// A file of the library in memory, removed with the object: its writers of these formats do not tell when a disk is full.
+// A file of the library in memory, removed with the object: its writer of this format does not tell when a disk is full.
 class MemoryFile {
 public:
     explicit MemoryFile(const char* ending) : name_("/vsimem/plugside-" + std::to_string(next_number()) + ending) {}
@@ -43,17 +42,17 @@ private:
     std::string name_;
 };
 
-tl::expected<void, Refusal> written(const char* driver, const char* ending, const std::vector<std::string>& options,
-                                    const std::filesystem::path& file, const Progress& progress, const Fill& fill) {
+Refusal stopped(const std::filesystem::path& file) {
+    return {Refusal::Code::stopped, file.string(), "", Words::later("a request to stop"), ""};
+}
+
+tl::expected<void, Refusal> written(const char* driver, const char* ending, const std::filesystem::path& file,
+                                    const Progress& progress, const Fill& fill) {
     prepare_vector_library();
     const LibraryMessages messages;
-    // In KML the columns that are a feature's own name and description.
-    const CPLConfigOptionSetter name("LIBKML_NAME_FIELD", "name", false);
-    const CPLConfigOptionSetter description("LIBKML_DESCRIPTION_FIELD", "instruction", false);
     const MemoryFile memory(ending);
-    const bool done = written_by(driver, memory.name(), options, fill);
-    if (progress.stopped())
-        return tl::unexpected(Refusal{Refusal::Code::stopped, file.string(), "", Words::later("a request to stop"), ""});
+    const bool done = written_by(driver, memory.name(), {}, fill);
+    if (progress.stopped()) return tl::unexpected(stopped(file));
     if (!done || !messages.failure().empty() || memory.content().empty())
         return tl::unexpected(Refusal{Refusal::Code::cannot_write, file.string(), "",
                                       Words::tell("an error while writing ({1})", {messages.failure()}),
@@ -113,27 +112,75 @@ std::string title_or_plan(const std::string& title) {
     return plain.empty() ? "plan" : plain;
 }
 
+// Escaped for XML; line ends stay.
+std::string escaped(std::string_view text) {
+    std::string result;
+    while (true) {
+        const std::size_t end = text.find_first_of("\r\n");
+        result += gpx_text::xml_text(text.substr(0, end));
+        if (end == std::string_view::npos) return result;
+        result += text[end] == '\n' ? "\n" : "&#13;";  // a bare CR would be read as a line end (XML 1.0, 2.11)
+        text.remove_prefix(end + 1);
+    }
+}
+
+std::string in_kml(const Value& value) {
+    if (const auto* whole = std::get_if<std::int64_t>(&value)) return std::to_string(*whole);
+    if (const auto* number = std::get_if<double>(&value)) return gpx_text::decimal_text(*number);
+    if (const auto* text = std::get_if<std::string>(&value)) return escaped(*text);
+    return {};
+}
+
+// The elements in the schema's order: name, description, extended data, shape.
+std::string placemark(const LayerContent& layer, const Row& row) {
+    std::string name, description, data;
+    for (std::size_t i = 0; i < layer.columns.size(); ++i) {
+        const std::string_view column = layer.columns[i].name;
+        const std::string value = in_kml(row.values[i]);
+        if (value.empty()) continue;
+        if (column == "name")
+            name = "<name>" + value + "</name>";
+        else if (column == "instruction")
+            description = "<description>" + value + "</description>";
+        else
+            data.append("<Data")
+                .append(" name=\"")
+                .append(column)
+                .append("\"><value>")
+                .append(value)
+                .append("</value></Data>");
+    }
+    if (!data.empty()) data = "<ExtendedData>" + data + "</ExtendedData>";
+    return "<Placemark>" + name + description + data + kml_of(row.shape) + "</Placemark>\n";
+}
+
+constexpr const char* kml_opening =
+    "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n<kml xmlns=\"http://www.opengis.net/kml/2.2\"><Document>\n";
+
 }  // namespace
 
 tl::expected<void, Refusal> write_kml(const std::vector<LayerContent>& layers, const std::string& title,
                                       const std::filesystem::path& file, const Progress& progress) {
-    return written("LIBKML", ".kml", {"NAME=" + title_or_plan(title)}, file, progress, [&](GDALDataset& data) {
-        RowCount count(layers, progress);
-        for (const LayerContent& layer : layers) {
-            if (progress.stopped()) return false;
-            const LayerContent named = with_names(layer);
-            OGRLayer* into = create_layer(data, named, {"FOLDER=YES"});
-            if (into == nullptr || !write_rows(*into, named, count, Blanks::left_out, AtThe180th::cut)) return false;
+    std::string text = kml_opening + ("<name>" + escaped(title_or_plan(title)) + "</name>\n");
+    RowCount count(layers, progress);
+    for (const LayerContent& layer : layers) {
+        const LayerContent named = with_names(layer);
+        text.append("<Folder><name>").append(layer.name).append("</name>\n");
+        for (const Row& row : named.rows) {
+            text += placemark(named, row);
+            if (!count.next()) return tl::unexpected(stopped(file));
         }
-        return true;
-    });
+        text += "</Folder>\n";
+    }
+    if (progress.stopped()) return tl::unexpected(stopped(file));
+    return write_text_file(file, text + "</Document></kml>\n");
 }
 
 tl::expected<void, Refusal> write_geojson(const std::vector<LayerContent>& layers, const std::string& title,
                                           const std::filesystem::path& file, const Progress& progress) {
     const std::string name = title_or_plan(title);
     const LayerContent all = one_layer(layers, name);
-    return written("GeoJSON", ".geojson", {}, file, progress, [&](GDALDataset& data) {
+    return written("GeoJSON", ".geojson", file, progress, [&](GDALDataset& data) {
         if (progress.stopped()) return false;
         RowCount count({all}, progress);
         OGRLayer* into = create_layer(data, all, {"RFC7946=YES", "COORDINATE_PRECISION=9"}, ShapesOfLayer::any);

@@ -59,7 +59,8 @@ std::optional<std::string> in_the_way(const fs::path& name) {
     const fs::file_status status = fs::symlink_status(name, error);
     if (!fs::exists(status)) return std::nullopt;
     if (fs::is_directory(status)) return Words::tell("the name of a folder");
-    if (!fs::is_regular_file(status)) return Words::tell("a link, device or pipe under the name {1}", {name.filename().string()});
+    if (!fs::is_regular_file(status))
+        return Words::tell("a link, device or pipe under the name {1}", {name.filename().string()});
     if (::access(name.c_str(), W_OK) != 0) return Words::tell("an earlier file that may not be written over");
     return std::nullopt;
 }

@@ -24,7 +24,9 @@ std::string stops_of(const SetPoint& set) {
 
 std::string set_name(const SetPoint& set, const Plan& plan) {
     std::string name = set.visit_order < 10 ? "S0" : "S";
-    return name.append(std::to_string(set.visit_order)).append(" ").append(plan.systems[plan.probes[set.probe].system].letter);
+    return name.append(std::to_string(set.visit_order))
+        .append(" ")
+        .append(plan.systems[plan.probes[set.probe].system].letter);
 }
 
 std::vector<const SetPoint*> sets_to_visit(const Plan& plan) {

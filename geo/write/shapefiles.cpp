@@ -65,9 +65,11 @@ std::size_t make_fit(LayerContent& layer) {
 }
 
 std::string legend_of(const std::vector<LayerContent>& layers, const std::string& stem, std::size_t cut) {
-    std::string text = Words::tell("Names of columns in these Shapefiles, which hold ten characters at most, and what they stand for.");
+    std::string text =
+        Words::tell("Names of columns in these Shapefiles, which hold ten characters at most, and what they stand for.");
     text += "\n" + Words::tell("WGS 84 longitude and latitude; texts in UTF-8; times in UTC, written as texts.") + "\n";
-    text += Words::tell("Texts that were cut at {1} bytes: {2}.", {std::to_string(longest_text), std::to_string(cut)}) + "\n";
+    text +=
+        Words::tell("Texts that were cut at {1} bytes: {2}.", {std::to_string(longest_text), std::to_string(cut)}) + "\n";
     for (const LayerContent& layer : layers) {
         text.append("\n").append(stem).append("_").append(layer.name).append(".shp\n");
         for (const Column& column : layer.columns) {

@@ -22,7 +22,8 @@ namespace {
 
 using namespace testing_support;
 
-constexpr const char* hard_note = "a \"quoted\", comma'd\r\nnote; of two lines, caf\xC3\xA9 \xE2\x9C\x93 <&> \xF0\x9F\x90\xBF";
+constexpr const char* hard_note =
+    "a \"quoted\", comma'd\r\nnote; of two lines, caf\xC3\xA9 \xE2\x9C\x93 <&> \xF0\x9F\x90\xBF";
 
 FieldSurvey hard_field(GeographicPoint centre = {-120.0001, 38.25}) {
     FieldSurvey field = answered_field(centre);
@@ -65,16 +66,14 @@ std::string joined(const std::vector<std::string>& parts) {
     return text;
 }
 
-// What the second reader compares with, from the plan itself. Formats whose lines end with LF alone give CR LF as they can.
-std::string expected_json(const FieldSurvey& field, const Plan& plan, PrivateRows rows, HandOutFormat format) {
+// What the second reader compares with, from the plan itself.
+std::string expected_json(const FieldSurvey& field, const Plan& plan, PrivateRows rows) {
     std::vector<std::string> sets, route, mounds, texts, layers;
     for (const SetPoint& set : plan.sets) sets.push_back(json_set(field, plan, set));
     for (const SetPoint* set : sets_to_visit(plan)) route.push_back(json_set(field, plan, *set));
     for (const Mound& mound : field.survey.mounds) {
         mounds.push_back("{\"id\": " + json_text(mound.name) + ", " + json_place(field.frame, mound.plug) + "}");
-        std::string note = mound.note;
-        if (format == HandOutFormat::kml) std::erase(note, '\r');  // XML 1.0, 2.11: line ends are read as LF
-        if (!note.empty()) texts.push_back(json_text(mound.name) + ": " + json_text(note));
+        if (!mound.note.empty()) texts.push_back(json_text(mound.name) + ": " + json_text(mound.note));
     }
     for (const LayerContent& layer : shown_layers(field, plan, LengthUnits::metres, rows))
         if (!layer.rows.empty()) layers.push_back(json_text(layer.name));
@@ -93,9 +92,9 @@ HandedOut handed_out(HandOutFormat format, const FieldSurvey& field, const Plan&
 }
 
 // "" when the second reader found everything.
-std::string second_reader_says(HandOutFormat format, const FieldSurvey& field, const Plan& plan, const TemporaryFolder& folder,
-                               PrivateRows rows) {
-    folder.file("expected.json", expected_json(field, plan, rows, format));
+std::string second_reader_says(HandOutFormat format, const FieldSurvey& field, const Plan& plan,
+                               const TemporaryFolder& folder, PrivateRows rows) {
+    folder.file("expected.json", expected_json(field, plan, rows));
     const int code = run("/usr/bin/python3 '" + std::string(PLUGSIDE_SOURCE_DIR) + "/tests/geo/write/hand_out_reader.py' " +
                              format_name(format) + " '" + (folder / name_in(format)).string() + "' '" +
                              (folder / "expected.json").string() + "'",
@@ -233,7 +232,9 @@ TEST(HandOutFormats, say_what_each_cannot_carry) {
     const TemporaryFolder folder;
     const HandedOut out = handed_out(HandOutFormat::shapefile, wordy, plan, folder, PrivateRows::included);
     EXPECT_EQ(out.not_carried.back(), std::to_string(cut) + " texts were cut at 254 bytes.");
-    EXPECT_NE(content_of(folder / "out.v1_legend.txt").find("Texts that were cut at 254 bytes: " + std::to_string(cut) + "."), std::string::npos);
+    EXPECT_NE(
+        content_of(folder / "out.v1_legend.txt").find("Texts that were cut at 254 bytes: " + std::to_string(cut) + "."),
+        std::string::npos);
     // Cut between two characters: what stands in the table is the longest start that is whole.
     std::size_t most = 254;
     while ((static_cast<unsigned char>(wordy.survey.mounds[2].note[most]) & 0xC0U) == 0x80U) --most;
@@ -262,13 +263,42 @@ TEST(HandOutFormats, leave_earlier_files_as_they_were_on_a_stop) {
         folder.file(name_in(format), "an earlier file");
         std::stop_source stop;
         stop.request_stop();
-        const auto written = write_as(format, field, plan, folder / name_in(format), LengthUnits::metres, PrivateRows::left_out,
-                                      {stop.get_token(), {}});
+        const auto written = write_as(format, field, plan, folder / name_in(format), LengthUnits::metres,
+                                      PrivateRows::left_out, {stop.get_token(), {}});
         ASSERT_FALSE(written.has_value());
         EXPECT_EQ(written.error().code, Refusal::Code::stopped);
         EXPECT_EQ(written.error().file, (folder / name_in(format)).string());
         EXPECT_EQ(content_of(folder / name_in(format)), "an earlier file");
         EXPECT_EQ(folder.entries(), 1U);
+    }
+}
+
+// A field of many marks, so that there is something to tell and to stop.
+TEST(HandOutFormats, tell_how_far_they_are_and_stop_on_the_way) {
+    FieldSurvey field = example_field();
+    Plan plan = example_plan(field);
+    while (field.survey.mounds.size() < 5000) {
+        const double at = static_cast<double>(field.survey.mounds.size()) / 100.0;
+        field.survey.mounds.push_back(example_mound("X" + std::to_string(field.survey.mounds.size()), {at, -at}, 0));
+        plan.mounds.push_back({});
+    }
+    for (const HandOutFormat format :
+         {HandOutFormat::kml, HandOutFormat::geojson, HandOutFormat::shapefile, HandOutFormat::csv}) {
+        SCOPED_TRACE(format_name(format));
+        const TemporaryFolder folder;
+        std::stop_source stop;
+        std::vector<double> shares;
+        const Progress progress{stop.get_token(), [&](double share, std::string_view) {
+                                    shares.push_back(share);
+                                    if (shares.size() == 3) stop.request_stop();
+                                }};
+        const auto written =
+            write_as(format, field, plan, folder / name_in(format), LengthUnits::metres, PrivateRows::left_out, progress);
+        ASSERT_FALSE(written.has_value());
+        EXPECT_EQ(written.error().code, Refusal::Code::stopped);
+        EXPECT_EQ(shares.size(), 3U);
+        EXPECT_TRUE(std::is_sorted(shares.begin(), shares.end()));
+        EXPECT_EQ(folder.entries(), 0U);
     }
 }
 

@@ -98,7 +98,7 @@ def kml(file, expected):
 
     def points(layer):
         for mark in folders[layer].iter(space + "Placemark") if layer in folders else []:
-            values = {d.get("name"): d.text for d in mark.iter(space + "SimpleData")}
+            values = {d.get("name"): d.findtext(space + "value") for d in mark.iter(space + "Data")}
             values["at"] = tuple(map(float, mark.findtext(f"{space}Point/{space}coordinates").split(",")))[:2]
             values["name"] = mark.findtext(space + "name")
             values["instruction"] = mark.findtext(space + "description")
