@@ -15,7 +15,7 @@ std::vector<RowSpec> label_specs() {
              LabelView::tr("active ingredient"),
              RowKind::words,
              {"zinc-phosphide", "strychnine", "anticoagulant", "aluminium-phosphide", "magnesium-phosphide",
-              "smoke-cartridge", "other"}},
+              "smoke-cartridge", "other-ingredient"}},
             {"label.ingredient-words", LabelView::tr("ingredient and strength, as printed"), RowKind::text},
             {"label.registration", LabelView::tr("registration number"), RowKind::text},
             {"label.placement-least", LabelView::tr("least amount a placement"), RowKind::amount},

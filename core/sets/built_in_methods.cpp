@@ -11,7 +11,7 @@ namespace {
 constexpr const char* practice = "practice";
 constexpr const char* read = "read";
 constexpr const char* ours = "ours";
-constexpr const char* notes_7433 = "UC IPM Pest Notes 7433";
+std::string notes_7433() { return Words::tell("UC IPM Pest Notes 7433"); }
 
 std::string common_practice() { return Words::tell("common practice"); }
 
@@ -24,7 +24,7 @@ MethodStep from_gas_label(std::string text) {
 MethodStep find_the_run() {
     return {Words::tell(
                 "Push the probe at the rungs of the ladder in their order: a sudden drop of about 2 in (5 cm) is the run."),
-            notes_7433, read};
+            notes_7433(), read};
 }
 
 std::string wire_never_cord() {
@@ -51,7 +51,7 @@ std::vector<MethodStep> trap_endings() {
     return {by_practice(wire_never_cord()),
             by_practice(flag_every_stake()),
             {Words::tell("Cover the opened hole, or leave it open, as this page says for this place."),
-             "Baldwin et al. 2013", read},
+             Words::tell("Baldwin et al. 2013"), read},
             {check_daily(), Words::tell("extension accounts; common practice"), read},
             by_practice(lift_and_count())};
 }
@@ -100,7 +100,7 @@ Method paired_traps() {
     method.steps = {
         find_the_run(),
         by_practice(Words::tell("Dig down to the run and clear both of its mouths of loose soil.")),
-        {Words::tell("Set two traps in the run, one facing each way, each a little way into its mouth."), notes_7433, read}};
+        {Words::tell("Set two traps in the run, one facing each way, each a little way into its mouth."), notes_7433(), read}};
     append(method.steps, trap_endings());
     method.needs = {
         {LoadItem::trap, 2}, {LoadItem::stake, 2}, {LoadItem::wire_m, 2}, {LoadItem::flag, 2}, {LoadItem::cover, 1}};

@@ -5426,6 +5426,10 @@
         <source>Texts that were cut at {1} bytes: {2}.</source>
         <translation>Textos cortados a {1} bytes: {2}.</translation>
     </message>
+    <message>
+        <source>Baldwin et al. 2013</source>
+        <translation>Baldwin et al. 2013</translation>
+    </message>
 </context>
 <context>
     <name>plugside::AgainstView</name>
