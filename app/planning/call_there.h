@@ -28,6 +28,7 @@ public:
     void operator()() {
         heard();
         piece_();
+        told();  // whoever lets go of the event last, the handing thread or the receiving one, does away with it
     }
 
 private:
