@@ -46,6 +46,7 @@ if [[ $long == yes ]]; then
     done
     export PLUGSIDE_ACT_SEQUENCES=1000
     build_and_test asan
+    export TSAN_OPTIONS="suppressions=$root/tests/sanitizers/thread.supp"
     build_and_test tsan
     echo "Benchmarks"
     (cd "$root" && cmake --preset release -DPLUGSIDE_BENCHMARKS=ON --log-level=WARNING && cmake --build --preset release)
