@@ -11,7 +11,7 @@
 #include "app/sheets/sheet_files.h"
 #include "app/stages/close_up_drawing.h"
 #include "core/plan/make_plan.h"
-#include "core/simulation/walk_simulator.h"
+#include "core/simulation/burrow_simulator.h"
 
 namespace {
 
