@@ -1,5 +1,6 @@
 #include "core/sets/label_limits.h"
 
+#include <algorithm>
 #include <array>
 #include <charconv>
 #include <cmath>
@@ -30,6 +31,29 @@ bool is_above_zero(double value) { return std::isfinite(value) && value > 0.0; }
 bool is_figure(double value) { return std::isfinite(value) && value >= 0.0; }
 
 }  // namespace
+
+std::optional<bool> is_for(Ingredient ingredient, Stuff stuff) {
+    switch (ingredient) {
+        case Ingredient::zinc_phosphide:
+        case Ingredient::strychnine:
+        case Ingredient::anticoagulant: return stuff == Stuff::bait;
+        case Ingredient::aluminium_phosphide:
+        case Ingredient::magnesium_phosphide:
+        case Ingredient::smoke_cartridge: return stuff == Stuff::fumigant;
+        case Ingredient::other: break;
+    }
+    return std::nullopt;
+}
+
+bool words_name_one(const LabelLimits& label) {
+    std::string words = label.ingredient_words;
+    std::transform(words.begin(), words.end(), words.begin(), [](unsigned char letter) {
+        return static_cast<char>(letter >= 'A' && letter <= 'Z' ? letter + 32 : letter);
+    });
+    for (const char* name : {"phosphid", "fosfur", "strychn", "estricn"})
+        if (words.find(name) != std::string::npos) return true;
+    return false;
+}
 
 bool is_given(const LabelLimits& label) {
     return label.ingredient || !label.ingredient_words.empty() || !label.registration.empty();

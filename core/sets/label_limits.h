@@ -14,6 +14,7 @@
 #include <vector>
 
 #include "core/sets/conditions.h"
+#include "core/sets/method.h"
 #include "core/units/amount.h"
 #include "core/units/display.h"
 #include "core/units/metres.h"
@@ -29,6 +30,9 @@ enum class Ingredient {
     smoke_cartridge,
     other
 };
+
+// Whether what is made of it can be `stuff`: a gas or smoke is no bait, a bait no fumigant, neither is a trap. Nothing for `other`.
+[[nodiscard]] std::optional<bool> is_for(Ingredient ingredient, Stuff stuff);
 
 // What the label asks to be worn with one tool, in its words: "spoon", "by hand", "dispensing probe".
 struct Protection {
@@ -61,6 +65,8 @@ struct LabelLimits {
     friend bool operator==(const LabelLimits&, const LabelLimits&) = default;
 };
 
+// Whether the words of its ingredient name a phosphide or strychnine, in English or Spanish.
+[[nodiscard]] bool words_name_one(const LabelLimits& label);
 // Whether anything that makes it a label was typed: ingredient or registration number.
 [[nodiscard]] bool is_given(const LabelLimits& label);
 // Sentences on what cannot be: figures below zero or not finite, a least above its most, units that do not go together.

@@ -10,7 +10,13 @@ namespace {
 
 constexpr double cold_c = (40.0 - 32.0) / 1.8;  // 40 F: federal label text of 2018
 
-std::optional<Ingredient> ingredient_of(const RuleCase& situation) { return situation.label.ingredient; }
+// Of what is put down: not known where the label is one for something else (label-for-method), nor where its words name what was not chosen.
+std::optional<Ingredient> ingredient_of(const RuleCase& situation) {
+    const LabelLimits& label = situation.label;
+    if (!label.ingredient || (situation.method && is_for(*label.ingredient, situation.method->stuff) == Ternary(false)))
+        return std::nullopt;
+    return *label.ingredient == Ingredient::other && words_name_one(label) ? std::nullopt : label.ingredient;
+}
 
 Ternary is_ingredient(const RuleCase& situation, Ingredient which) {
     const auto ingredient = ingredient_of(situation);

@@ -37,6 +37,21 @@ Ruling label_missing(const RuleCase& situation) {
     return toxicant ? it_holds(Words::tell("No label has been typed in.")) : not_known(situation, {Question::method});
 }
 
+Ruling label_for_method(const RuleCase& situation) {
+    if (auto ruling = without_label(situation)) return *ruling;
+    const auto ingredient = situation.label.ingredient;
+    if (!ingredient) return not_known(situation, {Question::ingredient});
+    if (is_for(*ingredient, situation.method->stuff) == Ternary(false))
+        return situation.method->stuff == Stuff::fumigant
+                   ? it_holds(Words::tell("The method puts down a fumigant, and the label's ingredient is a bait."))
+                   : it_holds(Words::tell("The method puts down bait, and the label's ingredient is a fumigant."));
+    if (*ingredient == Ingredient::other)
+        return words_name_one(situation.label)
+                   ? not_known(situation, {Question::ingredient})
+                   : it_does_not(Words::tell("The label's ingredient is none of those known here: read whether it is for this method."));
+    return it_does_not(Words::tell("The label's ingredient goes with the method."));
+}
+
 Ruling label_exceeded(const RuleCase& situation) {
     if (auto ruling = without_label(situation)) return *ruling;
     const LabelCheck* open = nullptr;
@@ -147,6 +162,7 @@ Ternary licence_holds(const RuleCase& situation) {
 const std::vector<CautionRule>& rules_of_the_label() {
     static const std::vector<CautionRule> rules{
         {"tool-gloves", tool_gloves},       {"restricted-licence", restricted_licence}, {"label-missing", label_missing},
+        {"label-for-method", label_for_method},
         {"label-exceeded", label_exceeded}, {"label-distance", label_distance},         {"label-site", label_site},
         {"label-old", label_old},           {"label-re-entry", label_re_entry}};
     return rules;

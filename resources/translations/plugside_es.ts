@@ -5430,6 +5430,22 @@
         <source>Baldwin et al. 2013</source>
         <translation>Baldwin et al. 2013</translation>
     </message>
+    <message>
+        <source>The method puts down a fumigant, and the label&apos;s ingredient is a bait.</source>
+        <translation>El método pone un fumigante, y el ingrediente de la etiqueta es un cebo.</translation>
+    </message>
+    <message>
+        <source>The method puts down bait, and the label&apos;s ingredient is a fumigant.</source>
+        <translation>El método pone cebo, y el ingrediente de la etiqueta es un fumigante.</translation>
+    </message>
+    <message>
+        <source>The label&apos;s ingredient is none of those known here: read whether it is for this method.</source>
+        <translation>El ingrediente de la etiqueta no es ninguno de los que aquí se conocen: lea si es para este método.</translation>
+    </message>
+    <message>
+        <source>The label&apos;s ingredient goes with the method.</source>
+        <translation>El ingrediente de la etiqueta corresponde al método.</translation>
+    </message>
 </context>
 <context>
     <name>plugside::AgainstView</name>

@@ -139,6 +139,7 @@ std::vector<RuleRow> rows_of_method_and_label() {
          nothing, all({label([](LabelLimits& l) { l.restricted_use = true; }), [](Situation& s) { s.work.licence = {}; }})},
         {"label-missing", "bait-probe-hole", label([](LabelLimits& l) { l = {}; }), nothing,
          all({label([](LabelLimits& l) { l = {}; }), no_method})},
+        {"label-for-method", "fumigant", ingredient(Ingredient::zinc_phosphide), nothing, ingredient(std::nullopt)},
         {"label-exceeded", "bait-probe-hole",
          [](Situation& s) {
              s.work.dose = Quantity{1.1, AmountUnit::teaspoons};

@@ -1,4 +1,4 @@
-// Sixty situations, judged by hand from the facts of the trade: what stops, what holds back, what is asked for.
+// Situations, judged by hand from the facts of the trade: what stops, what holds back, what is asked for.
 //
 // what:    the situation; begins from a field where everything is answered and nothing speaks against a set (work_situations.h).
 // changes: words of `change_by_word` in judged_situations_test.cpp, apart by a blank.
@@ -39,7 +39,7 @@ inline constexpr const char* trap_law = "trap law differs by state and town [mem
 inline constexpr const char* one_call = "ask the one-call service before probing near lines [practice]";
 inline constexpr const char* decides = "the label, local rules and a licensed applicator decide";
 
-inline constexpr std::array<JudgedByHand, 60> judged_by_hand{{
+inline constexpr std::array<JudgedByHand, 64> judged_by_hand{{
     {"zinc phosphide in wet soil", "bait-probe-hole", "zinc wet", "", "zinc-phosphide-wet", "", "", moisture},
     {"zinc phosphide, damp soil, dry days ahead", "bait-probe-hole", "zinc", "", "", "", "", moisture},
     {"zinc phosphide, rain due", "bait-opened-lateral", "zinc rain", "", "zinc-phosphide-wet", "", "", moisture},
@@ -51,7 +51,7 @@ inline constexpr std::array<JudgedByHand, 60> judged_by_hand{{
     {"traps in wet soil before rain", "paired-traps", "wet rain", "", "", "", "", moisture},
     {"zinc phosphide, the table has rain in two days", "bait-probe-hole", "zinc table-wet", "", "zinc-phosphide-wet", "", "", moisture},
     {"zinc phosphide, the table is dry for all days, the plain answer said rain", "bait-probe-hole", "zinc rain table-dry", "", "", "", "", moisture},
-    {"a bait whose ingredient nobody typed, wet soil", "bait-probe-hole", "ingredient? wet", "", "", "", "zinc-phosphide-wet", moisture},
+    {"a bait whose ingredient nobody typed, wet soil", "bait-probe-hole", "ingredient? wet", "", "", "", "zinc-phosphide-wet label-for-method", moisture},
     {"own way: bait left at the mouth of the hole", "bait-probe-hole", "on-surface", "bait-surface", "", "", "", underground},
     {"own way that does not say where the bait goes", "bait-probe-hole", "placement?", "", "", "", "bait-surface", underground},
     {"bait by spoon in the opened lateral", "bait-opened-lateral", "", "", "", "", "", underground},
@@ -99,7 +99,11 @@ inline constexpr std::array<JudgedByHand, 60> judged_by_hand{{
     {"a protected gopher is known in the county", "paired-traps", "protected", "protected-known", "protected-species", "", "", wildlife},
     {"the agency was asked and has not answered", "trap-in-lateral", "agency-awaited", "", "protected-species", "", "protected-known protected-terms", wildlife},
     {"traps, the law not read; a gas line 4 m off, not called", "trap-in-lateral", "law-unread line4 not-called", "utility", "kill-trap-law", "near-keep-clear utilities-ask", "", trap_law},
-    {"bait without a label, a marked gas line 4 m off", "bait-probe-hole", "no-label line4", "label-missing", "", "near-keep-clear", "tool-gloves restricted-licence label-exceeded label-distance label-site label-old label-re-entry", decides},
+    {"bait without a label, a marked gas line 4 m off", "bait-probe-hole", "no-label line4", "label-missing", "", "near-keep-clear", "tool-gloves restricted-licence label-for-method label-exceeded label-distance label-site label-old label-re-entry", decides},
+    {"tablets under the label of a bait", "fumigant", "zinc", "label-for-method", "", "", "", decides},
+    {"tablets under the label of a bait, without a licence or a plan", "fumigant", "zinc no-licence no-plan", "restricted-licence label-for-method", "", "", "fumigant-licence fumigant-plan", decides},
+    {"bait under the label of tablets, in wet soil", "bait-probe-hole", "aluminium wet", "label-for-method", "", "", "zinc-phosphide-wet", decides},
+    {"tablets whose ingredient was called another one, its words say phosphide, no plan", "fumigant", "other-phosphide no-plan", "", "", "", "fumigant-plan label-for-method", licensed},
 }};
 
 }  // namespace plugside::test

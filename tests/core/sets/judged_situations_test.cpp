@@ -1,4 +1,4 @@
-// The sixty situations of judged_situations.h.
+// The situations of judged_situations.h.
 #include "tests/core/sets/judged_situations.h"
 
 #include <gtest/gtest.h>
@@ -66,6 +66,12 @@ std::map<std::string, Change> label_and_papers() {
              s.work.label.restricted_use = false;
              s.work.label.placement_most = Quantity{1.0, AmountUnit::cartridges};
              s.work.dose = s.work.label.placement_most;
+         }},
+        {"aluminium", [](Situation& s) { s.work.label.ingredient = Ingredient::aluminium_phosphide; }},
+        {"other-phosphide",
+         [](Situation& s) {
+             s.work.label.ingredient = Ingredient::other;
+             s.work.label.ingredient_words = "Aluminum PHOSPHIDE 55 %";
          }},
         {"ingredient?", [](Situation& s) { s.work.label.ingredient.reset(); }},
         {"restricted", [](Situation& s) { s.work.label.restricted_use = true; }},
