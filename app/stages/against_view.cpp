@@ -4,6 +4,7 @@
 
 #include "app/stages/caution_view.h"
 #include "app/stages/rows_layout.h"
+#include "app/window/dresser.h"
 #include "app/window/look_sheet.h"
 #include "app/words/language.h"
 #include "core/sets/cautions.h"
@@ -25,7 +26,8 @@ const SignedOverride* signature_of(const WorkOrder& work, const CautionGroup& gr
 }  // namespace
 
 AgainstView::AgainstView(FieldSession& session, Choices& choices, WorkAccount& work, QWidget* parent)
-    : QWidget(parent), session_(session), choices_(choices), work_(work), shown_style_(choices.style()) {
+    : QWidget(parent), session_(session), choices_(choices), work_(work) {
+    dress_by_parts(*this);
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(6);
@@ -36,7 +38,9 @@ AgainstView::AgainstView(FieldSession& session, Choices& choices, WorkAccount& w
     column->addLayout(list_);
     column->addStretch(0);
     connect(&work_, &WorkAccount::changed, this, &AgainstView::refresh);
-    connect(&choices_, &Choices::theme_changed, this, &AgainstView::refresh);
+    connect(&choices_, &Choices::theme_changed, this, [this] {
+        for (CautionView* shown : findChildren<CautionView*>()) shown->use(choices_.style());
+    });
     refresh();
 }
 
@@ -51,10 +55,9 @@ void AgainstView::refresh() {
         }
         return;
     }
-    if (judged == shown_of_ && shown_style_ == choices_.style()) return;
+    if (judged == shown_of_) return;
     const bool another_plan = !shown_of_ || shown_of_->plan != judged->plan;
     shown_of_ = judged;
-    shown_style_ = choices_.style();
     groups_ = caution_groups(judged->judged);
     if (another_plan && !looked_at_.empty()) {
         looked_at_.clear();
@@ -64,6 +67,7 @@ void AgainstView::refresh() {
 }
 
 void AgainstView::build() {
+    built_ = isVisible();
     while (QLayoutItem* item = list_->takeAt(0)) {
         if (item->widget() != nullptr) {
             item->widget()->hide();
@@ -76,7 +80,7 @@ void AgainstView::build() {
     for (const CautionGroup& group : groups_) {
         if (group.holds && group.weight == CautionWeight::stop) ++stops;
         if (group.weight == CautionWeight::hold_back && group.open()) ++held;
-        add_group(group);
+        if (built_) add_group(group);
     }
     QStringList parts;
     const bool chosen = !work_.work().method.empty() || !work_.work().set_methods.empty();
@@ -89,6 +93,11 @@ void AgainstView::build() {
                          tr("%1 hold-backs want an answer or a signed reason."));
     parts << tr("Label, local rules and a licensed applicator decide.");
     head_->setText(parts.join(QLatin1Char(' ')));
+}
+
+void AgainstView::showEvent(QShowEvent* event) {
+    QWidget::showEvent(event);
+    if (!built_) build();
 }
 
 QString AgainstView::sets_words(const CautionGroup& group) const {

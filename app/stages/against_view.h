@@ -32,6 +32,9 @@ public:
 Q_SIGNALS:
     void reasons_shown(std::shared_ptr<const std::vector<plugside::ReachReason>> reasons);
 
+protected:
+    void showEvent(QShowEvent* event) override;
+
 private:
     void refresh();
     void build();
@@ -47,7 +50,7 @@ private:
     QVBoxLayout* list_;
     std::vector<CautionGroup> groups_;
     std::shared_ptr<const WorkJudged> shown_of_;
-    MapStyle shown_style_;
+    bool built_ = false;  // the list, which is not made before it is seen
     QString signer_;         // typed before
     std::string looked_at_;  // caution whose sets are shown
     std::size_t looked_set_ = 0;

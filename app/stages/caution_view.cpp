@@ -35,6 +35,8 @@ QString weight_word(CautionWeight weight) {
 
 CautionView::CautionView(const Caution& caution, const MapStyle& style, QWidget* parent)
     : QFrame(parent), weight_(caution.weight), style_(style) {
+    setObjectName(QStringLiteral("caution"));
+    if (weight_ == CautionWeight::stop) setProperty("weight", QStringLiteral("stop"));
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(sign_room_px, 7, 10, 8);
     column->setSpacing(2);
@@ -44,15 +46,16 @@ CautionView::CautionView(const Caution& caution, const MapStyle& style, QWidget*
         QStringLiteral("<b>%1</b>&nbsp; %2")
             .arg(weight_word(caution.weight).toHtmlEscaped(), QString::fromStdString(caution.sentence).toHtmlEscaped()));
     auto* reason = label_in_role("small", this);
-    const QColor ink = caution.weight == CautionWeight::stop ? style.stop_ink : style.caution_ink;
-    const QString colour = QStringLiteral("color: %1").arg(ink.name());
-    sentence->setStyleSheet(colour);
-    reason->setStyleSheet(colour);
     reason->setText(QString::fromStdString(caution.reason) + QStringLiteral(" ") + source_words(caution));
     column->addWidget(sentence);
     column->addWidget(reason);
     setAccessibleName(tr("%1: %2").arg(weight_word(caution.weight), QString::fromStdString(caution.sentence)));
     setAccessibleDescription(reason->text());
+}
+
+void CautionView::use(const MapStyle& style) {
+    style_ = style;
+    update();
 }
 
 void CautionView::paintEvent(QPaintEvent*) {

@@ -16,6 +16,8 @@ class CautionView : public QFrame {
 
 public:
     CautionView(const Caution& caution, const MapStyle& style, QWidget* parent = nullptr);
+    // Another one; its words are dressed with the page that it stands on.
+    void use(const MapStyle& style);
 
 protected:
     void paintEvent(QPaintEvent* event) override;

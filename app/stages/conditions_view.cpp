@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "app/stages/rows_layout.h"
+#include "app/window/dresser.h"
 #include "app/window/look_sheet.h"
 #include "app/words/language.h"
 #include "core/sets/row_values.h"
@@ -132,6 +133,7 @@ void QuestionRow::still_so() {
 
 ConditionsView::ConditionsView(FieldSession& session, Choices& choices, WorkAccount& work, QWidget* parent)
     : QWidget(parent), session_(session), choices_(choices), work_(work) {
+    dress_by_parts(*this);
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(6);

@@ -3,6 +3,7 @@
 #include <QVBoxLayout>
 #include <algorithm>
 
+#include "app/window/dresser.h"
 #include "app/window/look_sheet.h"
 #include "app/words/language.h"
 
@@ -49,6 +50,7 @@ QString mark_of(Compared outcome) {
 
 LabelView::LabelView(FieldSession& session, Choices& choices, WorkAccount& work, QWidget* parent)
     : QWidget(parent), session_(session), choices_(choices), work_(work) {
+    dress_by_parts(*this);
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(6);

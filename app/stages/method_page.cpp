@@ -5,12 +5,14 @@
 #include <algorithm>
 
 #include "app/stages/rows_layout.h"
+#include "app/window/dresser.h"
 #include "app/window/look_sheet.h"
 
 namespace plugside {
 
 MethodPage::MethodPage(FieldSession& session, Choices& choices, WorkAccount& work, QWidget* parent)
     : QWidget(parent), session_(session), work_(work) {
+    dress_by_parts(*this);
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(8);
@@ -21,6 +23,7 @@ MethodPage::MethodPage(FieldSession& session, Choices& choices, WorkAccount& wor
     empty_->setText(tr("How the work is done is chosen once a walk is open."));
     column->addWidget(empty_);
     filled_ = new QWidget(this);
+    dress_by_parts(*filled_);
     column->addWidget(filled_);
     auto* inside = new QVBoxLayout(filled_);
     inside->setContentsMargins(0, 0, 0, 0);

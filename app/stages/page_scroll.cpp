@@ -6,13 +6,20 @@
 #include <QScrollBar>
 #include <algorithm>
 
+#include "app/window/dresser.h"
+
 namespace plugside {
 
 PageScroll::PageScroll(QWidget* page, QWidget* parent) : QScrollArea(parent) {
     setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     setFocusPolicy(Qt::NoFocus);
-    setProperty("page", true);
+    setFrameShape(NoFrame);
+    dress_by_parts(*this);
+    dress_by_parts(*viewport());
     setWidget(page);
+    // the paper below shows through
+    viewport()->setAutoFillBackground(false);
+    page->setAutoFillBackground(false);
     page->installEventFilter(this);
     connect(qApp, &QApplication::focusChanged, this, [this](QWidget*, QWidget* now) {
         if (now != nullptr && widget() != nullptr && widget()->isAncestorOf(now)) ensureWidgetVisible(now, 0, 12);
@@ -38,9 +45,14 @@ void PageScroll::fit() {
         return layout.hasHeightForWidth() ? layout.totalMinimumHeightForWidth(width) : layout.totalMinimumSize().height();
     };
     const QSize room = maximumViewportSize();
-    int width = room.width();
-    if (needed(width) > room.height()) width -= verticalScrollBar()->sizeHint().width();
-    widget()->resize(width, std::max(room.height(), needed(width)));
+    // A page much higher than its room is measured once, beside the bar: another width would have all its words broken into lines anew.
+    int width = room.width() - verticalScrollBar()->sizeHint().width();
+    int height = needed(width);
+    if (height <= room.height() + room.height() / 4 && needed(room.width()) <= room.height()) {
+        width = room.width();
+        height = room.height();
+    }
+    widget()->resize(width, std::max(room.height(), height));
     fitting_ = false;
 }
 

@@ -1,8 +1,11 @@
 #include "app/stages/row_edit.h"
 
 #include <QHBoxLayout>
+#include <QStyle>
+#include <QStyleOptionComboBox>
 #include <QVBoxLayout>
 #include <QWheelEvent>
+#include <algorithm>
 #include <array>
 #include <cmath>
 
@@ -18,18 +21,44 @@ namespace {
 constexpr const char* not_known = "not-known";
 constexpr double metres_in_a_foot = 0.3048;
 
-// A wheel that scrolls the page changes no answer.
+// A wheel that scrolls the page changes no answer. Until it drops down for the first time it has no list: as the toolkit's own choice is
+// dressed it makes nine widgets that nobody may ever see.
 class CalmChoice : public QComboBox {
 public:
     using QComboBox::QComboBox;
+    void showPopup() override {
+        dropped_ = true;
+        QComboBox::showPopup();
+    }
+    // Room for some letters, whatever there is to choose.
+    QSize sizeHint() const override {
+        constexpr int letters = 8;
+        QStyleOptionComboBox option;
+        initStyleOption(&option);
+        const QSize words(letters * fontMetrics().horizontalAdvance(QLatin1Char('X')),
+                          std::max(fontMetrics().height(), 14) + 2);
+        return style()->sizeFromContents(QStyle::CT_ComboBox, &option, words, this);
+    }
+    QSize minimumSizeHint() const override { return sizeHint(); }
 
 protected:
+    void changeEvent(QEvent* event) override {
+        if (dropped_ || (event->type() != QEvent::StyleChange && event->type() != QEvent::FontChange)) {
+            QComboBox::changeEvent(event);
+            return;
+        }
+        QWidget::changeEvent(event);
+        updateGeometry();
+    }
     void wheelEvent(QWheelEvent* event) override {
         if (hasFocus())
             QComboBox::wheelEvent(event);
         else
             event->ignore();
     }
+
+private:
+    bool dropped_ = false;
 };
 
 bool has_unit(RowKind kind) { return kind == RowKind::amount || kind == RowKind::rate; }
@@ -85,8 +114,6 @@ QComboBox* page_choice(const QString& name, QWidget* parent) {
     auto* choice = new CalmChoice(parent);
     choice->setFocusPolicy(Qt::StrongFocus);
     choice->setAccessibleName(name);
-    choice->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
-    choice->setMinimumContentsLength(8);
     return choice;
 }
 

@@ -7,17 +7,20 @@
 #include "app/stages/row_edit.h"
 #include "app/stages/rows_layout.h"
 #include "app/stages/sets_page.h"
+#include "app/window/dresser.h"
 #include "app/window/look_sheet.h"
 
 namespace plugside {
 
 SetsPage::SetsPage(FieldSession& session, Choices& choices, WorkAccount& work, QWidget* parent)
     : QWidget(parent), session_(session), choices_(choices), work_(work), account_(new SetAccount(session, this)) {
+    dress_by_parts(*this);
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(6);
     build_head(column);
     pages_ = new QStackedWidget(this);
+    dress_by_parts(*pages_);
     pages_->addWidget(build_one_set());
     show_only_ = new ShowOnly(*account_, pages_);
     several_ = new Several(*account_, pages_);

@@ -1,20 +1,44 @@
 #include "app/stages/slip.h"
 
 #include <QHBoxLayout>
+#include <QPainter>
 #include <QStyle>
 #include <QToolButton>
 #include <QVBoxLayout>
 
 #include "app/stages/page_scroll.h"
+#include "app/window/dresser.h"
 #include "app/window/look_sheet.h"
 
 namespace plugside {
+
+namespace {
+
+// The paper that the steps stand on.
+class SlipPaper : public QFrame {
+public:
+    SlipPaper(const Choices& choices, QWidget* parent) : QFrame(parent), choices_(choices) {}
+
+protected:
+    void paintEvent(QPaintEvent*) override {
+        QPainter painter(this);
+        painter.setRenderHint(QPainter::Antialiasing);
+        painter.setPen(QPen(choices_.style().hairline, 1.0));
+        painter.setBrush(choices_.style().slip);
+        painter.drawRoundedRect(QRectF(rect()).adjusted(0.5, 0.5, -0.5, -0.5), 8.5, 8.5);
+    }
+
+private:
+    const Choices& choices_;
+};
+
+}  // namespace
 
 Slip::Slip(FieldSession& session, Choices& choices, GroundTool& drawing, SystemsTool& correcting, WorkAccount& work,
            QWidget* parent)
     : QWidget(parent), choices_(choices) {
     setObjectName(QStringLiteral("slip_side"));
-    setAttribute(Qt::WA_StyledBackground);
+    dress_by_parts(*this);
     auto* side = new QVBoxLayout(this);
     side->setContentsMargins(12, 12, 12, 12);
     side->setSpacing(10);
@@ -34,11 +58,13 @@ Slip::Slip(FieldSession& session, Choices& choices, GroundTool& drawing, Systems
     notice_row->addWidget(away, 0, Qt::AlignTop);
     notice_->hide();
     side->addWidget(notice_);
-    auto* paper = new QFrame(this);
+    auto* paper = new SlipPaper(choices, this);
     paper->setObjectName(QStringLiteral("slip"));
+    dress_by_parts(*paper);
     auto* inside = new QVBoxLayout(paper);
-    inside->setContentsMargins(16, 12, 16, 14);
+    inside->setContentsMargins(17, 13, 17, 15);
     pages_ = new QStackedWidget(paper);
+    dress_by_parts(*pages_);
     walk_ = new WalkPage(session, choices, pages_);
     ground_ = new GroundPage(session, choices, drawing, pages_);
     systems_ = new SystemsPage(session, choices, correcting, pages_);
@@ -50,6 +76,12 @@ Slip::Slip(FieldSession& session, Choices& choices, GroundTool& drawing, Systems
     side->addWidget(paper, 1);
     connect(&choices_, &Choices::step_changed, this, &Slip::show_step);
     show_step();
+}
+
+void Slip::paintEvent(QPaintEvent*) {
+    QPainter painter(this);
+    painter.fillRect(rect(), choices_.style().paper);
+    painter.fillRect(0, 0, 1, height(), choices_.style().hairline);
 }
 
 void Slip::put_below(QWidget* widget) { layout()->addWidget(widget); }

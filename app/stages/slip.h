@@ -37,6 +37,9 @@ public:
     [[nodiscard]] SystemsPage& systems() { return *systems_; }
     [[nodiscard]] MethodPage& method() { return *method_; }
 
+protected:
+    void paintEvent(QPaintEvent* event) override;
+
 private:
     void show_step();
 

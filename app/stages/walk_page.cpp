@@ -9,6 +9,7 @@
 #include "app/stages/mound_facts.h"
 #include "app/stages/page_scroll.h"
 #include "app/stages/rows_layout.h"
+#include "app/window/dresser.h"
 #include "app/window/look_sheet.h"
 #include "core/mending/walk_marks.h"
 #include "core/words/words.h"
@@ -60,6 +61,7 @@ QStringList read_lines(const FieldSurvey& field, LengthUnits units) {
 
 WalkPage::WalkPage(FieldSession& session, Choices& choices, QWidget* parent)
     : QWidget(parent), session_(session), choices_(choices) {
+    dress_by_parts(*this);
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(8);
@@ -72,6 +74,7 @@ WalkPage::WalkPage(FieldSession& session, Choices& choices, QWidget* parent)
         "the farm's layers."));
     column->addWidget(empty_);
     filled_ = new QWidget(this);
+    dress_by_parts(*filled_);
     build_parts();
     column->addWidget(filled_, 1);
     digger_ = new DiggerKeyView(session_, choices_, this);

@@ -7,7 +7,7 @@ namespace {
 // Names in braces are replaced by the style's values.
 constexpr const char* sheet_pattern = R"(
 * { font-size: {text}px; color: {ink}; }
-QWidget#window, QDialog { background: {paper}; }
+QDialog { background: {paper}; }
 QWidget#top_bar { background: {paper}; border-bottom: 1px solid {hairline}; }
 QWidget#rail { background: {rail}; border-right: 1px solid {hairline}; }
 QWidget#slip_side { background: {paper}; border-left: 1px solid {hairline}; }
@@ -23,6 +23,8 @@ QFrame#reading_sheet { background: {slip}; border: none; border-left: 1px solid 
 QFrame#reading_sheet QScrollArea > QWidget, QFrame#reading_sheet QScrollArea > QWidget > QWidget { background: transparent; }
 QFrame#reading_sheet QTableView { gridline-color: {hairline}; }
 QLabel { background: transparent; border: none; }
+QFrame#caution QLabel { color: {caution_ink}; }
+QFrame#caution[weight="stop"] QLabel { color: {stop_ink}; }
 QLabel[role="title"] { font-size: {title}px; font-weight: 700; }
 QLabel[role="chance"] { font-size: {chance}px; font-weight: 700; }
 QLabel[role="heading"] { font-weight: 700; }

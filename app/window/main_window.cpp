@@ -78,9 +78,9 @@ MainWindow::MainWindow(QWidget* parent)
       imagery_(std::filesystem::path(
           QFile::encodeName(QStandardPaths::writableLocation(QStandardPaths::CacheLocation)).toStdString())),
       keeper_(session_, imagery_, choices_),
-      placing_(session_, imagery_) {
+      placing_(session_, imagery_),
+      dresser_(*new Dresser(*this)) {
     setObjectName(QStringLiteral("window"));
-    setAttribute(Qt::WA_StyledBackground);
     setAcceptDrops(true);
     setWindowIcon(program_icon());
     setMinimumSize(1000, 640);
@@ -250,14 +250,8 @@ void MainWindow::hold_shortcuts(bool still, const QList<QKeySequence>& but) {
 }
 
 void MainWindow::dress() {
-    // to put the same one on again would dress every part anew
-    if (const QString sheet = look_sheet(choices_.style()); sheet != styleSheet()) setStyleSheet(sheet);
-    // the sheet would have what a field asks for at half of the ink's strength, too pale to be read
-    for (QLineEdit* field : findChildren<QLineEdit*>()) {
-        QPalette palette = field->palette();
-        palette.setColor(QPalette::PlaceholderText, choices_.style().quiet_ink);
-        field->setPalette(palette);
-    }
+    dresser_.put_on(choices_.style());
+    if (!isVisible()) dresser_.finish();
     share_width();
     top_bar_->fit_words();
     if (keys_ != nullptr && keys_->isVisible()) keys_->fit();
@@ -424,6 +418,8 @@ void MainWindow::put_something_away() {
     else
         choices_.pick_system(std::nullopt);
 }
+
+void MainWindow::paintEvent(QPaintEvent* event) { QPainter(this).fillRect(event->rect(), choices_.style().paper); }
 
 void MainWindow::closeEvent(QCloseEvent* event) {
     remember();

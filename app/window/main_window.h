@@ -28,6 +28,7 @@
 #include "app/stages/day_rail.h"
 #include "app/stages/slip.h"
 #include "app/stages/work_account.h"
+#include "app/window/dresser.h"
 #include "app/window/hand_out_dialog.h"
 #include "app/window/keys_overlay.h"
 #include "app/window/map_buttons.h"
@@ -82,11 +83,13 @@ public:
     [[nodiscard]] PositionFollower& positions() { return positions_; }
     [[nodiscard]] WalkThrough& walk_through() { return walk_through_; }
     [[nodiscard]] WorkAccount& work() { return work_; }
+    [[nodiscard]] Dresser& dresser() { return dresser_; }
     [[nodiscard]] HandOutDialog* hand_out_dialog() { return hand_out_dialog_; }
     void set_ask(Ask ask) { ask_ = std::move(ask); }
 
 protected:
     void changeEvent(QEvent* event) override;
+    void paintEvent(QPaintEvent* event) override;
     void closeEvent(QCloseEvent* event) override;
     void dragEnterEvent(QDragEnterEvent* event) override;
     void resizeEvent(QResizeEvent* event) override;
@@ -157,6 +160,7 @@ private:
     WorkAccount work_{session_, choices_};
     FieldSession::Files pictures_waiting_;  // for the field that is being read
     PicturePlacing placing_;
+    Dresser& dresser_;
     BackgroundWork judging_drop_;
     Ask ask_;
     TopBar* top_bar_ = nullptr;

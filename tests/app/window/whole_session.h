@@ -57,6 +57,11 @@ public:
         });
     }
 
+    // As long as a look is being put on.
+    [[nodiscard]] bool dressed() {
+        return turn_until([this] { return !window_.dresser().at_work(); });
+    }
+
     // As a person goes to a mark: picked by key, then closer.
     void near_a_mark(std::size_t mark) {
         window_.map().setFocus();
@@ -297,20 +302,32 @@ public:
     void change_looks() {
         act("steps");
         for (const Qt::Key key : {Qt::Key_1, Qt::Key_2, Qt::Key_3, Qt::Key_4, Qt::Key_5}) press(key);
+        act("method: its parts");
+        press(Qt::Key_4);
+        for (const Qt::Key key : {Qt::Key_N, Qt::Key_M, Qt::Key_L, Qt::Key_A, Qt::Key_O, Qt::Key_A}) press(key);
+        press(Qt::Key_5);
         act("units");
         press(Qt::Key_U, Qt::ControlModifier);
         press(Qt::Key_U, Qt::ControlModifier);
         act("theme");
-        press(Qt::Key_L, Qt::ControlModifier);
-        press(Qt::Key_L, Qt::ControlModifier);
+        for (int k = 0; k < 2; ++k) {
+            press(Qt::Key_L, Qt::ControlModifier);
+            static_cast<void>(dressed());
+        }
+        act("text larger and smaller");
+        for (const Qt::Key key : {Qt::Key_Plus, Qt::Key_Plus, Qt::Key_0}) {
+            press(key, Qt::ControlModifier);
+            static_cast<void>(dressed());
+        }
         act("keys");
         press(Qt::Key_F1);
         press(Qt::Key_F1);
         act("language");
-        press(Qt::Key_E, Qt::ControlModifier);
-        turn(100);
-        press(Qt::Key_E, Qt::ControlModifier);
-        turn(100);
+        for (int k = 0; k < 2; ++k) {
+            press(Qt::Key_E, Qt::ControlModifier);
+            turn(100);
+            static_cast<void>(dressed());
+        }
         act("plan after all edits");
         static_cast<void>(settle());
     }
