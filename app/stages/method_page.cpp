@@ -11,7 +11,7 @@
 namespace plugside {
 
 MethodPage::MethodPage(FieldSession& session, Choices& choices, WorkAccount& work, QWidget* parent)
-    : QWidget(parent), session_(session), work_(work) {
+    : QWidget(parent), session_(session), choices_(choices), work_(work) {
     dress_by_parts(*this);
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 0, 0, 0);
@@ -42,12 +42,10 @@ MethodPage::MethodPage(FieldSession& session, Choices& choices, WorkAccount& wor
         connect(key, &QPushButton::clicked, this, [this, i] { show_part(static_cast<MethodPart>(i)); });
     }
     inside->addLayout(keys);
-    conditions_ = new ConditionsView(session, choices, work, filled_);
     methods_ = new MethodsView(session, choices, work, filled_);
-    label_ = new LabelView(session, choices, work, filled_);
     against_ = new AgainstView(session, choices, work, filled_);
     load_ = new LoadView(session, choices, work, filled_);
-    for (QWidget* part : parts()) inside->addWidget(part);
+    for (QWidget* part : std::initializer_list<QWidget*>{methods_, against_, load_}) inside->addWidget(part);
     column->addStretch(1);
     connect(&work_, &WorkAccount::changed, this, &MethodPage::refresh);
     connect(&session_, &FieldSession::field_replaced, this, &MethodPage::refresh);
@@ -55,21 +53,40 @@ MethodPage::MethodPage(FieldSession& session, Choices& choices, WorkAccount& wor
     refresh();
 }
 
+ConditionsView& MethodPage::conditions() {
+    if (conditions_ == nullptr) {
+        conditions_ = new ConditionsView(session_, choices_, work_, filled_);
+        conditions_->setVisible(part_ == MethodPart::conditions);
+        filled_->layout()->addWidget(conditions_);
+    }
+    return *conditions_;
+}
+
+LabelView& MethodPage::label() {
+    if (label_ == nullptr) {
+        label_ = new LabelView(session_, choices_, work_, filled_);
+        label_->setVisible(part_ == MethodPart::label);
+        filled_->layout()->addWidget(label_);
+    }
+    return *label_;
+}
+
 std::array<QWidget*, 5> MethodPage::parts() const { return {conditions_, methods_, label_, against_, load_}; }
 
 void MethodPage::show_part(MethodPart part) {
     const QWidget* focus = QApplication::focusWidget();
-    if (part == MethodPart::conditions) conditions_->order_anew();
+    if (part == MethodPart::conditions) conditions().order_anew();
     part_ = part;
+    if (part == MethodPart::label) static_cast<void>(label());
     // the focus does not stay behind in a part that goes away
     if (focus != nullptr && isAncestorOf(focus))
         part_keys_[static_cast<std::size_t>(part)]->setFocus(Qt::ShortcutFocusReason);
     lay_part();
     if (!session_.field()) return;
     switch (part) {
-        case MethodPart::conditions: conditions_->take_focus(); break;
+        case MethodPart::conditions: conditions().take_focus(); break;
         case MethodPart::methods: methods_->take_focus(); break;
-        case MethodPart::label: label_->take_focus(); break;
+        case MethodPart::label: label().take_focus(); break;
         case MethodPart::against: against_->take_focus(); break;
         case MethodPart::load: load_->take_focus(); break;
     }
@@ -78,7 +95,7 @@ void MethodPage::show_part(MethodPart part) {
 void MethodPage::lay_part() {
     for (std::size_t i = 0; i < part_keys_.size(); ++i) {
         part_keys_[i]->setChecked(static_cast<std::size_t>(part_) == i);
-        parts()[i]->setVisible(static_cast<std::size_t>(part_) == i);
+        if (QWidget* part = parts()[i]) part->setVisible(static_cast<std::size_t>(part_) == i);
     }
 }
 

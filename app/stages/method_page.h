@@ -21,9 +21,9 @@ class MethodPage : public QWidget {
 
 public:
     MethodPage(FieldSession& session, Choices& choices, WorkAccount& work, QWidget* parent = nullptr);
-    [[nodiscard]] ConditionsView& conditions() { return *conditions_; }
+    [[nodiscard]] ConditionsView& conditions();
     [[nodiscard]] MethodsView& methods() { return *methods_; }
-    [[nodiscard]] LabelView& label() { return *label_; }
+    [[nodiscard]] LabelView& label();
     [[nodiscard]] AgainstView& against() { return *against_; }
     [[nodiscard]] LoadView& load() { return *load_; }
     [[nodiscard]] MethodPart part() const { return part_; }
@@ -35,15 +35,17 @@ private:
     [[nodiscard]] std::array<QWidget*, 5> parts() const;
 
     FieldSession& session_;
+    Choices& choices_;
     WorkAccount& work_;
     MethodPart part_ = MethodPart::methods;
     QLabel* empty_;
     QLabel* chosen_;
     QWidget* filled_;
     std::array<QPushButton*, 5> part_keys_{};
-    ConditionsView* conditions_;
+    // the two forms of many rows are made as they are asked for
+    ConditionsView* conditions_ = nullptr;
     MethodsView* methods_;
-    LabelView* label_;
+    LabelView* label_ = nullptr;
     AgainstView* against_;
     LoadView* load_;
 };

@@ -88,6 +88,12 @@ void Slip::put_below(QWidget* widget) { layout()->addWidget(widget); }
 
 void Slip::put_above(QWidget* widget) { static_cast<QVBoxLayout*>(layout())->insertWidget(0, widget); }
 
+QList<QWidget*> Slip::pages() const {
+    QList<QWidget*> pages;
+    for (int i = 0; i < pages_->count(); ++i) pages << pages_->widget(i);
+    return pages;
+}
+
 void Slip::show_step() { pages_->setCurrentIndex(static_cast<int>(choices_.step())); }
 
 void Slip::say(const QString& sentence, Weight weight) {

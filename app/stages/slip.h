@@ -32,6 +32,8 @@ public:
     // Something that every step has, under its page; and over it.
     void put_below(QWidget* widget);
     void put_above(QWidget* widget);
+    // With what they stand in, for whoever takes the slip down page by page.
+    [[nodiscard]] QList<QWidget*> pages() const;
     [[nodiscard]] WalkPage& walk() { return *walk_; }
     [[nodiscard]] GroundPage& ground() { return *ground_; }
     [[nodiscard]] SystemsPage& systems() { return *systems_; }

@@ -34,9 +34,7 @@ void Dresser::put_on(const MapStyle& style) {
     waiting_.clear();
     take_parts(window_, waiting_);
     std::erase_if(waiting_, [this](const QPointer<QWidget>& part) { return part->styleSheet() == sheet_; });
-    const auto hidden = std::stable_partition(
-        waiting_.begin(), waiting_.end(), [this](const QPointer<QWidget>& part) { return !part->isVisibleTo(&window_); });
-    seen_ = static_cast<std::size_t>(waiting_.end() - hidden);
+    put_seen_first();
     if (seen_ > 0 && window_.isVisible() && !held_ && window_.updatesEnabled()) {
         held_ = true;
         window_.setUpdatesEnabled(false);
@@ -45,6 +43,19 @@ void Dresser::put_on(const MapStyle& style) {
         show_again();
     else
         turns_.start();
+}
+
+void Dresser::put_seen_first() {
+    const auto hidden = std::stable_partition(waiting_.begin(), waiting_.end(), [this](const QPointer<QWidget>& part) {
+        return !part || !part->isVisibleTo(&window_);
+    });
+    seen_ = static_cast<std::size_t>(waiting_.end() - hidden);
+}
+
+void Dresser::show_when_dressed() {
+    put_seen_first();
+    held_ = true;
+    if (seen_ == 0) show_again();
 }
 
 void Dresser::finish() {

@@ -27,6 +27,8 @@ public:
     // `window` is marked.
     explicit Dresser(QWidget& window);
     void put_on(const MapStyle& style);
+    // The window's picture was held by its owner, who made its parts: it is let go once those that are seen are dressed.
+    void show_when_dressed();
     // What is left, at once.
     void finish();
     [[nodiscard]] bool at_work() const { return !waiting_.empty(); }
@@ -38,6 +40,7 @@ private:
     void take_turn();
     void take_parts(QWidget& of, std::vector<QPointer<QWidget>>& parts);
     void dress(QWidget& part);
+    void put_seen_first();
     void show_again();
 
     QWidget& window_;

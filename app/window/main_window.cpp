@@ -113,13 +113,17 @@ MainWindow::~MainWindow() {
     let_go_of_parts();
 }
 
-void MainWindow::let_go_of_parts() {
+// The project's keeper goes on listening.
+void MainWindow::stop_hearing() {
     placing_.leave();
-    // the project's keeper goes on listening
     for (QObject* heard :
          std::initializer_list<QObject*>{&session_, &imagery_, &keeper_, &positions_, &session_.history(), &choices_,
                                             &placing_})
         heard->disconnect(this);
+}
+
+void MainWindow::let_go_of_parts() {
+    stop_hearing();
     qDeleteAll(findChildren<QWidget*>(QString(), Qt::FindDirectChildrenOnly));
     slip_ = nullptr;
     keys_ = nullptr;

@@ -97,6 +97,7 @@ protected:
 
 private:
     void make_parts();
+    void stop_hearing();
     void let_go_of_parts();
     void speak_in(Language language);
     enum class Pace { at_once, in_turns };

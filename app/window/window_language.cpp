@@ -51,11 +51,18 @@ void MainWindow::make_parts_anew(Pace pace) {
     const auto mound = choices_.mound();
     const auto system = choices_.system();
     const auto set = choices_.set();
-    let_go_of_parts();
+    stop_hearing();
     qDeleteAll(findChildren<QShortcut*>(QString(), Qt::FindDirectChildrenOnly));
     delete layout();
-    std::vector<std::function<void()>> steps{
-        [this] { make_parts(); },
+    // the slip goes page by page; until it has gone no key and no click reaches it
+    setFocus();
+    slip_->setAttribute(Qt::WA_TransparentForMouseEvents);
+    for (QWidget* part : findChildren<QWidget*>(QString(), Qt::FindDirectChildrenOnly))
+        if (part != slip_) delete part;
+    std::vector<std::function<void()>> steps;
+    for (QWidget* page : slip_->pages()) steps.emplace_back([page] { delete page; });
+    const std::vector<std::function<void()>> anew{
+        [this] { let_go_of_parts(); }, [this] { make_parts(); },
         [this, step, mound, system, set] {
             if (layout() == nullptr) return;
             // what is known of the field is shown by the new parts as they hear of it
@@ -72,8 +79,9 @@ void MainWindow::make_parts_anew(Pace pace) {
             map_->setFocus();
         },
         [this] {
-            if (layout() != nullptr) setUpdatesEnabled(true);
+            if (layout() != nullptr) dresser_.show_when_dressed();
         }};
+    steps.insert(steps.end(), anew.begin(), anew.end());
     if (pace == Pace::in_turns)
         in_turns(this, std::move(steps));
     else

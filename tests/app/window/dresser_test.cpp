@@ -100,6 +100,24 @@ TEST(Dresser, dresses_what_comes_later_and_does_not_stumble_over_what_has_gone) 
     EXPECT_EQ(dialogue.styleSheet(), light);
 }
 
+TEST(Dresser, lets_go_of_a_picture_that_was_held_once_what_came_into_sight_is_dressed) {
+    application();
+    Parts parts;
+    parts.seen->hide();
+    parts.window.setUpdatesEnabled(false);
+    parts.dresser.put_on(style_of(Theme::light));
+    parts.seen->show();
+    parts.dresser.show_when_dressed();
+    EXPECT_FALSE(parts.window.updatesEnabled());
+    for (int turn = 0; turn < 1000 && !parts.window.updatesEnabled(); ++turn) QApplication::processEvents();
+    EXPECT_EQ(parts.seen->styleSheet(), light);
+    EXPECT_TRUE(parts.dresser.at_work());
+    parts.dresser.finish();
+    parts.window.setUpdatesEnabled(false);
+    parts.dresser.show_when_dressed();
+    EXPECT_TRUE(parts.window.updatesEnabled()) << "nothing waits";
+}
+
 TEST(Dresser, has_nothing_to_do_where_the_sheet_is_on_already) {
     application();
     Parts parts;
