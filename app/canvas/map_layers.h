@@ -41,6 +41,7 @@ void draw_unseen_swatch(QPainter& painter, const QRectF& place, bool crossed, co
 void draw_systems(MapSheet& sheet);  // tinted outlines
 void draw_runs(MapSheet& sheet);     // bands and lines
 void draw_reasons(MapSheet& sheet);  // parts of systems that speak against a set
+void draw_tours(MapSheet& sheet);    // ways from set to set
 void draw_marks(MapSheet& sheet);    // mounds and other signs
 void draw_ladders(MapSheet& sheet);  // numbered rungs, at large scale
 void draw_letters(MapSheet& sheet);  // of systems

@@ -36,7 +36,8 @@ void paint_map(QPainter& painter, const FieldSurvey& field, const Plan* plan, co
         bool of_the_plan;
     };
     for (const Laid layer :
-         {Laid{draw_ground, false}, Laid{draw_systems, true}, Laid{draw_runs, true}, Laid{draw_reasons, true}, Laid{draw_marks, false},
+         {Laid{draw_ground, false}, Laid{draw_systems, true}, Laid{draw_runs, true}, Laid{draw_reasons, true}, Laid{draw_tours, true},
+          Laid{draw_marks, false},
           Laid{draw_ladders, true}, Laid{draw_letters, true}, Laid{draw_sets, true}}) {
         if (stop.stop_requested()) break;
         if (layer.of_the_plan && !fitting_plan) continue;

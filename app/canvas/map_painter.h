@@ -29,6 +29,7 @@ namespace plugside {
 
 struct ImageryScene;
 struct ReachReason;
+struct TourWays;
 
 struct MapShow {
     bool track = true;
@@ -44,6 +45,7 @@ struct MapShow {
     std::shared_ptr<const ImageryScene> imagery;  // on the ground, under everything else; null for none
     std::shared_ptr<const MarkPyramid> marks;     // of the survey's marks; made for the drawing where there is none
     std::shared_ptr<const std::vector<ReachReason>> reasons;  // parts of systems that speak against a set; null for none
+    std::shared_ptr<const TourWays> tours;        // ways from set to set; null for none
     std::vector<QRectF> covered;                  // parts of the view that something stands on: no label is put there
     friend bool operator==(const MapShow&, const MapShow&) = default;
 };

@@ -124,6 +124,12 @@ void MapView::show_reasons(std::shared_ptr<const std::vector<ReachReason>> reaso
     update();
 }
 
+void MapView::show_tours(std::shared_ptr<const TourWays> tours) {
+    if (shown_.tours == tours) return;
+    shown_.tours = std::move(tours);
+    update();
+}
+
 MapShow MapView::show_for_step() const {
     MapShow show = shown_;
     show.marks = marks_.marks();
@@ -134,6 +140,7 @@ MapShow MapView::show_for_step() const {
     show.unlikely_runs = shown_.unlikely_runs && !before_systems;
     show.sets = shown_.sets && (step == Step::sets || step == Step::method);
     if (step != Step::sets && step != Step::method) show.reasons.reset();
+    if (step != Step::sets) show.tours.reset();
     show.track = shown_.track && step == Step::walk;
     if (const auto not_seen = session_.not_seen(); not_seen && step == Step::walk)
         show.seen = std::shared_ptr<const SeenSurface>(not_seen, &not_seen->surface);

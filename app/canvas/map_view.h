@@ -30,6 +30,8 @@ public:
     void set_show_choices(const MapShow& show);
     // Parts of systems that speak against a set, drawn in the Method and Sets steps; null: none.
     void show_reasons(std::shared_ptr<const std::vector<ReachReason>> reasons);
+    // Ways from set to set, drawn in the Sets step; null: none.
+    void show_tours(std::shared_ptr<const TourWays> tours);
     // What lies under the ground; it outlives the view.
     void lay_on(Imagery& imagery);
     [[nodiscard]] bool shows_coordinates() const { return coordinates_; }

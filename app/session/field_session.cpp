@@ -438,7 +438,9 @@ void FieldSession::hand_out(const HandOut& where) {
     handing_out_ = true;
     const int handed_at = history_.index();
     file_work_.start(
-        [this, where, handed_at, field = field_, plan = plan_](const Progress& progress) -> BackgroundWork::Apply {
+        [this, where, handed_at, field = field_, planned = plan_](const Progress& progress) -> BackgroundWork::Apply {
+            const auto plan =
+                where.tours ? std::make_shared<const Plan>(in_order_of(*planned, *where.tours)) : planned;
             std::optional<Refusal> refusal;
             QStringList written;
             const auto write = [&](const std::filesystem::path& file, const auto& writer) {

@@ -33,6 +33,7 @@
 #include "app/words/language.h"
 #include "core/plan/plan.h"
 #include "core/plan/system_letters.h"
+#include "core/sets/tours.h"
 #include "core/survey/finding.h"
 #include "core/survey/refusal.h"
 #include "core/units/display.h"
@@ -54,6 +55,7 @@ public:
         Paper paper = Paper::letter;
         Language sheet_language = Language::english;
         LengthUnits units = LengthUnits::feet_and_inches;
+        std::shared_ptr<const Tours> tours;  // the order in which sets are walked to; null: the plan's own
     };
 
     explicit FieldSession(QObject* parent = nullptr);

@@ -52,7 +52,7 @@ void SetsPage::lay_ladder(const LadderPlace& place) {
 }
 
 void SetsPage::shift_ladder(double along_units, double across_units) {
-    if (!at_hand() || panel() == Panel::several) return;
+    if (!at_hand() || panel() == Panel::several || panel() == Panel::tours) return;
     open(Panel::one_set);
     close_up_->shift(along_units, across_units);
 }
@@ -73,7 +73,10 @@ void SetsPage::open(Panel panel) {
     pages_->setCurrentIndex(static_cast<int>(panel));
     shown_key_->setChecked(panel == Panel::show_only);
     several_key_->setChecked(panel == Panel::several);
-    show_many();
+    tours_key_->setChecked(panel == Panel::tours);
+    refresh();
+    for (QWidget* key : keys_) key->setVisible(panel != Panel::tours);
+    if (panel == Panel::tours) tours_->take_focus();
     if (panel == Panel::show_only) show_only_->take_focus();
     if (panel == Panel::several) several_->take_focus();
     if (panel == Panel::one_set && had_focus) words_->setFocus();
@@ -85,6 +88,10 @@ void SetsPage::open_show_only() {
 
 void SetsPage::open_several() {
     if (at_hand()) open(panel() == Panel::several ? Panel::one_set : Panel::several);
+}
+
+void SetsPage::open_tours() {
+    if (at_hand()) open(panel() == Panel::tours ? Panel::one_set : Panel::tours);
 }
 
 void SetsPage::tell_why() {
@@ -120,7 +127,7 @@ void SetsPage::refresh() {
         return;
     }
     for (QWidget* key : keys_) key->setEnabled(set.has_value());
-    for (QPushButton* key : {shown_key_, several_key_}) key->setVisible(set.has_value());
+    for (QPushButton* key : {shown_key_, several_key_, tours_key_}) key->setVisible(set.has_value());
     words_->setVisible(set.has_value());
     close_up_->setVisible(set.has_value());
     readings_->setVisible(set && moving());
@@ -132,6 +139,7 @@ void SetsPage::refresh() {
     }
     close_up_->show_nothing();
     strip_->hide();
+    place_->setVisible(true);
     title_->setText(tr("Sets"));
     count_->clear();
     place_->setText(!session_.field() ? tr("A set is proposed once a walk is open.")
@@ -145,8 +153,10 @@ void SetsPage::show_set(std::size_t index) {
     const SetPoint& set = plan->sets[index];
     const ProbeSite& site = plan->probes.at(set.probe);
     const SetChoice choice = account_->choices().at(index);
-    title_->setText(tr("Set %1").arg(index + 1));
-    count_->setText(tr("%1 of %2").arg(index + 1).arg(plan->sets.size()));
+    const bool of_all = panel() == Panel::tours;
+    title_->setText(of_all ? tr("Walking order") : tr("Set %1").arg(index + 1));
+    count_->setText(of_all ? QString() : tr("%1 of %2").arg(index + 1).arg(plan->sets.size()));
+    place_->setVisible(!of_all);
     place_->setText(place_words(*plan, site));
     if (!moving()) {
         const ProbeSite placed = site_as_moved(site);
@@ -246,14 +256,15 @@ void SetsPage::show_many() {
     drop_->setText(many ? tr("drop %1").arg(count) : tr("drop"));
     move_->setText(moving() ? tr("lay here") : tr("move"));
     // what is not seen is not decided on
-    for (KeyButton* key : {keep_, drop_}) key->setEnabled(panel() != Panel::show_only && (!many || count > 0));
+    const bool shown_here = panel() == Panel::one_set || panel() == Panel::several;
+    for (KeyButton* key : {keep_, drop_}) key->setEnabled(shown_here && (!many || count > 0));
     move_->setEnabled(panel() == Panel::one_set);
     for (KeyButton* key : {keep_, drop_, move_}) key->setAccessibleName(key->text());
 }
 
 void SetsPage::show_reached() {
     const auto& reached = account_->reached();
-    reached_->setVisible(reached.has_value() && at_hand());
+    reached_->setVisible(reached.has_value() && at_hand() && panel() != Panel::tours);
     if (!reached) return;
     const QString kept = reached->kept.expected <= 0.0
                              ? tr("No set is kept yet.")
@@ -312,7 +323,7 @@ void SetsPage::undecide() {
 void SetsPage::move() {
     if (moving()) {
         close_up_->accept_move();
-    } else if (at_hand() && panel() != Panel::several) {
+    } else if (at_hand() && panel() != Panel::several && panel() != Panel::tours) {
         open(Panel::one_set);
         close_up_->begin_move();
     }

@@ -6,6 +6,7 @@
 //           previous and next go by number.
 // Move:     begun by its key, by dragging the ladder in the close-up or on the map (LadderTool), or by typing a tape reading; chance, rungs
 //           and instruction follow every step. Keep, move and Enter lay it where it is, Esc gives up.
+// Tours:    the walking order of them all (ToursView), in place of the set at hand; a set chosen there is at hand.
 // Several:  while its panel is open keep and drop decide on all of its scope, as one step of the history.
 #pragma once
 
@@ -26,6 +27,7 @@
 #include "app/stages/set_readings.h"
 #include "app/stages/set_reasons.h"
 #include "app/stages/set_strip.h"
+#include "app/stages/tours_view.h"
 #include "app/stages/work_account.h"
 #include "core/probing/ladder_by_hand.h"
 
@@ -41,9 +43,9 @@ class SetsPage : public QWidget {
     Q_OBJECT
 
 public:
-    enum class Panel { one_set, show_only, several };
+    enum class Panel { one_set, show_only, several, tours };
 
-    SetsPage(FieldSession& session, Choices& choices, WorkAccount& work, QWidget* parent = nullptr);
+    SetsPage(FieldSession& session, Choices& choices, WorkAccount& work, TourAccount& tours, QWidget* parent = nullptr);
 
     [[nodiscard]] bool moving() const { return close_up_->moving(); }
     [[nodiscard]] CloseUp& close_up() { return *close_up_; }
@@ -53,6 +55,7 @@ public:
     [[nodiscard]] SetReasons& reasons() { return *reasons_; }
     [[nodiscard]] ShowOnly& show_only() { return *show_only_; }
     [[nodiscard]] Several& several() { return *several_; }
+    [[nodiscard]] ToursView& tours() { return *tours_; }
     [[nodiscard]] QString instruction_text() const { return instruction_->text(); }
     [[nodiscard]] QString chance_text() const { return chance_->text(); }
     [[nodiscard]] QString reached_text() const { return reached_->text(); }
@@ -83,6 +86,7 @@ public Q_SLOTS:
     void go_to_strip();
     void open_show_only();
     void open_several();
+    void open_tours();
 
 private:
     void build_head(QVBoxLayout* column);
@@ -120,6 +124,7 @@ private:
     QLabel* place_ = nullptr;
     QPushButton* shown_key_ = nullptr;
     QPushButton* several_key_ = nullptr;
+    QPushButton* tours_key_ = nullptr;
     QLabel* hidden_ = nullptr;
     QStackedWidget* pages_ = nullptr;
     SetStrip* strip_ = nullptr;
@@ -127,6 +132,7 @@ private:
     SetReadings* readings_ = nullptr;
     ShowOnly* show_only_ = nullptr;
     Several* several_ = nullptr;
+    ToursView* tours_ = nullptr;
     QLabel* instruction_ = nullptr;
     QLabel* chance_ = nullptr;
     QLabel* chance_words_ = nullptr;

@@ -12,7 +12,7 @@
 
 namespace plugside {
 
-SetsPage::SetsPage(FieldSession& session, Choices& choices, WorkAccount& work, QWidget* parent)
+SetsPage::SetsPage(FieldSession& session, Choices& choices, WorkAccount& work, TourAccount& tours, QWidget* parent)
     : QWidget(parent), session_(session), choices_(choices), work_(work), account_(new SetAccount(session, this)) {
     dress_by_parts(*this);
     auto* column = new QVBoxLayout(this);
@@ -24,6 +24,7 @@ SetsPage::SetsPage(FieldSession& session, Choices& choices, WorkAccount& work, Q
     pages_->addWidget(build_one_set());
     show_only_ = new ShowOnly(*account_, pages_);
     several_ = new Several(*account_, pages_);
+    tours_ = new ToursView(session_, choices_, work_, tours, pages_);
     for (QWidget* panel : std::initializer_list<QWidget*>{show_only_, several_}) {
         auto* scroll = new QScrollArea(pages_);
         scroll->setWidgetResizable(true);
@@ -32,6 +33,7 @@ SetsPage::SetsPage(FieldSession& session, Choices& choices, WorkAccount& work, Q
         scroll->setWidget(panel);
         pages_->addWidget(scroll);
     }
+    pages_->addWidget(new PageScroll(tours_, pages_));
     column->addWidget(pages_, 1);
     reached_ = label_in_role("quiet", this);
     column->addWidget(reached_);
@@ -56,16 +58,20 @@ void SetsPage::build_head(QVBoxLayout* column) {
     auto* many = RowsLayout::natural(6);
     shown_key_ = new QPushButton(this);
     several_key_ = new QPushButton(tr("several (T)"), this);
-    for (QPushButton* key : {shown_key_, several_key_}) {
+    tours_key_ = new QPushButton(tr("walking order (R)"), this);
+    for (QPushButton* key : {shown_key_, several_key_, tours_key_}) {
         key->setProperty("way", true);
         key->setCheckable(true);
         many->addWidget(key);
     }
     shown_key_->setAccessibleName(tr("which sets are gone through"));
     several_key_->setAccessibleName(tr("decide on several sets at once"));
+    tours_key_->setAccessibleName(tr("the order in which sets are walked to"));
+    tours_key_->setToolTip(tr("the order in which sets are walked to (R)"));
     several_key_->setToolTip(tr("decide on several sets at once (T)"));
     connect(shown_key_, &QPushButton::clicked, this, &SetsPage::open_show_only);
     connect(several_key_, &QPushButton::clicked, this, &SetsPage::open_several);
+    connect(tours_key_, &QPushButton::clicked, this, &SetsPage::open_tours);
     column->addLayout(many);
     hidden_ = label_in_role("quiet", this);
     column->addWidget(hidden_);
@@ -117,6 +123,7 @@ QWidget* SetsPage::build_words() {
     worth_ = label_in_role("quiet", inside);
     column->addWidget(worth_);
     method_ = page_choice(tr("the method of this set"), inside);
+    method_->setObjectName(QStringLiteral("method_of_set"));
     mind_ = label_in_role("quiet", inside);
     cautions_ = new QVBoxLayout;
     cautions_->setSpacing(6);
@@ -196,6 +203,7 @@ void SetsPage::bind() {
         refresh();
     });
     connect(several_, &Several::scope_changed, this, &SetsPage::show_many);
+    connect(tours_, &ToursView::set_chosen, this, &SetsPage::pick);
     connect(strip_, &SetStrip::chosen, this, &SetsPage::pick);
     connect(reasons_, &SetReasons::folded, this, [this] {
         // once the words have their new height

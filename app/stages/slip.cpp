@@ -35,7 +35,7 @@ private:
 }  // namespace
 
 Slip::Slip(FieldSession& session, Choices& choices, GroundTool& drawing, SystemsTool& correcting, WorkAccount& work,
-           QWidget* parent)
+           TourAccount& tours, QWidget* parent)
     : QWidget(parent), choices_(choices) {
     setObjectName(QStringLiteral("slip_side"));
     dress_by_parts(*this);
@@ -69,7 +69,7 @@ Slip::Slip(FieldSession& session, Choices& choices, GroundTool& drawing, Systems
     ground_ = new GroundPage(session, choices, drawing, pages_);
     systems_ = new SystemsPage(session, choices, correcting, pages_);
     method_ = new MethodPage(session, choices, work, pages_);
-    sets_ = new SetsPage(session, choices, work, pages_);
+    sets_ = new SetsPage(session, choices, work, tours, pages_);
     for (QWidget* page : std::initializer_list<QWidget*>{walk_, ground_, systems_, method_, sets_})
         pages_->addWidget(new PageScroll(page, pages_));
     inside->addWidget(pages_);

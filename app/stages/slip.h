@@ -22,7 +22,7 @@ class Slip : public QWidget {
 
 public:
     Slip(FieldSession& session, Choices& choices, GroundTool& drawing, SystemsTool& correcting, WorkAccount& work,
-         QWidget* parent = nullptr);
+         TourAccount& tours, QWidget* parent = nullptr);
 
     enum class Weight { news, refusal };
     void say(const QString& sentence, Weight weight);

@@ -170,6 +170,8 @@ std::optional<QString> WorkAccount::edit_rows(const std::vector<WorkRow>& rows, 
         return tr("%1 was found, %2 was expected.")
             .arg(QString::fromStdString(reading.problems.front().found),
                  QString::fromStdString(Words::shown(reading.problems.front().expected)));
+    // an order that was kept was worked out from other wishes
+    if (!reading.work.walking.alike(work().walking)) reading.work.walking.kept.clear();
     edit(std::move(reading.work), words);
     return std::nullopt;
 }

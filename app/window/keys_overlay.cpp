@@ -57,6 +57,7 @@ void KeysOverlay::tell_keys() {
                      {tr("W  I"), tr("why this place; the first other instead")},
                      {tr("A"), tr("the animal's sets; left, right choose")},
                      {tr("O  T"), tr("which sets to go through; several at once")},
+                     {tr("R"), tr("walking order: from, to, people, days, tours")},
                      {tr("N"), tr("next undecided by worth, next finding")},
                      {tr("Page up, Page down"), tr("previous, next set")},
                      {tr(",  Q"), tr("lay the tape on the map; a magnifying glass")},

@@ -95,6 +95,7 @@ void MainWindow::make_parts() {
     bind_keys();
     bind_session();
     bind_work();
+    bind_tours();
     bind_reading();
     bind_imagery();
     bind_placing();
@@ -118,7 +119,7 @@ void MainWindow::stop_hearing() {
     placing_.leave();
     for (QObject* heard :
          std::initializer_list<QObject*>{&session_, &imagery_, &keeper_, &positions_, &session_.history(), &choices_,
-                                            &placing_})
+                                            &placing_, &tours_})
         heard->disconnect(this);
 }
 
@@ -128,6 +129,7 @@ void MainWindow::let_go_of_parts() {
     slip_ = nullptr;
     keys_ = nullptr;
     delete std::exchange(laying_, nullptr);
+    delete std::exchange(setting_place_, nullptr);
     delete std::exchange(placing_tool_, nullptr);
     delete std::exchange(tracing_, nullptr);
     delete std::exchange(drawing_, nullptr);
@@ -151,8 +153,9 @@ void MainWindow::lay_out() {
     correcting_ = new SystemsTool(session_, choices_, this);
     tape_ = new TapeTool(
         session_, choices_, [this](LocalPoint to, Metres reach) { return map_->plug_near(to, reach); }, this);
-    slip_ = new Slip(session_, choices_, *drawing_, *correcting_, work_, this);
+    slip_ = new Slip(session_, choices_, *drawing_, *correcting_, work_, tours_, this);
     laying_ = new LadderTool(choices_, slip_->sets(), this);
+    setting_place_ = new PlaceTool(this);
     tracing_ = new TraceTool(session_, choices_, *drawing_, this);
     placing_tool_ = new PlacingTool(
         placing_, [this](LocalPoint to, Metres reach) { return map_->plug_near(to, reach); }, this);
@@ -176,6 +179,7 @@ void MainWindow::bind_session() {
         tracing_->put_down();
         correcting_->put_away();
         use_tape(false);
+        setting_place_->give_up();
         if (choices_.step() != Step::sets) slip_->sets().put_away();
     });
     connect(tape_, &TapeTool::changed, map_, qOverload<>(&QWidget::update));
@@ -353,7 +357,7 @@ bool MainWindow::open_hand_out() {
         hand_out_dialog_->set_folder(QDir(documents).exists() ? documents : QDir::homePath());
     }
     connect(hand_out_dialog_, &QDialog::finished, this, [this](int result) {
-        if (result == QDialog::Accepted) session_.hand_out(hand_out_dialog_->chosen());
+        if (result == QDialog::Accepted) hand_out(hand_out_dialog_->chosen());
         hand_out_dialog_ = nullptr;
         walk_through_.handed_out();
     });
@@ -380,7 +384,8 @@ MapTool* MainWindow::tool_of_the_step() {
     if (placing_.active()) return placing_tool_;
     if (choices_.step() == Step::ground) return tracing_->active() ? static_cast<MapTool*>(tracing_) : drawing_;
     if (choices_.step() == Step::systems) return correcting_;
-    return choices_.step() == Step::sets ? laying_ : nullptr;
+    if (choices_.step() != Step::sets) return nullptr;
+    return setting_place_->asking() ? static_cast<MapTool*>(setting_place_) : laying_;
 }
 
 // With the tape lifted the hand does what the step asks for.
@@ -407,6 +412,8 @@ void MainWindow::put_something_away() {
         drawing_->put_down();
     else if (choices_.step() == Step::systems && correcting_->busy())
         correcting_->put_away();
+    else if (setting_place_->asking())
+        setting_place_->give_up();
     else if (choices_.step() == Step::sets && slip_->sets().put_away())
         map_->update();
     else if (choices_.step() == Step::walk && slip_->walk().digger_key() != nullptr)

@@ -12,6 +12,7 @@
 #include "app/canvas/map_view.h"
 #include "app/drawing/ground_tool.h"
 #include "app/drawing/ladder_tool.h"
+#include "app/drawing/place_tool.h"
 #include "app/drawing/systems_tool.h"
 #include "app/drawing/tape_tool.h"
 #include "app/drawing/trace_tool.h"
@@ -27,6 +28,7 @@
 #include "app/session/sample_field.h"
 #include "app/stages/day_rail.h"
 #include "app/stages/slip.h"
+#include "app/stages/tour_account.h"
 #include "app/stages/work_account.h"
 #include "app/window/dresser.h"
 #include "app/window/hand_out_dialog.h"
@@ -84,6 +86,7 @@ public:
     [[nodiscard]] WalkThrough& walk_through() { return walk_through_; }
     [[nodiscard]] WorkAccount& work() { return work_; }
     [[nodiscard]] Dresser& dresser() { return dresser_; }
+    [[nodiscard]] TourAccount& tours() { return tours_; }
     [[nodiscard]] HandOutDialog* hand_out_dialog() { return hand_out_dialog_; }
     void set_ask(Ask ask) { ask_ = std::move(ask); }
 
@@ -147,7 +150,9 @@ private:
     [[nodiscard]] bool took_project(const FieldSession::Files& files);
     void put_something_away();
     void bind_work();
+    void bind_tours();
     [[nodiscard]] bool work_holds_back();
+    void hand_out(FieldSession::HandOut where);
     void say_handed_out(const QStringList& files);
     void follow_picked_system();
 
@@ -159,6 +164,7 @@ private:
     PositionFollower positions_;
     WalkThrough walk_through_{session_, choices_};
     WorkAccount work_{session_, choices_};
+    TourAccount tours_{session_};
     FieldSession::Files pictures_waiting_;  // for the field that is being read
     PicturePlacing placing_;
     Dresser& dresser_;
@@ -173,6 +179,7 @@ private:
     SystemsTool* correcting_ = nullptr;
     LadderTool* laying_ = nullptr;
     TraceTool* tracing_ = nullptr;
+    PlaceTool* setting_place_ = nullptr;
     PlacingTool* placing_tool_ = nullptr;
     PictureView* picture_ = nullptr;
     PlacingPanel* placing_panel_ = nullptr;

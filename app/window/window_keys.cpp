@@ -92,7 +92,8 @@ void MainWindow::bind_letters() {
                     {Step::systems, in_corrections([](CorrectionsView& view) { view.type_a_bearing(); })}});
     key(Qt::Key_R, {{Step::walk, finding(&FindingsView::refuse)},
                     {Step::ground, [this] { trace(); }},
-                     {Step::systems, say(Saying::run_here)}});
+                     {Step::systems, say(Saying::run_here)},
+                     {Step::sets, set(&SetsPage::open_tours)}});
     key(Qt::SHIFT | Qt::Key_R, {{Step::walk, finding(&FindingsView::refuse_all_alike)}});
     key(Qt::Key_T, {{Step::walk, walk(WalkPart::notes)},
                     {Step::ground, draw(Stroke::gate)},

@@ -30,11 +30,40 @@ void MainWindow::bind_work() {
     connect(&slip_->method().against(), &AgainstView::reasons_shown, map_, &MapView::show_reasons);
 }
 
+// The walking order is drawn while it is looked at; a place for it may be set on the map.
+void MainWindow::bind_tours() {
+    connect(&tours_, &TourAccount::changed, this, [this] { map_->show_tours(tours_.ways()); });
+    map_->show_tours(tours_.ways());
+    ToursView& view = slip_->sets().tours();
+    connect(&view, &ToursView::place_wanted, this, [this, &view](ToursView::End end) {
+        setting_place_->ask_for([&view, end](LocalPoint place) { view.set_place(end, place); });
+        map_->setFocus(Qt::ShortcutFocusReason);
+        slip_->say(tr("Click on the map where it is. Space takes the middle of the map, Esc gives up."), Slip::Weight::news);
+    });
+    connect(&view, &ToursView::opened, map_, &MapView::fit);
+    connect(setting_place_, &PlaceTool::hovered, map_, qOverload<>(&QWidget::update));
+    connect(setting_place_, &PlaceTool::changed, this, [this] {
+        use_tape(false);
+        map_->update();
+        if (!setting_place_->asking()) slip_->put_notice_away();
+    });
+    connect(&session_, &FieldSession::field_replaced, setting_place_, &PlaceTool::give_up);
+}
+
+void MainWindow::hand_out(FieldSession::HandOut where) {
+    where.tours = tours_.to_hand_out();
+    session_.hand_out(where);
+}
+
 // Stops keep the plan in the house; hold-backs of a chosen method want a signature first.
 bool MainWindow::work_holds_back() {
     const auto judged = work_.judged_now();
     if (!judged) {
         slip_->say(tr("What speaks against the sets is being judged. Hand out once it is."), Slip::Weight::news);
+        return true;
+    }
+    if (tours_.wished() && !tours_.holds()) {
+        slip_->say(tr("The walking order is being worked out. Hand out once it is."), Slip::Weight::news);
         return true;
     }
     const std::vector<CautionGroup> groups = caution_groups(*judged);

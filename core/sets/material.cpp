@@ -87,11 +87,17 @@ struct Standing {
     int sets = 0;
 };
 
-Standing standing_sets(const Survey& survey, const WorkOrder& work, const Plan& plan, const LoadOptions& options) {
+std::vector<std::size_t> standing_sets(const Survey& survey, const Plan& plan, const LoadOptions& options) {
     const std::vector<SetChoice> choices = choices_of(survey, plan);
+    std::vector<std::size_t> sets;
+    for (std::size_t s = 0; s < plan.sets.size(); ++s)
+        if (stands(choices[s]) || (options.with_proposed && choices[s] == SetChoice::proposed)) sets.push_back(s);
+    return sets;
+}
+
+Standing summed(const WorkOrder& work, const Plan& plan, const std::vector<std::size_t>& sets, const LoadOptions& options) {
     Standing standing;
-    for (std::size_t s = 0; s < plan.sets.size(); ++s) {
-        if (!(stands(choices[s]) || (options.with_proposed && choices[s] == SetChoice::proposed))) continue;
+    for (const std::size_t s : sets) {
         const ProbeSite& site = plan.probes[plan.sets[s].probe];
         ++standing.sets;
         const std::string id = method_at(work, site.key);
@@ -215,6 +221,11 @@ WorkTime time_of(const WorkOrder& work, const Standing& standing, const LoadOpti
 
 }  // namespace
 
+WorkTime time_of_sets(const WorkOrder& work, const Plan& plan, const std::vector<std::size_t>& sets,
+                      const LoadOptions& options) {
+    return time_of(work, summed(work, plan, sets, options), options);
+}
+
 std::vector<double> holes_pushed(const ProbeSite& site, Metres tunnel_diameter) {
     const std::size_t rungs = site.rungs.size();
     if (rungs <= 1) return {1.0};
@@ -232,7 +243,7 @@ std::vector<double> holes_pushed(const ProbeSite& site, Metres tunnel_diameter) 
 }
 
 Load what_to_load(const Survey& survey, const WorkOrder& work, const Plan& plan, UtcTime now, const LoadOptions& options) {
-    const Standing standing = standing_sets(survey, work, plan, options);
+    const Standing standing = summed(work, plan, standing_sets(survey, plan, options), options);
     Load load;
     load.sets = standing.sets;
     load.without_method = standing.without_method;

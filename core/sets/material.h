@@ -60,6 +60,10 @@ struct Load {
 [[nodiscard]] Load what_to_load(const Survey& survey, const WorkOrder& work, const Plan& plan, UtcTime now,
                                 const LoadOptions& options = {});
 
+// The time of some of the plan's sets alone (by index), without the way between them. Degenerate: none, no time.
+[[nodiscard]] WorkTime time_of_sets(const WorkOrder& work, const Plan& plan, const std::vector<std::size_t>& sets,
+                                    const LoadOptions& options = {});
+
 // Chance of 1, 2, ... holes pushed at one ladder; sums to 1. One rung or none: one entry.
 [[nodiscard]] std::vector<double> holes_pushed(const ProbeSite& site, Metres tunnel_diameter);
 

@@ -1,5 +1,6 @@
 #include "core/sets/row_values.h"
 
+#include <algorithm>
 #include <array>
 #include <charconv>
 #include <cmath>
@@ -80,6 +81,93 @@ std::string text_of(const std::set<PropertyUse>& value) {
     std::string text;
     for (const PropertyUse use : value) text += (text.empty() ? "" : " ") + to_text(use);
     return text;
+}
+
+std::string text_of(const PlaceInDegrees& value) { return text_of(value.latitude) + " " + text_of(value.longitude); }
+
+namespace {
+
+// Keys in one row: "plug-side:M12" and "between:M12:M13", a blank between them; blank, colon and the sign itself as %20, %3A, %25.
+constexpr std::string_view set_apart = " :%\n\r\t\\";
+
+void add_name(std::string& text, const std::string& name) {
+    constexpr const char* digits = "0123456789ABCDEF";
+    for (const char letter : name) {
+        if (set_apart.find(letter) == std::string_view::npos) {
+            text += letter;
+            continue;
+        }
+        const auto code = static_cast<unsigned char>(letter);
+        text += '%';
+        text += digits[code / 16];
+        text += digits[code % 16];
+    }
+}
+
+std::optional<std::string> name_in(const std::string& text) {
+    std::string name;
+    for (std::size_t i = 0; i < text.size(); ++i) {
+        if (text[i] != '%') {
+            name += text[i];
+            continue;
+        }
+        unsigned code = 0;
+        if (i + 2 >= text.size()) return std::nullopt;
+        const auto [end, error] = std::from_chars(text.data() + i + 1, text.data() + i + 3, code, 16);
+        if (error != std::errc() || end != text.data() + i + 3) return std::nullopt;
+        name += static_cast<char>(code);
+        i += 2;
+    }
+    return name;
+}
+
+std::optional<ProbeKey> key_in(const std::string& text) {
+    const std::size_t first = text.find(':');
+    if (first == std::string::npos) return std::nullopt;
+    const std::string kind = text.substr(0, first);
+    const std::size_t second = text.find(':', first + 1);
+    if (kind != (second == std::string::npos ? "plug-side" : "between")) return std::nullopt;
+    const auto from = name_in(text.substr(first + 1, second == std::string::npos ? second : second - first - 1));
+    const auto to = name_in(second == std::string::npos ? std::string() : text.substr(second + 1));
+    if (!from || from->empty() || !to || to->empty() != (second == std::string::npos)) return std::nullopt;
+    return ProbeKey{second == std::string::npos ? ProbeKind::plug_side : ProbeKind::between_mounds, *from, *to};
+}
+
+}  // namespace
+
+std::string text_of(const std::vector<ProbeKey>& value) {
+    std::string text;
+    for (const ProbeKey& key : value) {
+        if (!text.empty()) text += ' ';
+        text += key.kind == ProbeKind::plug_side ? "plug-side:" : "between:";
+        add_name(text, key.from_mound);
+        if (key.kind == ProbeKind::plug_side) continue;
+        text += ':';
+        add_name(text, key.to_mound);
+    }
+    return text;
+}
+
+bool take(const std::string& text, PlaceInDegrees& value) {
+    const auto [latitude, longitude] = parted(text);
+    PlaceInDegrees read;
+    if (!take(latitude, read.latitude) || !take(longitude, read.longitude)) return false;
+    if (std::abs(read.latitude) > 90.0 || std::abs(read.longitude) > 180.0) return false;
+    value = read;
+    return true;
+}
+
+bool take(const std::string& text, std::vector<ProbeKey>& value) {
+    std::vector<ProbeKey> keys;
+    for (std::size_t from = 0; from < text.size();) {
+        const std::size_t end = std::min(text.find(' ', from), text.size());
+        const auto key = key_in(text.substr(from, end - from));
+        if (!key) return false;
+        keys.push_back(*key);
+        from = end + 1;
+    }
+    value = std::move(keys);
+    return true;
 }
 
 bool take(const std::string& text, bool& value) {
@@ -250,6 +338,15 @@ const char* expected_for<UtcTime>() {
 template <>
 const char* expected_for<WaterDay>() {
     return Words::later("a day, millimetres of rain and of irrigation, as 2025-04-10 5 -");
+}
+
+template <>
+const char* expected_for<PlaceInDegrees>() {
+    return Words::later("a latitude and a longitude in degrees, as in 38.5412 -121.7405");
+}
+template <>
+const char* expected_for<std::vector<ProbeKey>>() {
+    return Words::later("places of sets, as in plug-side:M12 between:M12:M13");
 }
 
 }  // namespace plugside::rows

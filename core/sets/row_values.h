@@ -6,6 +6,7 @@
 #include <set>
 #include <string>
 #include <type_traits>
+#include <vector>
 
 #include "core/sets/work_order.h"
 
@@ -22,6 +23,8 @@ namespace plugside::rows {
 [[nodiscard]] std::string text_of(UtcTime value);
 [[nodiscard]] std::string text_of(const WaterDay& value);
 [[nodiscard]] std::string text_of(const std::set<PropertyUse>& value);
+[[nodiscard]] std::string text_of(const PlaceInDegrees& value);
+[[nodiscard]] std::string text_of(const std::vector<ProbeKey>& value);
 template <typename Word>
 requires std::is_enum_v<Word>
 [[nodiscard]] std::string text_of(Word value) { return to_text(value); }
@@ -37,6 +40,8 @@ requires std::is_enum_v<Word>
 [[nodiscard]] bool take(const std::string& text, UtcTime& value);
 [[nodiscard]] bool take(const std::string& text, WaterDay& value);
 [[nodiscard]] bool take(const std::string& text, std::set<PropertyUse>& value);
+[[nodiscard]] bool take(const std::string& text, PlaceInDegrees& value);
+[[nodiscard]] bool take(const std::string& text, std::vector<ProbeKey>& value);
 [[nodiscard]] bool take(const std::string& text, SoilMoisture& value);
 [[nodiscard]] bool take(const std::string& text, SoilTexture& value);
 [[nodiscard]] bool take(const std::string& text, SiteUse& value);
@@ -75,5 +80,9 @@ template <>
 [[nodiscard]] const char* expected_for<UtcTime>();
 template <>
 [[nodiscard]] const char* expected_for<WaterDay>();
+template <>
+[[nodiscard]] const char* expected_for<PlaceInDegrees>();
+template <>
+[[nodiscard]] const char* expected_for<std::vector<ProbeKey>>();
 
 }  // namespace plugside::rows

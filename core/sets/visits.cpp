@@ -7,7 +7,6 @@
 
 #include "core/geometry/space_curve.h"
 #include "core/walking/steady_order.h"
-#include "core/walking/walking_ways.h"
 #include "core/words/words.h"
 
 namespace plugside {
@@ -15,13 +14,6 @@ namespace plugside {
 namespace {
 
 constexpr std::size_t most_named = 20;  // a longer list is read by nobody
-
-std::optional<LocalPoint> where_the_walk_began(const Survey& survey) {
-    for (const Walk& walk : survey.walks)
-        for (const TrackSegment& segment : walk.segments)
-            if (!segment.empty()) return segment.front().at;
-    return std::nullopt;
-}
 
 // The sets that are not dropped.
 struct Standing {
@@ -37,15 +29,6 @@ Standing standing_sets(const Plan& plan) {
             standing.places.push_back(plan.probes[plan.sets[i].probe].middle);
         }
     return standing;
-}
-
-WalkingWays ways_on(const Ground& ground, const std::vector<LocalPoint>& places, const VisitingOptions& options) {
-    WalkingWays ways(ground);
-    VisitingOptions inside = options;
-    inside.ways = &ways;
-    if (options.start && cut_off_places(places, inside).size() == places.size())
-        return WalkingWays(ground, {.stay_inside = false});
-    return ways;
 }
 
 bool as_proposed(const Plan& plan, const Standing& standing, std::size_t proposed) {
@@ -95,7 +78,7 @@ std::vector<std::size_t> walked_order(const Survey& survey, Plan& plan, const St
     options.start = where_the_walk_began(survey);
     options.shuffles = std::clamp<std::size_t>(4 * standing.places.size(), 300, 20'000);
     if (form == WayForm::rough_way) options.most_moves = 0;
-    const WalkingWays ways = ways_on(survey.ground, standing.places, options);
+    const WalkingWays ways = ways_to_places(survey.ground, standing.places, options.start);
     options.ways = &ways;
     name_cut_off(plan, standing, options);
     if (as_proposed(plan, standing, proposed)) return visiting_order(standing.places, options);
@@ -103,6 +86,24 @@ std::vector<std::size_t> walked_order(const Survey& survey, Plan& plan, const St
 }
 
 }  // namespace
+
+std::optional<LocalPoint> where_the_walk_began(const Survey& survey) {
+    for (const Walk& walk : survey.walks)
+        for (const TrackSegment& segment : walk.segments)
+            if (!segment.empty()) return segment.front().at;
+    return std::nullopt;
+}
+
+WalkingWays ways_to_places(const Ground& ground, const std::vector<LocalPoint>& places,
+                           const std::optional<LocalPoint>& start) {
+    WalkingWays ways(ground);
+    VisitingOptions inside;
+    inside.start = start;
+    inside.ways = &ways;
+    if (start && cut_off_places(places, inside).size() == places.size())
+        return WalkingWays(ground, {.stay_inside = false});
+    return ways;
+}
 
 void order_visits(const Survey& survey, Plan& plan, std::size_t proposed, WayForm form) {
     const Standing standing = standing_sets(plan);

@@ -11,8 +11,11 @@
 #pragma once
 
 #include <cstddef>
+#include <optional>
+#include <vector>
 
 #include "core/plan/plan.h"
+#include "core/walking/walking_ways.h"
 
 namespace plugside {
 
@@ -20,5 +23,11 @@ enum class WayForm { short_way, rough_way, along_curve };
 
 // `proposed`: the first so many of plan.sets are what would be proposed had nobody decided (SetChoiceResult::proposed).
 void order_visits(const Survey& survey, Plan& plan, std::size_t proposed, WayForm form = WayForm::short_way);
+
+// Where the first track begins; nothing without one.
+[[nodiscard]] std::optional<LocalPoint> where_the_walk_began(const Survey& survey);
+// Where one walks to the places from a start: the field's edges are walls unless no way leads in from there.
+[[nodiscard]] WalkingWays ways_to_places(const Ground& ground, const std::vector<LocalPoint>& places,
+                                         const std::optional<LocalPoint>& start);
 
 }  // namespace plugside

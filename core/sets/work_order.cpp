@@ -20,6 +20,12 @@ bool is_blank(const std::string& text) {
 
 }  // namespace
 
+bool WalkingWishes::alike(const WalkingWishes& other) const {
+    WalkingWishes with = *this;
+    with.kept = other.kept;
+    return with == other;
+}
+
 std::optional<Method> find_method(const WorkOrder& work, const std::string& id) {
     for (const Method& own : work.own_methods)
         if (own.id == id) return own;

@@ -5,6 +5,7 @@
 // set_methods: where a set is worked otherwise; at most one a probe key.
 // own_methods: a person's variants; ids are unique.
 // dose:        amount a placement that the person means to put; never computed, and nothing follows from it without a label.
+// walking:     how the sets are walked to (core/sets/tours.h makes tours of it); `kept` is the order that a person chose to hold to.
 // signed_off:  hold-backs that were overridden. One holds for the caution, the method and the place (nothing: the whole field) it was signed
 //              for, until it is taken back. A stop cannot be signed (`sign` refuses).
 // licence.number, names and reasons are private: they are left out of what is handed out unless asked for.
@@ -54,6 +55,35 @@ struct Budget {
     friend bool operator==(const Budget&, const Budget&) = default;
 };
 
+// In degrees of WGS 84, so that it means the same place on every field's plane.
+struct PlaceInDegrees {
+    double latitude = 0.0;
+    double longitude = 0.0;
+    friend bool operator==(const PlaceInDegrees&, const PlaceInDegrees&) = default;
+};
+
+// One person's way of one day, both counted from 0, as it was kept.
+struct KeptTour {
+    int person = 0;
+    int day = 0;
+    std::vector<ProbeKey> sets;
+    friend bool operator==(const KeptTour&, const KeptTour&) = default;
+};
+
+struct WalkingWishes {
+    std::optional<PlaceInDegrees> start;  // gate or vehicle; nothing: where the walk began
+    bool back = false;                    // the way ends at its start
+    std::optional<PlaceInDegrees> end;    // else here; without either at its last set
+    int people = 1;                       // 1..most_people
+    std::optional<double> minutes_a_day;  // > 0; nothing: all in one day
+    std::optional<int> carry;             // > 0, traps or placements that one carries; nothing: all at once
+    std::vector<KeptTour> kept;           // empty: worked out anew
+    static constexpr int most_people = 50;
+    // Whether all but what is kept is alike: what is kept was worked out from that.
+    [[nodiscard]] bool alike(const WalkingWishes& other) const;
+    friend bool operator==(const WalkingWishes&, const WalkingWishes&) = default;
+};
+
 struct WorkOrder {
     Conditions conditions;
     std::string method;
@@ -65,6 +95,7 @@ struct WorkOrder {
     ReleaseCalibration calibration;
     std::vector<SignedOverride> signed_off;
     Budget budget;
+    WalkingWishes walking;
     friend bool operator==(const WorkOrder&, const WorkOrder&) = default;
 };
 

@@ -274,6 +274,21 @@ void signature(Rows& rows, const std::string& name, SignedOverride& entry) {
 }
 
 template <typename Rows>
+void walking(Rows& rows, WalkingWishes& wishes) {
+    rows.maybe("walking.start", wishes.start);
+    rows.unless("walking.back", wishes.back, false);
+    rows.maybe("walking.end", wishes.end);
+    rows.unless("walking.people", wishes.people, 1);
+    rows.maybe("walking.minutes-a-day", wishes.minutes_a_day);
+    rows.maybe("walking.carry", wishes.carry);
+    rows.list("walking.tour", wishes.kept, [](Rows& more, const std::string& each, KeptTour& tour) {
+        more.always(each + ".person", tour.person);
+        more.always(each + ".day", tour.day);
+        more.always(each + ".sets", tour.sets);
+    });
+}
+
+template <typename Rows>
 void all_of(Rows& rows, WorkOrder& work) {
     conditions(rows, work.conditions);
     rows.unless("method", work.method, std::string());
@@ -294,6 +309,26 @@ void all_of(Rows& rows, WorkOrder& work) {
               [](Rows& more, const std::string& each, SignedOverride& entry) { signature(more, each, entry); });
     rows.maybe("budget.traps", work.budget.traps);
     rows.maybe("budget.minutes", work.budget.minutes);
+    walking(rows, work.walking);
+}
+
+// What the figures of the walking order may be; one that may not is named and left out.
+void keep_within_limits(WalkingWishes& wishes, std::vector<Refusal>& problems) {
+    const auto refuse = [&](const char* row, const std::string& found, const std::string& expected) {
+        problems.push_back({Refusal::Code::malformed, "", row, quoted_for_display(found), expected});
+    };
+    if (wishes.people < 1 || wishes.people > WalkingWishes::most_people) {
+        refuse("walking.people", rows::text_of(wishes.people), Words::later("a whole number of people from 1 to 50"));
+        wishes.people = 1;
+    }
+    if (wishes.minutes_a_day && !(*wishes.minutes_a_day >= 1.0 && *wishes.minutes_a_day <= 1440.0)) {
+        refuse("walking.minutes-a-day", rows::text_of(*wishes.minutes_a_day), Words::later("1 to 1440 minutes"));
+        wishes.minutes_a_day.reset();
+    }
+    if (wishes.carry && *wishes.carry < 1) {
+        refuse("walking.carry", rows::text_of(*wishes.carry), Words::later("a whole number from 1 up"));
+        wishes.carry.reset();
+    }
 }
 
 std::string trimmed(const std::string& text) {
@@ -317,6 +352,7 @@ WorkReading work_order_of(const std::vector<WorkRow>& rows, std::optional<UtcTim
     all_of(reader, reading.work);
     reader.name_what_is_left();
     reading.problems = std::move(reader.problems);
+    keep_within_limits(reading.work.walking, reading.problems);
     return reading;
 }
 

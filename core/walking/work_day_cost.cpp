@@ -37,20 +37,31 @@ std::optional<LocalPoint> WorkDayCost::start_of(std::size_t person) const {
 
 double WorkDayCost::metres(std::size_t a, std::size_t b) { return std::min(ways_->metres(a, b), as_good_as_none_m); }
 
+std::size_t WorkDayCost::load_at(std::size_t place) const {
+    return options_.load_at.empty() ? 1 : options_.load_at[place];
+}
+
 double WorkDayCost::between(Node a, Node b) { return a && b ? metres(*a, *b) : 0.0; }
 
 // best[j]: the least way past the first j places with a load used up just there; the last stretch goes on to the end.
 double WorkDayCost::way_with_loads(const std::vector<std::size_t>& places, Node start, Node vehicle,
                                    std::vector<std::size_t>& loads_before) {
     const std::size_t n = places.size();
-    const std::size_t carry = options_.carry.value_or(n);
+    if (!options_.carry) {
+        double way = between(start, places[0]) + between(places.back(), end_);
+        for (std::size_t i = 1; i < n; ++i) way += metres(places[i - 1], places[i]);
+        return way;
+    }
     std::vector<double> best(n + 1, std::numeric_limits<double>::infinity());
     std::vector<std::size_t> begin_of_load(n + 1, 0);
     best[0] = 0.0;
     for (std::size_t i = 0; i < n; ++i) {
         double way =
             best[i] + (i == 0 ? between(start, places[0]) : between(places[i - 1], vehicle) + between(vehicle, places[i]));
-        for (std::size_t j = i + 1; j <= std::min(n, i + carry); ++j) {
+        std::size_t load = 0;
+        for (std::size_t j = i + 1; j <= n; ++j) {
+            load += load_at(places[j - 1]);
+            if (load > *options_.carry && j > i + 1) break;
             if (j > i + 1) way += metres(places[j - 2], places[j - 1]);
             if (way >= best[j]) continue;
             best[j] = way;

@@ -33,6 +33,7 @@ public:
 private:
     using Node = std::optional<std::size_t>;
     double between(Node a, Node b);
+    [[nodiscard]] std::size_t load_at(std::size_t place) const;
     double way_with_loads(const std::vector<std::size_t>& places, Node start, Node vehicle,
                           std::vector<std::size_t>& loads_before);
 

@@ -32,6 +32,8 @@ WorkOrder renamed_marks(WorkOrder work, const NameNow& now) {
     for (SetMethod& chosen : work.set_methods) rename(chosen.probe);
     for (SignedOverride& entry : work.signed_off)
         if (entry.probe) rename(*entry.probe);
+    for (KeptTour& tour : work.walking.kept)
+        for (ProbeKey& probe : tour.sets) rename(probe);
     return work;
 }
 

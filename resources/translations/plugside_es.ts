@@ -5446,6 +5446,26 @@
         <source>The label&apos;s ingredient goes with the method.</source>
         <translation>El ingrediente de la etiqueta corresponde al método.</translation>
     </message>
+    <message>
+        <source>a latitude and a longitude in degrees, as in 38.5412 -121.7405</source>
+        <translation>una latitud y una longitud en grados, como 38.5412 -121.7405</translation>
+    </message>
+    <message>
+        <source>places of sets, as in plug-side:M12 between:M12:M13</source>
+        <translation>lugares de puntos, como plug-side:M12 between:M12:M13</translation>
+    </message>
+    <message>
+        <source>a whole number of people from 1 to 50</source>
+        <translation>un número entero de personas, de 1 a 50</translation>
+    </message>
+    <message>
+        <source>1 to 1440 minutes</source>
+        <translation>de 1 a 1440 minutos</translation>
+    </message>
+    <message>
+        <source>a whole number from 1 up</source>
+        <translation>un número entero desde 1</translation>
+    </message>
 </context>
 <context>
     <name>plugside::AgainstView</name>
@@ -7317,6 +7337,14 @@
         <source>of the method: conditions, methods, label, against, load</source>
         <translation>del método: condiciones, métodos, etiqueta, en contra, carga</translation>
     </message>
+    <message>
+        <source>R</source>
+        <translation>R</translation>
+    </message>
+    <message>
+        <source>walking order: from, to, people, days, tours</source>
+        <translation>orden de visita: desde, hasta, personas, días, vueltas</translation>
+    </message>
 </context>
 <context>
     <name>plugside::LabelView</name>
@@ -7817,6 +7845,14 @@ en %2</translation>
     <message>
         <source>not now</source>
         <translation>ahora no</translation>
+    </message>
+    <message>
+        <source>Click on the map where it is. Space takes the middle of the map, Esc gives up.</source>
+        <translation>Haga clic en el mapa donde está. Espacio toma el centro del mapa, Esc lo deja.</translation>
+    </message>
+    <message>
+        <source>The walking order is being worked out. Hand out once it is.</source>
+        <translation>El orden de visita se está calculando. Entregue cuando esté listo.</translation>
     </message>
 </context>
 <context>
@@ -9520,6 +9556,22 @@ vez</translation>
         <source>method of set %1</source>
         <translation>método del punto %1</translation>
     </message>
+    <message>
+        <source>Walking order</source>
+        <translation>Orden de visita</translation>
+    </message>
+    <message>
+        <source>walking order (R)</source>
+        <translation>orden de visita (R)</translation>
+    </message>
+    <message>
+        <source>the order in which sets are walked to</source>
+        <translation>el orden en que se visitan los puntos</translation>
+    </message>
+    <message>
+        <source>the order in which sets are walked to (R)</source>
+        <translation>el orden en que se visitan los puntos (R)</translation>
+    </message>
 </context>
 <context>
     <name>plugside::Several</name>
@@ -10106,6 +10158,192 @@ vez</translation>
     <message>
         <source>keys (F1)</source>
         <translation>teclas (F1)</translation>
+    </message>
+</context>
+<context>
+    <name>plugside::TourAccount</name>
+    <message>
+        <source>let go of the walking order</source>
+        <translation>soltar el orden de visita</translation>
+    </message>
+    <message>
+        <source>keep the walking order</source>
+        <translation>conservar el orden de visita</translation>
+    </message>
+</context>
+<context>
+    <name>plugside::ToursView</name>
+    <message>
+        <source>gate %1</source>
+        <translation>puerta %1</translation>
+    </message>
+    <message>
+        <source>gate: %1</source>
+        <translation>puerta: %1</translation>
+    </message>
+    <message>
+        <source>the place set on the map</source>
+        <translation>el lugar puesto en el mapa</translation>
+    </message>
+    <message>
+        <source>set it on the map …</source>
+        <translation>ponerlo en el mapa …</translation>
+    </message>
+    <message>
+        <source>people</source>
+        <translation>personas</translation>
+    </message>
+    <message>
+        <source>minutes a day</source>
+        <translation>minutos al día</translation>
+    </message>
+    <message>
+        <source>traps or placements one carries</source>
+        <translation>trampas o colocaciones que lleva cada uno</translation>
+    </message>
+    <message>
+        <source>where the walking order begins</source>
+        <translation>dónde empieza el orden de visita</translation>
+    </message>
+    <message>
+        <source>where the walking order ends</source>
+        <translation>dónde termina el orden de visita</translation>
+    </message>
+    <message>
+        <source>from</source>
+        <translation>desde</translation>
+    </message>
+    <message>
+        <source>to</source>
+        <translation>hasta</translation>
+    </message>
+    <message>
+        <source>keep this order</source>
+        <translation>conservar este orden</translation>
+    </message>
+    <message>
+        <source>tours, and which of them is shown</source>
+        <translation>vueltas, y cuál de ellas se muestra</translation>
+    </message>
+    <message>
+        <source>sets in walking order</source>
+        <translation>puntos en orden de visita</translation>
+    </message>
+    <message>
+        <source>where the walk began</source>
+        <translation>donde empezó el recorrido</translation>
+    </message>
+    <message>
+        <source>wherever the last set is</source>
+        <translation>donde esté el último punto</translation>
+    </message>
+    <message>
+        <source>back to where it begins</source>
+        <translation>de vuelta a donde empieza</translation>
+    </message>
+    <message>
+        <source>stop</source>
+        <translation>detener</translation>
+    </message>
+    <message>
+        <source>work out anew</source>
+        <translation>calcular de nuevo</translation>
+    </message>
+    <message>
+        <source>The walking order is being worked out.</source>
+        <translation>El orden de visita se está calculando.</translation>
+    </message>
+    <message>
+        <source>The walking order follows the plan, which is being made.</source>
+        <translation>El orden de visita sigue al plan, que se está haciendo.</translation>
+    </message>
+    <message>
+        <source>%1 tour, %2 on foot, %3 minutes.</source>
+        <translation>%1 vuelta, %2 a pie, %3 minutos.</translation>
+    </message>
+    <message>
+        <source>%1 tours, %2 on foot; the longest takes %3 minutes.</source>
+        <translation>%1 vueltas, %2 a pie; la más larga toma %3 minutos.</translation>
+    </message>
+    <message>
+        <source>Being worked out anew. Until then: %1</source>
+        <translation>Se está calculando de nuevo. Hasta entonces: %1</translation>
+    </message>
+    <message>
+        <source>Being made shorter.</source>
+        <translation>Se está acortando.</translation>
+    </message>
+    <message>
+        <source>The first was %1.</source>
+        <translation>La primera fue de %1.</translation>
+    </message>
+    <message>
+        <source>This order is kept in the project: what is dropped leaves it, what is new is put in.</source>
+        <translation>Este orden se conserva en el proyecto: lo que se quita sale de él, lo nuevo se intercala.</translation>
+    </message>
+    <message>
+        <source>This is the order of the plan.</source>
+        <translation>Este es el orden del plan.</translation>
+    </message>
+    <message>
+        <source>Stopped: it may become shorter.</source>
+        <translation>Detenido: puede hacerse más corto.</translation>
+    </message>
+    <message>
+        <source>While nothing else is wished it stays as far as it can when sets come and go.</source>
+        <translation>Mientras no se pida otra cosa, se mantiene en lo posible cuando hay puntos nuevos o quitados.</translation>
+    </message>
+    <message>
+        <source>No way leads to %1 set: %2. Draw a gate where one gets across.</source>
+        <translation>Ningún camino lleva a %1 punto: %2. Dibuje una puerta donde se pueda pasar.</translation>
+    </message>
+    <message>
+        <source>No way leads to %1 sets: %2. Draw a gate where one gets across.</source>
+        <translation>Ningún camino lleva a %1 puntos: %2. Dibuje una puerta donde se pueda pasar.</translation>
+    </message>
+    <message>
+        <source>%1 set does not fit into a day even alone: %2.</source>
+        <translation>%1 punto no cabe en un día ni siquiera solo: %2.</translation>
+    </message>
+    <message>
+        <source>%1 sets do not fit into a day even alone: %2.</source>
+        <translation>%1 puntos no caben en un día ni siquiera solos: %2.</translation>
+    </message>
+    <message>
+        <source>all tours</source>
+        <translation>todas las vueltas</translation>
+    </message>
+    <message>
+        <source>%1 set</source>
+        <translation>%1 punto</translation>
+    </message>
+    <message>
+        <source>%1 sets</source>
+        <translation>%1 puntos</translation>
+    </message>
+    <message>
+        <source>person %1, day %2: %3, %4, %5 minutes (%6 to %7)</source>
+        <translation>persona %1, día %2: %3, %4, %5 minutos (%6 a %7)</translation>
+    </message>
+    <message>
+        <source>; back for more %1 time</source>
+        <translation>; vuelve por más %1 vez</translation>
+    </message>
+    <message>
+        <source>; back for more %1 times</source>
+        <translation>; vuelve por más %1 veces</translation>
+    </message>
+    <message>
+        <source>tour %1: %2</source>
+        <translation>vuelta %1: %2</translation>
+    </message>
+    <message>
+        <source>%1.  set %2, %3</source>
+        <translation>%1.  punto %2, %3</translation>
+    </message>
+    <message>
+        <source>%1, after fetching more</source>
+        <translation>%1, después de ir por más</translation>
     </message>
 </context>
 <context>

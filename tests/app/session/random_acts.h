@@ -184,12 +184,19 @@ private:
         doing_ += " work";
         WorkOrder order = *survey().work;
         const UtcTime at = UtcTime(std::chrono::milliseconds(1'744'286'400'000 + 1000 * static_cast<long long>(random_.below(9999))));
-        switch (random_.below(6)) {
+        switch (random_.below(8)) {
             case 0: order.conditions.soil_moisture = {random_.word(SoilMoisture::wet), at}; break;
             case 1: order.conditions.rain_due = {random_.chance(0.3) ? std::nullopt : std::optional(random_.chance(0.5)), at}; break;
             case 2: order.method = random_.one_of(built_in_method_ids()); break;
             case 3:
                 choose_method(order, {ProbeKind::plug_side, mark(), ""}, random_.one_of(built_in_method_ids()));
+                break;
+            case 5: order.walking = some_walking(std::move(order.walking)); break;
+            case 6:
+                order.walking.kept.assign(1 + random_.below(3), {});
+                for (KeptTour& tour : order.walking.kept)
+                    tour = {static_cast<int>(random_.below(3)), static_cast<int>(random_.below(2)),
+                            {{ProbeKind::plug_side, mark(), ""}, {ProbeKind::between_mounds, mark(), mark()}}};
                 break;
             case 4: order.budget.traps = static_cast<int>(random_.below(40)); break;
             default:
@@ -197,6 +204,17 @@ private:
                                                         static_cast<int>(order.own_methods.size()) + 1, "my way"));
         }
         session_.edit(SurveyPart(HeldWork(std::move(order))), QStringLiteral("work"));
+    }
+
+    WalkingWishes some_walking(WalkingWishes wishes) {
+        switch (random_.below(5)) {
+            case 0: wishes.people = 1 + static_cast<int>(random_.below(5)); break;
+            case 1: wishes.minutes_a_day = random_.between(60.0, 500.0); break;
+            case 2: wishes.carry = 1 + static_cast<int>(random_.below(40)); break;
+            case 3: wishes.back = !wishes.back; break;
+            default: wishes.start = PlaceInDegrees{random_.between(38.0, 38.1), random_.between(-121.6, -121.5)};
+        }
+        return wishes;
     }
 
     FileChoices choices() {

@@ -223,7 +223,7 @@ TEST_F(MethodStep, OneSetIsWorkedOtherwiseAndItsSlipSaysWhatSpeaksAgainstThat) {
     page().methods().choose("paired-traps");
     ASSERT_TRUE(judged());
     press(Qt::Key_5);
-    auto* choice = window_.slip().sets().findChild<QComboBox*>();
+    auto* choice = window_.slip().sets().findChild<QComboBox*>(QStringLiteral("method_of_set"));
     ASSERT_NE(choice, nullptr);
     const int fumigant = choice->findData(QStringLiteral("fumigant"));
     ASSERT_GT(fumigant, 0);

@@ -272,6 +272,22 @@ public:
         press(Qt::Key_T);
         press(Qt::Key_D);
         press(Qt::Key_Escape);
+        act("sets: walking order");
+        press(Qt::Key_R);
+        ToursView& view = window_.slip().sets().tours();
+        const auto worked_out = [this] { return window_.tours().holds() && !window_.tours().working(); };
+        wait_for(worked_out);
+        view.set_place(ToursView::End::start, window_.map().view().to_local(QPointF(60.0, 60.0)));
+        view.people().enter(QStringLiteral("2"));
+        wait_for([this] { return window_.tours().holds(); });
+        turn(300);
+        if (window_.tours().working()) window_.tours().stop();
+        wait_for(worked_out);
+        for (int row = 0; row < view.tours().count(); ++row) view.tours().setCurrentRow(row);
+        turn(100);
+        window_.tours().keep();
+        wait_for(worked_out);
+        press(Qt::Key_Escape);
     }
 
     void undo_and_redo() {

@@ -52,6 +52,10 @@ WorkOrder full_order() {
     work.signed_off = {{"well", "own-1", place, "A. Nobody", "asked", the_morning},
                        {"strychnine", "", {}, "B. Nobody", "told", the_morning}};
     work.budget = {30, 240.5};
+    work.walking = {PlaceInDegrees{38.541234567891, -121.7}, true, PlaceInDegrees{-12.25, 179.0}, 3, 412.5, 24, {}};
+    work.walking.kept = {{0, 0, {place, {ProbeKind::plug_side, "M 1:50% \xc3\xb1", ""}}},
+                         {2, 1, {{ProbeKind::between_mounds, "a\tb", "line\nbreak\\"}}},
+                         {1, 1, {}}};
     return work;
 }
 
@@ -85,6 +89,23 @@ TEST(WorkOrderRows, give_back_every_number_to_the_last_bit) {
         work.label.water_distance = Metres::of(std::pow(10.0, exponent(random)));
         EXPECT_EQ(work_order_of(rows_of(work)).work, work);
     }
+}
+
+TEST(WorkOrderRows, of_the_walking_order_name_figures_that_cannot_be) {
+    const WorkReading reading = work_order_of_lines(
+        "walking.people = 0\nwalking.minutes-a-day = 1441\nwalking.carry = -3\nwalking.start = 91 0\n"
+        "walking.tour.1.person = 0\nwalking.tour.1.sets = plug-side:M1:M2\nwalking.end = 38.5 -121.5\n",
+        "order.txt");
+    WorkOrder work;
+    work.walking.end = PlaceInDegrees{38.5, -121.5};
+    work.walking.kept.resize(1);
+    EXPECT_EQ(reading.work, work);
+    const std::string told = told_problems(reading);
+    for (const char* row : {"walking.people", "walking.minutes-a-day", "walking.carry", "walking.start", "walking.tour.1.sets"})
+        EXPECT_NE(told.find(row), std::string::npos) << row << " in " << told;
+    EXPECT_EQ(reading.problems.size(), 5U);
+    for (const char* keys : {"plug-side:", "between:M1", "between:M1:", "run:M1", "plug-side:M%2", "plug-side:M%zz", "M1"})
+        EXPECT_EQ(work_order_of({{"walking.tour.1.person", "0"}, {"walking.tour.1.sets", keys}}).problems.size(), 1U) << keys;
 }
 
 TEST(WorkOrderRows, come_in_any_order) {

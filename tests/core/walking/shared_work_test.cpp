@@ -166,5 +166,67 @@ TEST(SharedWork, no_place_one_place_one_spot_and_more_people_than_places_do_no_h
     expect_each_place_once(share_work(scattered(9, 1), std::vector<double>(9, 1.0), options), 9);
 }
 
+TEST(SharedWork, tells_better_and_better_sharings_the_last_of_which_it_gives) {
+    const std::vector<LocalPoint> places = scattered(80, 5);
+    for (const std::size_t people : {1U, 3U}) {
+        WorkOptions options = from_the_gate();
+        options.people = people;
+        std::vector<double> told;
+        options.better = [&](const SharedWork& work) {
+            expect_each_place_once(work, places.size());
+            told.push_back(work.longest_minutes);
+        };
+        const SharedWork work = share_work(places, std::vector<double>(80, 5.0), options);
+        ASSERT_GT(told.size(), 1U) << people;
+        EXPECT_TRUE(std::is_sorted(told.rbegin(), told.rend())) << people;
+        EXPECT_NEAR(told.back(), work.longest_minutes, 1e-9) << people;
+        options.rough = true;
+        options.better = nullptr;
+        EXPECT_LE(work.longest_minutes, share_work(places, std::vector<double>(80, 5.0), options).longest_minutes);
+    }
+}
+
+TEST(SharedWork, is_kept_when_a_place_goes_and_a_new_one_is_put_in_where_it_adds_least) {
+    std::vector<LocalPoint> places = scattered(40, 8);
+    WorkOptions options = from_the_gate();
+    options.people = 2;
+    const SharedWork before = share_work(places, std::vector<double>(40, 5.0), options);
+    std::vector<WorkDay> without = before.days;
+    const std::size_t gone = without[1].places[4];
+    std::erase(without[1].places, gone);
+    // as an earlier order without it, it is put back where it stood or where that adds no more
+    const SharedWork again = keep_shares(places, std::vector<double>(40, 5.0), without, options);
+    expect_each_place_once(again, places.size());
+    EXPECT_LE(again.days[0].minutes + again.days[1].minutes, before.days[0].minutes + before.days[1].minutes + 1e-9);
+    for (std::size_t d = 0; d < 2; ++d) {
+        Order rest = again.days[d].places;
+        std::erase(rest, gone);
+        EXPECT_EQ(rest, without[d].places);
+    }
+    const SharedWork full = keep_shares({{10, 0}, {20, 0}}, {30.0, 30.0}, {WorkDay{0, 0, {0}, {}, {}, 0.0}}, [] {
+        WorkOptions alone = from_the_gate();
+        alone.minutes_a_day = 40.0;
+        return alone;
+    }());
+    ASSERT_EQ(full.days.size(), 2U) << "no room for it: one day more";
+    EXPECT_EQ(full.days[1].day, 1U);
+}
+
+TEST(SharedWork, fetches_more_by_the_pieces_that_places_take) {
+    const std::vector<LocalPoint> places{{100, 0}, {110, 0}, {120, 0}, {130, 0}};
+    WorkOptions options = from_the_gate();
+    options.carry = 4;
+    options.load_at = {2, 2, 2, 2};
+    const SharedWork pairs = share_work(places, std::vector<double>(4, 5.0), options);
+    ASSERT_EQ(pairs.days.size(), 1U);
+    EXPECT_EQ(pairs.days[0].loads_before.size(), 1U) << "eight pieces, four at a time";
+    options.load_at = {1, 1, 1, 1};
+    EXPECT_TRUE(share_work(places, std::vector<double>(4, 5.0), options).days[0].loads_before.empty());
+    options.load_at = {9, 1, 1, 1};
+    const SharedWork heavy = share_work(places, std::vector<double>(4, 5.0), options);
+    expect_each_place_once(heavy, 4);
+    EXPECT_EQ(heavy.days[0].loads_before.size(), 1U) << "what takes more than a load has one of its own";
+}
+
 }  // namespace
 }  // namespace plugside
