@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <string_view>
 
 #include "core/words/words.h"
 #include "geo/imagery/imagery_opening.h"
@@ -96,6 +97,16 @@ ReducedWindow cells_over(const PixelWindow& window, const PictureLevel& level, i
     return reduced;
 }
 
+// Only a GeoTIFF is known to be unpacked where it says nothing of it; an overview's dataset has no driver, but says the same as its picture.
+double dearness_of(GDALDataset& picture) {
+    constexpr double packed = 2.5;
+    const char* packing = picture.GetMetadataItem("COMPRESSION", "IMAGE_STRUCTURE");
+    if (packing != nullptr && std::string_view(packing) != "NONE") return packed;
+    GDALDriver* driver = picture.GetDriver();
+    const bool geotiff = driver == nullptr || std::string_view(driver->GetDescription()) == "GTiff";
+    return geotiff ? 1.0 : packed;
+}
+
 }  // namespace
 
 struct PictureReader::Hand {
@@ -123,6 +134,7 @@ struct PictureReader::Hand {
         level.block_height = std::clamp(level.block_height, 1, height);
         level.bytes_per_pixel =
             static_cast<double>(GDALGetDataTypeSizeBytes(band->GetRasterDataType())) * of.GetRasterCount();
+        level.dearness = dearness_of(of);
         levels.push_back(level);
         datasets.push_back({&of, &tone_of_it});
     }

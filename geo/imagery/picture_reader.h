@@ -33,6 +33,7 @@ struct PictureLevel {
     int block_width = 0;
     int block_height = 0;
     double bytes_per_pixel = 3.0;  // decoded
+    double dearness = 1.0;         // what a decoded byte costs beside one of a file that is not packed; our measurement
 };
 
 // Pixels of a level.

@@ -91,9 +91,10 @@ std::optional<ImageryTile> TileMaker::make(const TilePlace& place, TileCare care
     const auto window = window_of(*mesh.reach(), level, chosen);
     if (!window) return tile;
     const double bytes = static_cast<double>(window->width) * window->height * level.bytes_per_pixel;
-    const bool sparse = care == TileCare::quick && bytes > options_.quick_bytes;
+    const double most_bytes = options_.quick_bytes / level.dearness;
+    const bool sparse = care == TileCare::quick && bytes > most_bytes;
     const auto reduced = sparse
-                             ? reader_.sparse(chosen.level, *window, chosen.across, chosen.down, options_.quick_bytes, stop)
+                             ? reader_.sparse(chosen.level, *window, chosen.across, chosen.down, most_bytes, stop)
                              : reader_.whole(chosen.level, *window, chosen.across, chosen.down, stop);
     if (!reduced) return std::nullopt;
     tile.empty = false;

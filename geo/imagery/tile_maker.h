@@ -6,7 +6,7 @@
 // How:     averages of whole cells of the picture's best level while it is reduced, linear between the middles of pixels in
 //          both directions while it is enlarged. Positions are computed on a mesh, finer until its error is under a tenth of
 //          a pixel, and lie within .2 pixels of the picture's own (checked in the tests against the raster library's warp).
-// quick:   decodes at most `quick_bytes`; a tile that would need more comes from blocks spread over its ground and is
+// quick:   decodes at most `quick_bytes`, fewer of a packed picture (`PictureLevel::dearness`); a tile that would need more comes from blocks spread over its ground and is
 //          marked `rough`. A picture with reduced copies is never rough.
 // Cost:    quick: tens of milliseconds a tile; else as much as the tile's ground holds on the best level.
 // Memory:  some 16 MiB at work, whatever the picture's size.

@@ -313,7 +313,7 @@ TEST(TileMaker, answers_roughly_about_a_large_picture_without_copies_and_wholly_
         make_geotiff(folder / "large.tif", made);
         const auto source = ImagerySource::open(folder / "large.tif", LocalFrame(), answers);
         ASSERT_TRUE(source);
-        auto maker = TileMaker::on(*source, {.size = 256, .quick_bytes = 300000.0});
+        auto maker = TileMaker::on(*source, {.size = 256, .quick_bytes = 750000.0});
         ASSERT_TRUE(maker);
         const auto rough = maker->make({1, 0, 0}, TileCare::quick);
         const auto fine = maker->make({1, 0, 0}, TileCare::whole);
@@ -325,6 +325,29 @@ TEST(TileMaker, answers_roughly_about_a_large_picture_without_copies_and_wholly_
             worst = std::max(worst, std::abs(fine->rgba[i] - rough->rgba[i]));
         EXPECT_LE(worst, 40);  // a block's middle is at most a few blocks away
         EXPECT_GT(worst, 0);
+    }
+}
+
+TEST(TileMaker, counts_the_bytes_of_a_packed_picture_dearer) {
+    const TemporaryFolder folder;
+    PictureMade made;
+    made.width = made.height = 1024;
+    made.bands = 1;
+    ImageryAnswers answers;
+    answers.placement = PicturePlacement{{0.0, 64.0}, {0.0625, 0.0}, {0.0, -0.0625}};
+    for (const char* packing : {"NONE", "DEFLATE", "LZW"}) {
+        const bool packed = std::string_view(packing) != "NONE";
+        made.options = {"TILED=YES", "BLOCKXSIZE=64", "BLOCKYSIZE=64", std::string("COMPRESS=") + packing};
+        make_geotiff(folder / "picture.tif", made);
+        const auto source = ImagerySource::open(folder / "picture.tif", LocalFrame(), answers);
+        ASSERT_TRUE(source);
+        // a tile of half a metre a pixel stands on the whole picture, a million bytes
+        auto maker = TileMaker::on(*source, {.size = 128, .quick_bytes = 1.2e6});
+        ASSERT_TRUE(maker);
+        EXPECT_EQ(maker->reader().levels().front().dearness > 1.0, packed) << packing;
+        const auto tile = maker->make({1, 0, 0}, TileCare::quick);
+        ASSERT_TRUE(tile && !tile->empty) << packing;
+        EXPECT_EQ(tile->rough, packed) << packing;
     }
 }
 
