@@ -18,10 +18,16 @@ SPEAKS_TO_SERVERS = {"app/session/server_imagery.cpp"}
 
 
 def includes(tree):
-    """Arrows run app -> geo -> core, and each library is spoken to from one layer only."""
+    """Arrows run app -> geo -> core, each library is spoken to from one layer only, and a source begins with its own header."""
     found = []
     for layer in LAYERS:
         for name in tree.below(layer):
+            own = name[:-len(".cpp")] + ".h"
+            if name.endswith(".cpp") and tree.has(own):
+                # so that its header is compiled with nothing before it: tests/house compiles only the others alone
+                first = re.search(r'^\s*#\s*include\s*[<"]([^>"]+)[>"]', tree.text(name), re.M)
+                if not first or first.group(1) != own:
+                    found.append(f"{name}: includes {first.group(1) if first else 'nothing'} first, expected \"{own}\".")
             for number, line in enumerate(tree.lines(name), 1):
                 include = re.match(r'\s*#\s*include\s*([<"])([^>"]+)[>"]', line)
                 if not include:
