@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <charconv>
 #include <sstream>
+#include <utility>
 
 #include "core/survey/refusal.h"
 
@@ -24,18 +25,20 @@ struct Parser {
         const auto option = std::find_if(rule.options.begin(), rule.options.end(),
                                          [&](const OptionRule& candidate) { return candidate.name == name; });
         if (option == rule.options.end()) return CallError{"there is no option " + quoted_for_display("--" + name)};
-        if (call.has(name)) return CallError{"option --" + name + " is given twice"};
+        if (call.has(name) && !option->repeatable) return CallError{"option --" + name + " is given twice"};
         if (option->value.empty()) {
             if (equals != std::string::npos) return CallError{"option --" + name + " takes no value"};
-            call.options[name];
+            call.options[name].emplace_back();
             return std::nullopt;
         }
+        std::string value;
         if (equals != std::string::npos) {
-            call.options[name] = word.substr(equals + 1);
+            value = word.substr(equals + 1);
         } else if (next < words.size()) {
-            call.options[name] = words[next++];
+            value = words[next++];
         }
-        if (call.options[name].empty()) return CallError{"option --" + name + " needs a value: " + option->value};
+        if (value.empty()) return CallError{"option --" + name + " needs a value: " + option->value};
+        call.options[name].push_back(std::move(value));
         return std::nullopt;
     }
 };
@@ -45,7 +48,12 @@ struct Parser {
 std::optional<std::string> Call::value(const std::string& option) const {
     const auto found = options.find(option);
     if (found == options.end()) return std::nullopt;
-    return found->second;
+    return found->second.front();
+}
+
+std::vector<std::string> Call::values(const std::string& option) const {
+    const auto found = options.find(option);
+    return found == options.end() ? std::vector<std::string>() : found->second;
 }
 
 tl::expected<Call, CallError> parse_call(const VerbRule& rule, const std::vector<std::string>& words) {

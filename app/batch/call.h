@@ -1,7 +1,7 @@
 // What was asked for on the command line: a verb, its places, its options.
 //
 // Rules:   options are `--name`, `--name value` or `--name=value`, in any order among the places; `--` ends options.
-//          An option that is not told of, told twice, or without its value, and too few or too many places, make the call
+//          An option that is not told of, told twice (unless it is one that may be), or without its value, and too few or too many places, make the call
 //          wrong.
 // Errors:  a CallError with one sentence that names the word at fault.
 // `-` alone is a place like another. Cost: O(words x options).
@@ -24,6 +24,7 @@ struct OptionRule {
     std::string name;   // without the dashes
     std::string value;  // how its value is called in the help; empty: it takes none
     std::string meaning;
+    bool repeatable = false;
 };
 
 struct VerbRule {
@@ -38,10 +39,11 @@ struct VerbRule {
 
 struct Call {
     std::vector<std::string> places;
-    std::map<std::string, std::string> options;
+    std::map<std::string, std::vector<std::string>> options;  // values in their order; one empty value where it takes none
 
     [[nodiscard]] bool has(const std::string& option) const { return options.contains(option); }
     [[nodiscard]] std::optional<std::string> value(const std::string& option) const;
+    [[nodiscard]] std::vector<std::string> values(const std::string& option) const;
 };
 
 [[nodiscard]] tl::expected<Call, CallError> parse_call(const VerbRule& rule, const std::vector<std::string>& words);

@@ -10,7 +10,12 @@ namespace plugside {
 
 [[nodiscard]] std::string summary_of_work(const Survey& survey, const Plan& plan, const JudgedPlan& judged, UtcTime now);
 
-// "3 of the 20 sets meet a stop"; only for a plan that has stops.
-[[nodiscard]] std::string stops_counted(const JudgedPlan& judged);
+// That a plan with stops is not to be handed out, and what can be done; only for a plan that has stops.
+[[nodiscard]] std::string not_to_be_handed_out(const JudgedPlan& judged);
+
+// "1 set", "16 sets".
+[[nodiscard]] std::string sets_counted(std::size_t count);
+// As it is named on its card: "A15-60".
+[[nodiscard]] std::string code_of(const Plan& plan, const SetPoint& set);
 
 }  // namespace plugside

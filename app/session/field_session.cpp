@@ -9,13 +9,10 @@
 #include "app/commands/decide_command.h"
 #include "app/commands/note_rules_command.h"
 #include "app/commands/read_command.h"
-#include "app/sheets/sheet_files.h"
 #include "core/mending/findings.h"
 #include "core/mending/sentences.h"
 #include "core/plan/make_plan.h"
 #include "geo/read/field_reader.h"
-#include "geo/write/geopackage_layers.h"
-#include "geo/write/waypoints.h"
 
 namespace plugside {
 
@@ -438,42 +435,27 @@ void FieldSession::hand_out(const HandOut& where) {
     handing_out_ = true;
     const int handed_at = history_.index();
     file_work_.start(
-        [this, where, handed_at, field = field_, planned = plan_](const Progress& progress) -> BackgroundWork::Apply {
-            const auto plan =
-                where.tours ? std::make_shared<const Plan>(in_order_of(*planned, *where.tours)) : planned;
+        [this, where, handed_at, field = field_, plan = plan_](const Progress& progress) -> BackgroundWork::Apply {
+            const UtcTime now = std::chrono::floor<std::chrono::milliseconds>(std::chrono::system_clock::now());
+            StagedFiles files;
+            const auto remarks = stage_hand_out(where, *field, *plan, now, files, progress);
+            if (progress.stopped()) return {};
             std::optional<Refusal> refusal;
-            QStringList written;
-            const auto write = [&](const std::filesystem::path& file, const auto& writer) {
-                if (refusal || file.empty() || progress.stopped()) return;
-                const tl::expected<void, Refusal> done = writer(file);
-                if (done)
-                    written << as_text(file);
-                else
-                    refusal = done.error();
-            };
-            SheetInput sheets{*field,
-                              *plan,
-                              where.units,
-                              where.sheet_language,
-                              where.paper,
-                              {},
-                              std::chrono::floor<std::chrono::milliseconds>(std::chrono::system_clock::now())};
-            if (field->survey.work != HeldWork()) sheets.work = *field->survey.work;
-            write(where.geopackage,
-                  [&](const auto& file) { return write_geopackage(*field, *plan, file, where.units, progress); });
-            write(where.waypoints, [&](const auto& file) { return write_waypoints(*field, *plan, file, where.units); });
-            write(where.sheets, [&](const auto& file) { return write_sheets(sheets, file, progress); });
-            write(where.phone, [&](const auto& file) { return write_phone_page(sheets, file, progress); });
-            const bool whole = !refusal && !where.geopackage.empty();
-            return [this, refusal, written, whole, handed_at] {
+            if (!remarks)
+                refusal = remarks.error();
+            else if (const auto placed = files.commit(); !placed)
+                refusal = placed.error();
+            if (refusal) return [this, refusal] { Q_EMIT refused(QString::fromStdString(sentence(*refusal))); };
+            return [this, where, handed_at, said = *remarks] {
                 // only the GeoPackage gives the decisions back when it is opened again
-                if (whole && history_.index() == handed_at) {
+                if (!where.file_of(HandOutFormat::geopackage).empty() && history_.index() == handed_at) {
                     waits_from_before_ = false;
                     history_.setClean();
                 }
-                if (!written.isEmpty()) Q_EMIT handed_out(written);
-                if (refusal && refusal->code != Refusal::Code::stopped)
-                    Q_EMIT refused(QString::fromStdString(sentence(*refusal)));
+                QStringList names, lines;
+                for (const std::filesystem::path& name : where.told_names()) names << as_text(name);
+                for (const std::string& line : said) lines << QString::fromStdString(line);
+                Q_EMIT handed_out(names, lines.join(QLatin1Char('\n')));
             };
         });
 }

@@ -29,11 +29,9 @@
 #include "app/commands/survey_part_command.h"
 #include "app/planning/background_work.h"
 #include "app/reading/told_reading.h"
-#include "app/sheets/paper.h"
-#include "app/words/language.h"
+#include "app/session/hand_out.h"
 #include "core/plan/plan.h"
 #include "core/plan/system_letters.h"
-#include "core/sets/tours.h"
 #include "core/survey/finding.h"
 #include "core/survey/refusal.h"
 #include "core/units/display.h"
@@ -47,16 +45,7 @@ class FieldSession : public QObject {
 
 public:
     using Files = std::vector<std::filesystem::path>;
-    struct HandOut {
-        std::filesystem::path geopackage;  // empty: not this one
-        std::filesystem::path waypoints;   // empty: not this one
-        std::filesystem::path sheets;      // a PDF; empty: not this one
-        std::filesystem::path phone;       // the sheets as a page for a phone; empty: not this one
-        Paper paper = Paper::letter;
-        Language sheet_language = Language::english;
-        LengthUnits units = LengthUnits::feet_and_inches;
-        std::shared_ptr<const Tours> tours;  // the order in which sets are walked to; null: the plan's own
-    };
+    using HandOut = plugside::HandOut;
 
     explicit FieldSession(QObject* parent = nullptr);
     ~FieldSession() override;
@@ -141,7 +130,7 @@ Q_SIGNALS:
     void not_seen_changed();
     void plan_changed();  // another plan, or its staleness
     void refused(const QString& sentence);
-    void handed_out(const QStringList& files);
+    void handed_out(const QStringList& files, const QString& remarks);
     void reopened_hand_out(int decisions);
     void anew_read(int said_without_mark);  // what was said of marks that are no longer there
 

@@ -21,6 +21,7 @@ QFrame#keys { background: {slip}; border: 2px solid {ink}; border-radius: 10px; 
 QFrame#keys QWidget { background: transparent; }
 QFrame#reading_sheet { background: {slip}; border: none; border-left: 1px solid {hairline}; }
 QFrame#reading_sheet QScrollArea > QWidget, QFrame#reading_sheet QScrollArea > QWidget > QWidget { background: transparent; }
+QDialog QScrollArea > QWidget, QDialog QScrollArea > QWidget > QWidget { background: transparent; }
 QFrame#reading_sheet QTableView { gridline-color: {hairline}; }
 QLabel { background: transparent; border: none; }
 QFrame#caution QLabel { color: {caution_ink}; }
@@ -48,9 +49,11 @@ QFrame#slip QPushButton[way="true"]:checked { background: {ink}; color: {slip}; 
 QFrame#slip QPushButton[way="true"]:checked:focus { border: 2px solid {act}; }
 QFrame#slip QPushButton#main_button { background: {ink}; }
 QFrame#slip QPushButton#main_button:focus { background: {act}; color: {on_act}; }
-QFrame#slip QComboBox, QFrame#slip QAbstractSpinBox { background: {slip}; border: 1px solid {edge}; border-radius: 5px;
+QDialog QComboBox, QFrame#slip QComboBox, QFrame#slip QAbstractSpinBox { background: {slip}; border: 1px solid {edge}; border-radius: 5px;
     padding: 3px 6px; min-height: {line}px; }
-QFrame#slip QComboBox:focus, QFrame#slip QAbstractSpinBox:focus { border: 2px solid {act}; padding: 2px 5px; }
+QDialog QComboBox:focus, QFrame#slip QComboBox:focus, QFrame#slip QAbstractSpinBox:focus { border: 2px solid {act};
+    padding: 2px 5px; }
+QDialog QComboBox:disabled { color: {faint}; border-color: {hairline}; }
 QComboBox QAbstractItemView { background: {slip}; color: {ink}; border: 1px solid {edge}; border-radius: 0; }
 QComboBox QAbstractItemView::item { min-height: {cell}px; }
 QPushButton:disabled, QToolButton:disabled { color: {faint}; border-color: {hairline}; }

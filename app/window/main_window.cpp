@@ -365,11 +365,12 @@ bool MainWindow::open_hand_out() {
     return true;
 }
 
-void MainWindow::say_handed_out(const QStringList& files) {
+void MainWindow::say_handed_out(const QStringList& files, const QString& remarks) {
     QStringList names;
     for (const QString& file : files) names << QFileInfo(file).fileName();
     const QString folder = QDir::toNativeSeparators(QFileInfo(files.front()).absolutePath());
-    slip_->say(tr("Handed out: %1\nin %2").arg(names.join(QStringLiteral(", ")), folder), Slip::Weight::news);
+    const QString told = tr("Handed out: %1\nin %2").arg(names.join(QStringLiteral(", ")), folder);
+    slip_->say(remarks.isEmpty() ? told : told + QLatin1Char('\n') + remarks, Slip::Weight::news);
 }
 
 // The same animal stays picked when another plan numbers it otherwise.

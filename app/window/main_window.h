@@ -153,7 +153,7 @@ private:
     void bind_tours();
     [[nodiscard]] bool work_holds_back();
     void hand_out(FieldSession::HandOut where);
-    void say_handed_out(const QStringList& files);
+    void say_handed_out(const QStringList& files, const QString& remarks);
     void follow_picked_system();
 
     FieldSession session_;

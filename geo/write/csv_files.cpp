@@ -49,7 +49,7 @@ std::string number_text(double number) {
 std::string cell_of(const Value& value) {
     if (const auto* whole = std::get_if<std::int64_t>(&value)) return std::to_string(*whole);
     if (const auto* number = std::get_if<double>(&value)) return number_text(*number);
-    if (const auto* text = std::get_if<std::string>(&value)) return csv_cell(*text);
+    if (const auto* text = std::get_if<std::string>(&value)) return csv_cell(never_a_formula(*text));
     assert(std::holds_alternative<std::monostate>(value));
     return {};
 }
@@ -103,6 +103,11 @@ std::string csv_cell(const std::string& text) {
     std::string quoted = "\"";
     for (const char c : text) quoted.append(c == '"' ? 2 : 1, c);
     return quoted + "\"";
+}
+
+std::string never_a_formula(const std::string& text) {
+    const bool taken_for_one = !text.empty() && std::string_view("=+-@\t\r'").find(text.front()) != std::string_view::npos;
+    return taken_for_one ? "'" + text : text;
 }
 
 tl::expected<std::vector<std::filesystem::path>, Refusal> write_csv(const std::vector<LayerContent>& layers,

@@ -6,8 +6,9 @@
 // shapefile:     the same, a Shapefile a layer and a legend (shapefiles.h): "plan.shp" names plan_set_points.shp and so on.
 // csv:           set_points, probe_points, mounds, and how the work is done: plan_set_points.csv and so on (csv_files.h).
 //
-// Not carried: plain sentences in the language at hand, for a person who is about to hand out; what depends on the plan
-//          (texts that were cut) comes last.
+// Not carried: plain sentences in the language at hand, for a person who is about to hand out: what a format itself cannot carry
+//          (`limits_of`), then what is true of all, then what depends on the plan (texts that were cut).
+// Files:   `files_of` names all that a hand-out writes, before it is made; the name given is the only one in most formats.
 // Private: names, licence numbers, reasons and notes are left out unless asked for. (The GeoPackage keeps notes of marks: they are the
 //          marks.)
 // Names:   `format_name` is a format's stable name ("geopackage", "gpx-waypoints", "gpx-route", "kml", "geojson", "shapefile", "csv").
@@ -45,12 +46,17 @@ inline constexpr std::array<HandOutFormat, 7> all_hand_out_formats{
 [[nodiscard]] const char* ending_of(HandOutFormat format);  // ".gpkg"
 [[nodiscard]] std::optional<HandOutFormat> format_of_ending(const std::filesystem::path& file);
 
-// Before anything is written.
+[[nodiscard]] std::vector<std::filesystem::path> files_of(HandOutFormat format, const std::filesystem::path& file);
+
+// Before anything is written: of the one format, of all whatever their number, and both of one.
+[[nodiscard]] std::vector<std::string> limits_of(HandOutFormat format);
+[[nodiscard]] std::vector<std::string> true_of_all(PrivateRows private_rows);
 [[nodiscard]] std::vector<std::string> not_carried_by(HandOutFormat format, PrivateRows private_rows);
 
 struct HandedOut {
     std::vector<std::filesystem::path> files;
     std::vector<std::string> not_carried;
+    std::vector<std::string> of_this_plan;  // the last of them: what this plan had that could not be carried
 };
 
 [[nodiscard]] tl::expected<HandedOut, Refusal> write_as(HandOutFormat format, const FieldSurvey& field, const Plan& plan,

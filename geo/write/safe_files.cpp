@@ -77,32 +77,47 @@ tl::expected<SafeFiles, Refusal> SafeFiles::beside(const fs::path& shown) {
     return SafeFiles(std::move(*inner), fs::absolute(shown).parent_path());
 }
 
-tl::expected<std::vector<fs::path>, Refusal> SafeFiles::commit() {
-    const std::vector<fs::path> names = names_in(folder());
+// What is to be placed, once nothing is in its way and the disk keeps it.
+tl::expected<std::vector<fs::path>, Refusal> SafeFiles::checked_names() const {
+    std::vector<fs::path> names = names_in(folder());
     for (const fs::path& name : names) {
         if (const auto reason = in_the_way(into_ / name)) return tl::unexpected(refused_for(into_ / name, *reason));
         if (!synced(folder() / name, O_RDONLY))
             return tl::unexpected(
                 cannot_write(Words::tell("a disk that does not keep it") + " (" + std::strerror(errno) + ")"));
     }
-    const fs::path earlier = folder() / ".earlier";
+    return names;
+}
+
+tl::expected<std::vector<fs::path>, Refusal> SafeFiles::commit_together(std::span<const SafeFiles> parts) {
+    std::vector<std::vector<fs::path>> names;
+    for (const SafeFiles& part : parts) {
+        auto checked = part.checked_names();
+        if (!checked) return tl::unexpected(checked.error());
+        names.push_back(std::move(*checked));
+    }
     std::error_code error;
-    fs::create_directory(earlier, error);
     Renames renames;
     std::vector<fs::path> placed;
-    for (const fs::path& name : names) {
-        const fs::path target = into_ / name;
-        const bool aside = !fs::exists(target, error) || renames.rename(target, earlier / name);
-        if (!aside || !renames.rename(folder() / name, target)) {
-            const std::string reason = Words::tell("a name that cannot be taken") + " (" + std::strerror(errno) + ")";
-            renames.undo();
-            return tl::unexpected(refused_for(target, reason));
+    for (std::size_t i = 0; i < parts.size(); ++i) {
+        const fs::path earlier = parts[i].folder() / ".earlier";
+        fs::create_directory(earlier, error);
+        for (const fs::path& name : names[i]) {
+            const fs::path target = parts[i].into_ / name;
+            const bool aside = !fs::exists(target, error) || renames.rename(target, earlier / name);
+            if (!aside || !renames.rename(parts[i].folder() / name, target)) {
+                const std::string reason = Words::tell("a name that cannot be taken") + " (" + std::strerror(errno) + ")";
+                renames.undo();
+                return tl::unexpected(refused_for(target, reason));
+            }
+            placed.push_back(target);
         }
-        placed.push_back(target);
     }
     // The files are in place whatever happens now; a folder that cannot be synced (some network disks) is no failure.
-    static_cast<void>(synced(into_, O_RDONLY | O_DIRECTORY));
+    for (const SafeFiles& part : parts) static_cast<void>(synced(part.into_, O_RDONLY | O_DIRECTORY));
     return placed;
 }
+
+tl::expected<std::vector<fs::path>, Refusal> SafeFiles::commit() { return commit_together({this, 1}); }
 
 }  // namespace plugside

@@ -9,6 +9,7 @@
 #pragma once
 
 #include <filesystem>
+#include <span>
 #include <string>
 #include <tl/expected.hpp>
 #include <vector>
@@ -25,9 +26,13 @@ public:
 
     [[nodiscard]] std::filesystem::path folder() const { return inner_.temporary().parent_path(); }
     [[nodiscard]] tl::expected<std::vector<std::filesystem::path>, Refusal> commit();
+    // The same of several, also in different folders: the files of all or of none. The names one after the other, sorted in each.
+    [[nodiscard]] static tl::expected<std::vector<std::filesystem::path>, Refusal> commit_together(
+        std::span<const SafeFiles> parts);
     [[nodiscard]] Refusal cannot_write(const std::string& reason) const { return inner_.cannot_write(reason); }
 
 private:
+    [[nodiscard]] tl::expected<std::vector<std::filesystem::path>, Refusal> checked_names() const;
     SafeFiles(SafeFile inner, std::filesystem::path into) : inner_(std::move(inner)), into_(std::move(into)) {}
     SafeFile inner_;              // holds the temporary folder and removes it
     std::filesystem::path into_;  // absolute

@@ -2,6 +2,7 @@
 
 #include <cassert>
 
+#include "core/words/words.h"
 #include "geo/write/gpx_text.h"
 #include "geo/write/safe_file.h"
 #include "geo/write/set_words.h"
@@ -9,6 +10,13 @@
 namespace plugside {
 
 namespace {
+
+struct WhatIsWritten {
+    std::string opening;
+    std::string tag;
+    int indent;
+    std::string closing;
+};
 
 // A waypoint's place, name and words; `tag` is wpt or rtept.
 std::string place_element(const FieldSurvey& field, const Plan& plan, const SetPoint& set, LengthUnits units, int indent,
@@ -22,23 +30,33 @@ std::string place_element(const FieldSurvey& field, const Plan& plan, const SetP
     return text + margin + "</" + tag + ">\n";
 }
 
+// All sets to visit as elements `tag`, within `opening` and `closing`.
+tl::expected<void, Refusal> write_places(const FieldSurvey& field, const Plan& plan, const std::filesystem::path& file,
+                                         LengthUnits units, const Progress& progress, const WhatIsWritten& what) {
+    assert(plan.revision == field.survey.revision);
+    std::string text = gpx_text::opening(field.field_name) + what.opening;
+    const std::vector<const SetPoint*> sets = sets_to_visit(plan);
+    for (std::size_t i = 0; i < sets.size(); ++i) {
+        if (progress.stopped())
+            return tl::unexpected(Refusal{Refusal::Code::stopped, file.string(), "", Words::later("a request to stop"), ""});
+        if (i % 100 == 99)
+            progress.say(static_cast<double>(i) / static_cast<double>(sets.size()), Words::later("writing the sets"));
+        text += place_element(field, plan, *sets[i], units, what.indent, what.tag);
+    }
+    return write_text_file(file, text + what.closing + gpx_text::closing);
+}
+
 }  // namespace
 
 tl::expected<void, Refusal> write_waypoints(const FieldSurvey& field, const Plan& plan, const std::filesystem::path& file,
-                                            LengthUnits units) {
-    assert(plan.revision == field.survey.revision);
-    std::string text = gpx_text::opening(field.field_name);
-    for (const SetPoint* set : sets_to_visit(plan)) text += place_element(field, plan, *set, units, 2, "wpt");
-    return write_text_file(file, text + gpx_text::closing);
+                                            LengthUnits units, const Progress& progress) {
+    return write_places(field, plan, file, units, progress, {"", "wpt", 2, ""});
 }
 
 tl::expected<void, Refusal> write_set_route(const FieldSurvey& field, const Plan& plan, const std::filesystem::path& file,
-                                            LengthUnits units) {
-    assert(plan.revision == field.survey.revision);
-    std::string text = gpx_text::opening(field.field_name) + "  <rte>\n";
-    text += gpx_text::element(4, "name", field.field_name);
-    for (const SetPoint* set : sets_to_visit(plan)) text += place_element(field, plan, *set, units, 4, "rtept");
-    return write_text_file(file, text + "  </rte>\n" + gpx_text::closing);
+                                            LengthUnits units, const Progress& progress) {
+    const std::string opening = "  <rte>\n" + gpx_text::element(4, "name", field.field_name);
+    return write_places(field, plan, file, units, progress, {opening, "rtept", 4, "  </rte>\n"});
 }
 
 }  // namespace plugside

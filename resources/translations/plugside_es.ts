@@ -5466,6 +5466,230 @@
         <source>a whole number from 1 up</source>
         <translation>un número entero desde 1</translation>
     </message>
+    <message>
+        <source>What was not seen is not known: the walk has no track in the field.</source>
+        <translation>No se sabe qué no se vio: el recorrido no tiene traza en el campo.</translation>
+    </message>
+    <message>
+        <source>Walked: {1}; not walked: {2}.</source>
+        <translation>Caminado: {1}; no caminado: {2}.</translation>
+    </message>
+    <message>
+        <source>Walked: {1}.</source>
+        <translation>Caminado: {1}.</translation>
+    </message>
+    <message>
+        <source>1 mark</source>
+        <translation>1 marca</translation>
+    </message>
+    <message>
+        <source>{1} marks</source>
+        <translation>{1} marcas</translation>
+    </message>
+    <message>
+        <source>1 mound</source>
+        <translation>1 montículo</translation>
+    </message>
+    <message>
+        <source>1 system</source>
+        <translation>1 sistema</translation>
+    </message>
+    <message>
+        <source>{1} systems</source>
+        <translation>{1} sistemas</translation>
+    </message>
+    <message>
+        <source>1 run</source>
+        <translation>1 túnel</translation>
+    </message>
+    <message>
+        <source>{1} runs</source>
+        <translation>{1} túneles</translation>
+    </message>
+    <message>
+        <source>1 probe site</source>
+        <translation>1 lugar de sondeo</translation>
+    </message>
+    <message>
+        <source>{1} probe sites</source>
+        <translation>{1} lugares de sondeo</translation>
+    </message>
+    <message>
+        <source>{1}: {2}, {3} used.</source>
+        <translation>{1}: {2}, de las que se usan {3}.</translation>
+    </message>
+    <message>
+        <source>left out, {1}: {2}</source>
+        <translation>no se usan, {1}: {2}</translation>
+    </message>
+    <message>
+        <source>area walked unknown: no track</source>
+        <translation>área caminada desconocida: no hay traza</translation>
+    </message>
+    <message>
+        <source>on {1} walked of {2}</source>
+        <translation>en {1} caminados de {2}</translation>
+    </message>
+    <message>
+        <source>on {1} walked</source>
+        <translation>en {1} caminados</translation>
+    </message>
+    <message>
+        <source>Animals: {1} to {2} ({3} in 100), expected {4}, {5}.</source>
+        <translation>Animales: {1} a {2} ({3} de cada 100), se esperan {4}, {5}.</translation>
+    </message>
+    <message>
+        <source>{1}: {2}, one animal&apos;s with {3} in 100, {4} of run, {5}</source>
+        <translation>{1}: {2}, de un solo animal en {3} de cada 100, {4} de túnel, {5}</translation>
+    </message>
+    <message>
+        <source>What else may be true, of {1}:</source>
+        <translation>Qué más puede ser cierto, de {1}:</translation>
+    </message>
+    <message>
+        <source>What else may be true:</source>
+        <translation>Qué más puede ser cierto:</translation>
+    </message>
+    <message>
+        <source>1 mound may well be another system&apos;s</source>
+        <translation>1 montículo bien puede ser de otro sistema</translation>
+    </message>
+    <message>
+        <source>{1} mounds may well be another system&apos;s</source>
+        <translation>{1} montículos bien pueden ser de otro sistema</translation>
+    </message>
+    <message>
+        <source>Stop ({1}): {2}</source>
+        <translation>Alto ({1}): {2}</translation>
+    </message>
+    <message>
+        <source>Hold back ({1}): {2}</source>
+        <translation>Espere ({1}): {2}</translation>
+    </message>
+    <message>
+        <source>Mind ({1}): {2}</source>
+        <translation>Tenga en cuenta ({1}): {2}</translation>
+    </message>
+    <message>
+        <source>1 finding while reading, see above.</source>
+        <translation>1 observación al leer, vea arriba.</translation>
+    </message>
+    <message>
+        <source>{1} findings while reading, see above.</source>
+        <translation>{1} observaciones al leer, vea arriba.</translation>
+    </message>
+    <message>
+        <source>Not written: {1} (what lies there is older)</source>
+        <translation>No se escribió: {1} (lo que hay ahí es anterior)</translation>
+    </message>
+    <message>
+        <source>Not written: {1}</source>
+        <translation>No se escribió: {1}</translation>
+    </message>
+    <message>
+        <source>Written: {1}</source>
+        <translation>Escrito: {1}</translation>
+    </message>
+    <message>
+        <source>Written: {1} ({2} files)</source>
+        <translation>Escrito: {1} ({2} archivos)</translation>
+    </message>
+    <message>
+        <source>Dropped {1}: {2}</source>
+        <translation>Quitado: {1}: {2}</translation>
+    </message>
+    <message>
+        <source>dropping sets that meet a stop</source>
+        <translation>quitando los puntos que topan con un alto</translation>
+    </message>
+    <message>
+        <source>1 place that stood in for them met a stop, too, and was dropped.</source>
+        <translation>1 lugar que los reemplazaba topó también con un alto, y se quitó.</translation>
+    </message>
+    <message>
+        <source>{1} places that stood in for them met a stop, too, and were dropped.</source>
+        <translation>{1} lugares que los reemplazaban toparon también con un alto, y se quitaron.</translation>
+    </message>
+    <message>
+        <source>No set is left.</source>
+        <translation>No queda ningún punto.</translation>
+    </message>
+    <message>
+        <source>and for {1} more reasons at other sets.</source>
+        <translation>y por {1} razones más en otros puntos.</translation>
+    </message>
+    <message>
+        <source>no method chosen</source>
+        <translation>sin método elegido</translation>
+    </message>
+    <message>
+        <source>Judged for {1}:</source>
+        <translation>Juzgado para el {1}:</translation>
+    </message>
+    <message>
+        <source>Stop ({1}, {2}): {3}</source>
+        <translation>Alto ({1}, {2}): {3}</translation>
+    </message>
+    <message>
+        <source>Hold back ({1}, {2}): {3}</source>
+        <translation>Espere ({1}, {2}): {3}</translation>
+    </message>
+    <message>
+        <source>Not known, may be a stop ({1}, {2}): {3}</source>
+        <translation>No se sabe, puede ser un alto ({1}, {2}): {3}</translation>
+    </message>
+    <message>
+        <source>Not known, may hold back ({1}, {2}): {3}</source>
+        <translation>No se sabe, puede pedir esperar ({1}, {2}): {3}</translation>
+    </message>
+    <message>
+        <source>Held back, signed ({1}, {2}): {3}</source>
+        <translation>Espera firmada ({1}, {2}): {3}</translation>
+    </message>
+    <message>
+        <source>Mind ({1}, {2}): {3}</source>
+        <translation>Tenga en cuenta ({1}, {2}): {3}</translation>
+    </message>
+    <message>
+        <source>Asked for:</source>
+        <translation>Falta saber:</translation>
+    </message>
+    <message>
+        <source>Sets that meet a stop: {1} of {2}; a hold-back that nobody signed: {3}. The label, local rules and a licensed applicator decide.</source>
+        <translation>Puntos que topan con un alto: {1} de {2}; con una espera que nadie firmó: {3}. Deciden la etiqueta, las reglas del lugar y un aplicador con licencia.</translation>
+    </message>
+    <message>
+        <source>1 set</source>
+        <translation>1 punto</translation>
+    </message>
+    <message>
+        <source>{1} sets</source>
+        <translation>{1} puntos</translation>
+    </message>
+    <message>
+        <source>This plan is not to be handed out: 1 of {1} meets a stop. Change the method, the place or what stands against it, or drop this set, and plan again.</source>
+        <translation>Este plan no se debe entregar: 1 de {1} topa con un alto. Cambie el método, el lugar o lo que habla en contra, o quite ese punto, y vuelva a planear.</translation>
+    </message>
+    <message>
+        <source>This plan is not to be handed out: {1} of {2} meet a stop. Change the method, the place or what stands against it, or drop these sets, and plan again.</source>
+        <translation>Este plan no se debe entregar: {1} de {2} topan con un alto. Cambie el método, el lugar o lo que habla en contra, o quite esos puntos, y vuelva a planear.</translation>
+    </message>
+    <message>
+        <source>A text that a spreadsheet would take for a formula begins with an apostrophe that is not part of it.</source>
+        <translation>Un texto que una hoja de cálculo tomaría por fórmula empieza con un apóstrofo que no es parte de él.</translation>
+    </message>
+    <message>
+        <source>Names of people, licence numbers, reasons and notes are in what can carry them.</source>
+        <translation>Nombres de personas, números de licencia, razones y notas van en lo que los puede llevar.</translation>
+    </message>
+    <message>
+        <source>Names of people, licence numbers and reasons are left out, and notes in all but the GeoPackage.</source>
+        <translation>Nombres de personas, números de licencia y razones quedan fuera, y las notas, de todo menos del GeoPackage.</translation>
+    </message>
+    <message>
+        <source>writing the sets</source>
+        <translation>escribiendo los puntos</translation>
+    </message>
 </context>
 <context>
     <name>plugside::AgainstView</name>
@@ -6884,6 +7108,66 @@
     <message>
         <source>Spanish</source>
         <translation>español</translation>
+    </message>
+    <message>
+        <source>sets, as a route</source>
+        <translation>puntos, como ruta</translation>
+    </message>
+    <message>
+        <source>name of the route file</source>
+        <translation>nombre del archivo de la ruta</translation>
+    </message>
+    <message>
+        <source>map layers, as KML</source>
+        <translation>capas del mapa, en KML</translation>
+    </message>
+    <message>
+        <source>name of the KML file</source>
+        <translation>nombre del archivo KML</translation>
+    </message>
+    <message>
+        <source>map layers, as GeoJSON</source>
+        <translation>capas del mapa, en GeoJSON</translation>
+    </message>
+    <message>
+        <source>name of the GeoJSON file</source>
+        <translation>nombre del archivo GeoJSON</translation>
+    </message>
+    <message>
+        <source>map layers, as Shapefiles</source>
+        <translation>capas del mapa, en Shapefiles</translation>
+    </message>
+    <message>
+        <source>name that the Shapefiles begin with</source>
+        <translation>nombre con que empiezan los Shapefiles</translation>
+    </message>
+    <message>
+        <source>tables, as CSV</source>
+        <translation>tablas, en CSV</translation>
+    </message>
+    <message>
+        <source>name that the tables begin with</source>
+        <translation>nombre con que empiezan las tablas</translation>
+    </message>
+    <message>
+        <source>with what is private</source>
+        <translation>con lo que es privado</translation>
+    </message>
+    <message>
+        <source>names of people, licence numbers, reasons, notes</source>
+        <translation>nombres de personas, números de licencia, razones, notas</translation>
+    </message>
+    <message>
+        <source>%1 files, %2 to %3.</source>
+        <translation>%1 archivos, de %2 a %3.</translation>
+    </message>
+    <message>
+        <source>Two of them are to be written as %1.</source>
+        <translation>Dos de ellos se escribirían como %1.</translation>
+    </message>
+    <message>
+        <source>%1 and %2 more are there already and will be replaced.</source>
+        <translation>%1 y %2 más ya están ahí y se van a reemplazar.</translation>
     </message>
 </context>
 <context>

@@ -18,6 +18,15 @@ TEST(Call, OptionsStandAnywhereWithOrWithoutAnEqualsSign) {
     EXPECT_FALSE(call->value("ground"));
 }
 
+TEST(Call, AnOptionThatMayBeRepeatedGivesAllItsValuesInOrder) {
+    VerbRule verb = rule();
+    verb.options.push_back({"export", "FILE", "writes", true});
+    const auto call = parse_call(verb, {"a", "--export", "x.kml", "--export=y.csv"});
+    ASSERT_TRUE(call);
+    EXPECT_EQ(call->values("export"), (std::vector<std::string>{"x.kml", "y.csv"}));
+    EXPECT_TRUE(call->values("out").empty());
+}
+
 TEST(Call, AfterTwoDashesEverythingIsAPlace) {
     const auto call = parse_call(rule(), {"--summary", "--", "--out", "-x"});
     ASSERT_TRUE(call);

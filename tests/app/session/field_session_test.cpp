@@ -159,7 +159,7 @@ TEST_F(FieldSessionTest, AFirstLookIsShownUntilTheWholePlanIsThereAndIsNotHanded
     EXPECT_EQ(session_.plan()->revision, session_.field()->survey.revision);
     const QTemporaryDir folder;
     FieldSession::HandOut where;
-    where.geopackage = folder.filePath("plan.gpkg").toStdString();
+    where.files = {{HandOutFormat::geopackage, folder.filePath("plan.gpkg").toStdString()}};
     session_.hand_out(where);
     EXPECT_FALSE(session_.file_work().running());
     ASSERT_TRUE(wait_for([&] { return session_.plan_is_current(); }));
@@ -223,16 +223,16 @@ TEST_F(FieldSessionTest, OnlyAWrittenGeoPackageCountsAsHandedOut) {
     QSignalSpy handed_out(&session_, &FieldSession::handed_out);
     QSignalSpy refused(&session_, &FieldSession::refused);
     FieldSession::HandOut where;
-    where.waypoints = folder.filePath("sets.gpx").toStdString();
+    where.files = {{HandOutFormat::gpx_waypoints, folder.filePath("sets.gpx").toStdString()}};
     session_.hand_out(where);
     ASSERT_TRUE(wait_for([&] { return handed_out.count() + refused.count() == 1; }));
     EXPECT_EQ(refused.count(), 0);
     EXPECT_TRUE(session_.not_handed_out());
-    where.geopackage = folder.filePath("no/such/folder/plan.gpkg").toStdString();
+    where.files.push_back({HandOutFormat::geopackage, folder.filePath("no/such/folder/plan.gpkg").toStdString()});
     session_.hand_out(where);
     ASSERT_TRUE(wait_for([&] { return refused.count() == 1; }));
     EXPECT_TRUE(session_.not_handed_out());
-    where.geopackage = folder.filePath("plan.gpkg").toStdString();
+    where.files.back().file = folder.filePath("plan.gpkg").toStdString();
     session_.hand_out(where);
     ASSERT_TRUE(wait_for([&] { return handed_out.count() == 2; }));
     EXPECT_FALSE(session_.not_handed_out());

@@ -307,7 +307,7 @@ TEST_F(ProjectKeeperTest, WhatWaitsToBeHandedOutIsKnownAfterOpeningAgainAndNoMor
     ASSERT_TRUE(wait_for([&] { return session_.plan_is_current(); }));
     QSignalSpy handed_out(&session_, &FieldSession::handed_out);
     FieldSession::HandOut where;
-    where.geopackage = folder_ / "plan.gpkg";
+    where.files = {{HandOutFormat::geopackage, folder_ / "plan.gpkg"}};
     session_.hand_out(where);
     ASSERT_TRUE(wait_for([&] { return handed_out.size() == 1; }));
     EXPECT_FALSE(session_.not_handed_out());

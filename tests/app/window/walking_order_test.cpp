@@ -208,7 +208,7 @@ TEST_F(WalkingOrder, is_what_is_handed_out) {
     ASSERT_TRUE(order);
     QTemporaryDir folder;
     FieldSession::HandOut where;
-    where.waypoints = folder.filePath(QStringLiteral("sets.gpx")).toStdString();
+    where.files = {{HandOutFormat::gpx_waypoints, folder.filePath(QStringLiteral("sets.gpx")).toStdString()}};
     where.tours = order;
     QSignalSpy done(&session(), &FieldSession::handed_out);
     session().hand_out(where);

@@ -67,14 +67,14 @@ TEST_F(WindowSession, FiveSetsAreDecidedTwoUndoneAndThePlanHandedOutByKeysAlone)
     const FieldSession::HandOut where = dialog->chosen();
     QTest::keyClick(dialog, Qt::Key_Return);
     ASSERT_TRUE(wait_for([&] { return !window_.session().not_handed_out(); }));
-    EXPECT_TRUE(std::filesystem::exists(where.geopackage));
-    EXPECT_TRUE(std::filesystem::exists(where.waypoints));
+    EXPECT_TRUE(std::filesystem::exists(where.file_of(HandOutFormat::geopackage)));
+    EXPECT_TRUE(std::filesystem::exists(where.file_of(HandOutFormat::gpx_waypoints)));
     EXPECT_TRUE(std::filesystem::exists(where.sheets));
     EXPECT_TRUE(where.phone.empty());
     EXPECT_TRUE(window_.slip().notice().contains(folder.path()));
     // opened again, the GeoPackage gives the decisions back and says so
     const auto decided = window_.session().field()->survey.decisions.size();
-    window_.session().open({where.geopackage});
+    window_.session().open({where.file_of(HandOutFormat::geopackage)});
     ASSERT_TRUE(wait_for([&] { return !window_.session().file_work().running() && window_.session().plan_is_current(); }));
     EXPECT_EQ(window_.session().field()->survey.decisions.size(), decided);
     EXPECT_FALSE(window_.slip().notice().isEmpty());

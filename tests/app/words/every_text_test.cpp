@@ -318,6 +318,8 @@ TEST_F(EveryText, OfTheSetsStepTheSheetOfKeysAndHandingOutIsTranslated) {
     ASSERT_TRUE(wait_for([&] { return window.session().plan_is_current(); }));
     ASSERT_TRUE(window.open_hand_out());
     remains_.take_data(window.hand_out_dialog()->findChildren<QLineEdit*>().front()->text());
+    for (const char* file : {"barriers.cpg", "walk_tracks.shx", "mounds.csv", "work_order.csv"})
+        remains_.take_data(QStringLiteral("creek-meadow-plan_") + QLatin1String(file));
     expect_all_marked(*window.hand_out_dialog(), "hand out");
     window.hand_out_dialog()->reject();
     EXPECT_EQ(marking_.without_spanish(), std::set<std::string>());

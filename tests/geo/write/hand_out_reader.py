@@ -1,7 +1,7 @@
-"""hand_out_reader.py FORMAT FILE EXPECTED: reads a hand-out without the program's code and compares it with what was expected.
+"""hand_out_reader.py EXPECTED FORMAT FILE [FORMAT FILE...]: reads a hand-out without the program's code and compares it with what was expected.
 
 EXPECTED is JSON: {"sets": [{"id", "name", "lon", "lat"}...], "route": [the same, in walking order], "mounds": [{"id", "lon", "lat"}...],
-"notes": whether notes of marks are wanted, "texts": {mound_id: note}}. Readers: Python's json, xml.etree and csv, and pyshp. Prints what
+"notes": whether notes of marks are wanted, "texts": {mound_id: note}}. Readers: Python's json, xml.etree, csv and sqlite3, and pyshp. Prints what
 differs; exit 1 when anything does. Places within 1 cm on a sphere of 6371008.8 m.
 """
 import csv
@@ -9,6 +9,8 @@ import io
 import json
 import math
 import pathlib
+import sqlite3
+import struct
 import sys
 import xml.etree.ElementTree as xml
 
@@ -88,10 +90,53 @@ def geojson(file, expected):
         check(layer in layers, f"no layer {layer}")
 
 
+# What may stand in an element of KML, in this order: OGC 07-147r2, clauses 7 to 10 and its schema (of Feature, Container, Placemark,
+# geometries, ExtendedData and Data). A list in parentheses is a choice of one, the star marks what may stand there several times.
+FEATURE = ["name", "visibility", "open", "address", "phoneNumber", "Snippet", "description", "styleUrl", "Region", "ExtendedData"]
+SHAPES = "Point LineString LinearRing Polygon MultiGeometry"
+KML_ORDER = {
+    "kml": ["Document"],
+    "Document": FEATURE + ["Schema*", "Folder* Placemark*"],
+    "Folder": FEATURE + ["Folder* Placemark*"],
+    "Placemark": FEATURE + [SHAPES],
+    "ExtendedData": ["Data*"],
+    "Data": ["displayName", "value"],
+    "Point": ["extrude", "altitudeMode", "coordinates"],
+    "LineString": ["extrude", "tessellate", "altitudeMode", "coordinates"],
+    "LinearRing": ["extrude", "tessellate", "altitudeMode", "coordinates"],
+    "Polygon": ["extrude", "tessellate", "altitudeMode", "outerBoundaryIs", "innerBoundaryIs*"],
+    "outerBoundaryIs": ["LinearRing"],
+    "innerBoundaryIs": ["LinearRing"],
+    "MultiGeometry": [" ".join(kind + "*" for kind in SHAPES.split())],
+}
+
+
+def check_kml_order(element):
+    kind = element.tag.rpartition("}")[2]
+    check(kind in KML_ORDER or len(element) == 0, f"{kind} has parts")
+    check(not element.attrib or kind == "Data" and set(element.attrib) == {"name"}, f"attributes of {kind}: {element.attrib}")
+    steps = [[one.rstrip("*") for one in step.split()] for step in KML_ORDER.get(kind, [])]
+    many = [step.endswith("*") for step in KML_ORDER.get(kind, [])]
+    at, used = 0, False
+    for part in element:
+        name = part.tag.rpartition("}")[2]
+        place = next((i for i in range(at, len(steps)) if name in steps[i]), None)
+        check(place is not None, f"{name} out of its place in {kind}")
+        if place is None:
+            return
+        check(place > at or not used or many[at], f"{name} stands twice in {kind}")
+        at, used = place, True
+        check_kml_order(part)
+
+
 def kml(file, expected):
     space = "{http://www.opengis.net/kml/2.2}"
     root = xml.parse(file).getroot()
     check(root.tag == space + "kml", root.tag)
+    check_kml_order(root)
+    for kind in ("Polygon", "LinearRing"):
+        for ring in root.iter(space + kind):
+            check(ring.find(space + {"Polygon": "outerBoundaryIs", "LinearRing": "coordinates"}[kind]) is not None, f"{kind} without a line")
     folders = {f.findtext(space + "name"): f for tag in ("Folder", "Document") for f in root.iter(space + tag)}
     for layer in expected["layers"]:
         check(layer in folders and folders[layer].find(f".//{space}Placemark") is not None, f"no folder {layer} in {list(folders)}")
@@ -158,6 +203,27 @@ def shapefile(file, expected):
     of_points(expected, table("set_points"), mounds, {m["mound_id"]: m["note"] for m in mounds if m.get("note")})
 
 
+def geopackage(file, expected):
+    """SQLite, and the header of a geometry by OGC 12-128r17, clause 2.1.3: a point of 21 bytes of WKB behind it."""
+    db = sqlite3.connect(f"file:{file}?mode=ro", uri=True)
+    db.row_factory = sqlite3.Row
+
+    def points(layer):
+        for row in db.execute(f"SELECT * FROM {layer} ORDER BY fid"):
+            blob = row["geom"]
+            check(blob[:2] == b"GP" and struct.unpack("<i", blob[4:8])[0] == 4326, f"{layer}: no geometry in WGS 84")
+            order, kind, lon, lat = struct.unpack("<BIdd", blob[-21:])
+            check(order == 1 and kind == 1, f"{layer}: no point")
+            yield dict(zip(row.keys(), tuple(row)), at=(lon, lat))
+
+    same("set", [(s["set_id"], *s["at"]) for s in points("set_points")], wanted_of(expected, "sets"))
+    visited = sorted((s for s in points("set_points") if s["decision"] != "dropped"), key=lambda s: s["visit_order"])
+    same("set on the way", [(s["set_id"], *s["at"]) for s in visited], wanted_of(expected, "route"))
+    same("mound", [(m["mound_id"], *m["at"]) for m in points("mounds")], wanted_of(expected, "mounds"))
+    for layer in expected["layers"]:
+        check(db.execute(f"SELECT count(*) FROM {layer}").fetchone()[0] > 0, f"{layer} is empty")
+
+
 def csv_tables(file, expected):
     stem = file[: -len(".csv")]
 
@@ -166,7 +232,10 @@ def csv_tables(file, expected):
         check(text.endswith("\r\n"), f"{layer}: its last line does not end")
         rows = list(csv.reader(io.StringIO(text, newline=""), strict=True))
         check(all(len(row) == len(rows[0]) for row in rows), f"{layer}: rows of different lengths")
-        return [dict(zip(rows[0], row)) for row in rows[1:]]
+        check(not any(cell[:1] in tuple("=+@\t\r") for row in rows for cell in row if cell), f"{layer}: a cell that is a formula")
+        for cell in (cell for row in rows for cell in row if cell.startswith("-")):
+            float(cell)
+        return [dict(zip(rows[0], (cell.removeprefix("'") for cell in row))) for row in rows[1:]]
 
     def placed(layer):
         return [dict(r, at=(float(r["longitude (deg, WGS 84)"]), float(r["latitude (deg, WGS 84)"]))) for r in table(layer)]
@@ -179,9 +248,12 @@ def csv_tables(file, expected):
     table("work_order")
 
 
-kind, given, expected_file = sys.argv[1:]
-wanted = json.loads(pathlib.Path(expected_file).read_text("utf-8"))
-{"geojson": geojson, "kml": kml, "shapefile": shapefile, "csv": csv_tables,
- "gpx-waypoints": lambda f, e: gpx(f, e, False), "gpx-route": lambda f, e: gpx(f, e, True)}[kind](given, wanted)
+wanted = json.loads(pathlib.Path(sys.argv[1]).read_text("utf-8"))
+readers = {"geojson": geojson, "kml": kml, "shapefile": shapefile, "csv": csv_tables, "geopackage": geopackage,
+           "gpx-waypoints": lambda f, e: gpx(f, e, False), "gpx-route": lambda f, e: gpx(f, e, True)}
+for kind, given in zip(sys.argv[2::2], sys.argv[3::2], strict=True):
+    before = len(said)
+    readers[kind](given, wanted)
+    said[before:] = [f"{kind}: {words}" for words in said[before:]]
 print("\n".join(said))
 sys.exit(1 if said else 0)
