@@ -24,7 +24,9 @@ Polygon polygon_of(std::vector<LocalPoint> corners) {
 
 // What makes the ground of seed 6 a school's: places chosen so that some systems are near each thing and others are far from all.
 void lay_school(Ground& ground) {
-    ground.barriers.at(0).name = "drain";
+    Barrier& drain = ground.barriers.at(0);
+    drain.name = "drain";
+    ground.gates.push_back({"footbridge", drain.line.vertices.at(8), Metres::of(1.2)});
     KeepClearArea& house = ground.keep_clear.at(0);
     house.name = "schoolhouse";
     house.reason = "pupils and teachers are inside on weekdays";

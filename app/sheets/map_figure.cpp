@@ -174,8 +174,17 @@ void MapMaker::draw_systems_and_runs() {
 
 void MapMaker::draw_way() {
     std::vector<QPointF> way;
-    for (const SetCard& card : contents_.cards) way.push_back(on_map(card.middle));
-    draw_line(way, 0.15, Ink::black, {0.5, 1.5});
+    const auto end_stretch = [&] {
+        draw_line(way, way_width_mm, Ink::black, way_dashes_mm);
+        way.clear();
+    };
+    for (const SetCard& card : contents_.cards) {
+        if (!card.way_from_before) end_stretch();
+        const std::vector<LocalPoint> more =
+            card.way_from_before ? card.way_from_before->vertices : std::vector<LocalPoint>{card.middle};
+        for (const QPointF at : on_map(more, false)) way.push_back(at);
+    }
+    end_stretch();
 }
 
 void MapMaker::draw_mounds() {

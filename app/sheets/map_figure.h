@@ -5,6 +5,7 @@
 // Grid:    round distances east and north of the first map's lower left grid corner, the same on every map.
 // Norths:  true north is up (within the plane's convergence, under a tenth of a degree); magnetic north by the World Magnetic Model for the day
 //          on the sheets. Where the model does not reach, the map says so.
+// Way:     from set to set on foot, around barriers and buildings and through gates; it is not drawn where no gate leads.
 // Black and white: a run surer than 8 in 10 is a whole line, one surer than 5 in 10 a broken one, others are left out.
 // Stop:    nothing comes back. Cost: linear in what lies on a map, times maps.
 #pragma once
@@ -44,6 +45,10 @@ struct NumberedMap {
 // `origin`: where the grid's distances begin. `others`: maps whose ground is outlined, with their numbers from 2.
 [[nodiscard]] NumberedMap map_figure(const SheetInput& input, const SheetContents& contents, QSizeF room_mm,
                                      const MapPlace& place, LocalPoint origin, const std::vector<MapPlace>& others);
+
+// How the way from set to set is drawn.
+inline const std::vector<double> way_dashes_mm{0.5, 1.0};
+inline constexpr double way_width_mm = 0.25;
 
 // Room that the grid's readings take at the left and below.
 inline constexpr double grid_room_mm = 8.5;

@@ -155,6 +155,14 @@ void add_key(Figure& strip, double width) {
             strip.line(line.p1(), line.p2(), 0.18);
         strip.box(box, 0.4);
     });
+    entry(QT_TRANSLATE_NOOP("Sheets", "way on foot"), [&](QPointF at) {
+        strip.add(
+            Stroke{{at - QPointF(3.5, 0.0), at + QPointF(3.5, 0.0)}, false, way_width_mm, Ink::black, {}, way_dashes_mm});
+    });
+    entry(QT_TRANSLATE_NOOP("Sheets", "gate"), [&](QPointF at) {
+        strip.add(Disc{at, 1.2, 0.35, Ink::black, Ink::white});
+        strip.line(at - QPointF(1.2, 0.0), at + QPointF(1.2, 0.0), 0.35);
+    });
     entry(QT_TRANSLATE_NOOP("Sheets", "field"), [&](QPointF at) {
         strip.add(
             Stroke{{at - QPointF(4.0, 0.0), at + QPointF(4.0, 0.0)}, false, 0.7, Ink::black, {}, {5.0, 1.2, 0.7, 1.2}});

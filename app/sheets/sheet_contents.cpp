@@ -8,6 +8,8 @@
 #include "app/sheets/work_contents.h"
 #include "core/sets/material.h"
 #include "core/sets/planned_use.h"
+#include "core/sets/visits.h"
+#include "core/walking/ways_between.h"
 #include "core/words/words.h"
 
 namespace plugside {
@@ -45,21 +47,61 @@ std::vector<std::size_t> sets_to_print(const SheetInput& input) {
     return sets;
 }
 
-// How far and which way from set to set, along the straight line; the whole of it.
-Metres tell_ways(const SheetInput& input, const LocalFrame& frame, std::vector<SetCard>& cards) {
-    double whole = 0.0;
+// "35 m, 45° NE": straight from one place to another.
+QString straight_words(const SheetInput& input, const LocalFrame& frame, LocalPoint from, LocalPoint to) {
+    const LocalVector step = to - from;
+    const QString far = ground_words(Metres::of(step.length_m()), input.units);
+    const auto bearing = Bearing::along(step);
+    if (!bearing) return far;
+    const Bearing from_true_north = frame.true_bearing(*bearing, from);
+    return far + QStringLiteral(", %1° %2")
+                     .arg(std::lround(from_true_north.degrees()) % 360)
+                     .arg(QString::fromStdString(compass_point(from_true_north)));
+}
+
+struct WholeWay {
+    double metres = 0.0;
+    bool has_gaps = false;  // between two sets no way is drawn
+};
+
+// How far and which way from set to set, on foot; the whole of it.
+WholeWay tell_ways(const SheetInput& input, const LocalFrame& frame, std::vector<SetCard>& cards) {
+    const Survey& survey = input.field.survey;
+    std::vector<LocalPoint> places;
+    for (const SetCard& card : cards) places.push_back(card.middle);
+    const WalkingWays ways = ways_to_places(survey.ground, places, where_the_walk_began(survey));
+    WaysBetween between(ways, places);
+    WholeWay whole;
     for (std::size_t i = 1; i < cards.size(); ++i) {
-        const LocalVector step = cards[i].middle - cards[i - 1].middle;
-        whole += step.length_m();
-        const auto bearing = Bearing::along(step);
-        cards[i].from_before = ground_words(Metres::of(step.length_m()), input.units);
-        if (!bearing) continue;
-        const Bearing from_true_north = frame.true_bearing(*bearing, cards[i - 1].middle);
-        cards[i].from_before += QStringLiteral(", %1° %2")
-                                    .arg(std::lround(from_true_north.degrees()) % 360)
-                                    .arg(QString::fromStdString(compass_point(from_true_north)));
+        SetCard& card = cards[i];
+        const double straight = distance_m(places[i - 1], places[i]);
+        const QString told = straight_words(input, frame, places[i - 1], places[i]);
+        card.way_from_before = between.way(i - 1, i);
+        if (!card.way_from_before) {
+            whole.has_gaps = true;
+            card.from_before = sheet_words(QT_TRANSLATE_NOOP("Sheets", "no way on foot is drawn; straight %1")).arg(told);
+            continue;
+        }
+        const double on_foot = length(*card.way_from_before).value();
+        whole.metres += on_foot;
+        card.from_before = on_foot < 1.02 * straight + 0.1
+                               ? told
+                               : sheet_words(QT_TRANSLATE_NOOP("Sheets", "%1 on foot; straight %2"))
+                                     .arg(ground_words(Metres::of(on_foot), input.units), told);
     }
-    return Metres::of(whole);
+    return whole;
+}
+
+QString whole_way_words(const WholeWay& whole, LengthUnits units) {
+    const QString far = ground_words(Metres::of(whole.metres), units);
+    return whole.has_gaps ? sheet_words(QT_TRANSLATE_NOOP("Sheets",
+                                                          "%1 in all on foot from the first set to the last, without the "
+                                                          "stretches where no gate is drawn."))
+                                .arg(far)
+                          : sheet_words(QT_TRANSLATE_NOOP("Sheets",
+                                                          "%1 in all from the first set to the last, on foot around "
+                                                          "barriers and through gates."))
+                                .arg(far);
 }
 
 std::vector<CautionRow> caution_rows(const SheetInput& input, const std::vector<SetCard>& cards) {
@@ -141,10 +183,7 @@ std::optional<SheetContents> sheet_contents(const SheetInput& input, const Progr
         progress.say(static_cast<double>(contents.cards.size()) / static_cast<double>(sets.size()), "");
         contents.cards.push_back(set_card(input, frame, set));
     }
-    const Metres whole = tell_ways(input, frame, contents.cards);
-    contents.way =
-        sheet_words(QT_TRANSLATE_NOOP("Sheets", "%1 in all from the first set to the last, straight from set to set."))
-            .arg(ground_words(whole, input.units));
+    contents.way = whole_way_words(tell_ways(input, frame, contents.cards), input.units);
     contents.cautions = caution_rows(input, contents.cards);
     contents.load = load_rows(input, contents.cards);
     if (input.work) add_work(contents, input);

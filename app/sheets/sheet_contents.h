@@ -3,7 +3,8 @@
 // Order:   sets in walking order. `number` is SetPoint::visit_order, which waypoints carry too ("S07 C"); `code` is set_code of it.
 // Cautions: a card has those that hold at its place; those that hold everywhere stand once, in `cautions`, with all others.
 // Stop:    nothing comes back.
-// Cost:    O(sets x (runs + rungs)).
+// Ways:    on foot around barriers and buildings and through gates, as the walking order goes (core/sets/visits.h).
+// Cost:    O(sets x (runs + rungs)), and that of the ways.
 #pragma once
 
 #include <QString>
@@ -50,7 +51,8 @@ struct SetCard {
     QString at;         // latitude and longitude
     LocalPoint middle;
     CloseUpScene scene;
-    QString from_before;  // how far and which way from the set before
+    QString from_before;                      // how far and which way from the set before
+    std::optional<Polyline> way_from_before;  // on foot; nothing for the first, and where no way is drawn
 };
 
 struct CautionRow {

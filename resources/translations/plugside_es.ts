@@ -821,10 +821,6 @@
         <translation>Deciden la etiqueta, las reglas del lugar y un aplicador con licencia.</translation>
     </message>
     <message>
-        <source>%1 in all from the first set to the last, straight from set to set.</source>
-        <translation>%1 en total del primer punto al último, derecho de punto a punto.</translation>
-    </message>
-    <message>
         <source>page %1 of %2</source>
         <translation>página %1 de %2</translation>
     </message>
@@ -971,6 +967,30 @@
     <message>
         <source>not answered: ask before the work</source>
         <translation>sin respuesta: pregunte antes del trabajo</translation>
+    </message>
+    <message>
+        <source>way on foot</source>
+        <translation>camino a pie</translation>
+    </message>
+    <message>
+        <source>gate</source>
+        <translation>puerta</translation>
+    </message>
+    <message>
+        <source>no way on foot is drawn; straight %1</source>
+        <translation>no hay camino a pie dibujado; en línea recta %1</translation>
+    </message>
+    <message>
+        <source>%1 on foot; straight %2</source>
+        <translation>%1 a pie; en línea recta %2</translation>
+    </message>
+    <message>
+        <source>%1 in all on foot from the first set to the last, without the stretches where no gate is drawn.</source>
+        <translation>%1 en total a pie del primer punto al último, sin los tramos donde no hay puerta dibujada.</translation>
+    </message>
+    <message>
+        <source>%1 in all from the first set to the last, on foot around barriers and through gates.</source>
+        <translation>%1 en total del primer punto al último, a pie, rodeando barreras y por las puertas.</translation>
     </message>
 </context>
 <context>

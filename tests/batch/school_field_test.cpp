@@ -94,6 +94,12 @@ TEST(SchoolField, MeetsWithEachMethodWhatTheTableOfItsReadmeSays) {
     }
 }
 
+TEST(SchoolField, IsWalkedOverItsFootbridge) {
+    const Outcome outcome = run_batch({"plan", school + "walk.gpx", "--ground", school + "ground.gpkg"});
+    EXPECT_EQ(outcome.code, 0) << outcome.err;
+    EXPECT_EQ(outcome.out.find("No gate is drawn"), std::string::npos) << outcome.out;
+}
+
 TEST(SchoolField, SaysInsideItsLabelsThatThereIsNoSuchProduct) {
     for (const char* name : {"label.txt", "label-fumigant.txt"})
         EXPECT_NE(content_of(school + name).find("there is no such product"), std::string::npos) << name;

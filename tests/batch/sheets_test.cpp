@@ -14,8 +14,8 @@ TEST(Sheets, OfTheSampleAreWrittenInTheLanguageAndOnThePaperAskedFor) {
         run_batch({"plan", sample + "walk.gpx", "--ground", sample + "ground.gpkg", "--sheets", folder.at("s.pdf"),
                    "--paper", "a4", "--phone", folder.at("p.html"), "--language", "es", "--units", "metres"});
     ASSERT_EQ(outcome.code, 0) << outcome.err;
-    EXPECT_NE(outcome.out.find("Written: " + folder.at("s.pdf")), std::string::npos);
-    EXPECT_NE(outcome.out.find("Written: " + folder.at("p.html")), std::string::npos);
+    EXPECT_NE(outcome.out.find("Escrito: " + folder.at("s.pdf")), std::string::npos);
+    EXPECT_NE(outcome.out.find("Escrito: " + folder.at("p.html")), std::string::npos);
     const std::string pdf = content_of(folder.at("s.pdf"));
     EXPECT_EQ(pdf.substr(0, 5), "%PDF-");
     EXPECT_NE(pdf.find("/MediaBox [0 0 595"), std::string::npos);

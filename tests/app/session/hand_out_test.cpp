@@ -21,14 +21,17 @@ using testing_batch::TemporaryFolder;
 const std::string school = PLUGSIDE_SOURCE_DIR "/sample-projects/school-field/";
 constexpr std::chrono::sys_days the_day = std::chrono::sys_days{std::chrono::year{2025} / 4 / 10};
 
-// "name = value" lines as the rows that the window's forms edit.
+// "name = value" lines as the rows that the window's forms edit, each answer given on the day at noon.
 std::vector<WorkRow> rows_in(const std::string& file) {
     std::vector<WorkRow> rows;
     std::istringstream lines(content_of(file));
     for (std::string line; std::getline(lines, line);) {
         const std::size_t equals = line.find(" = ");
-        if (!line.starts_with('#') && equals != std::string::npos)
-            rows.push_back({line.substr(0, equals), line.substr(equals + 3)});
+        if (line.starts_with('#') || equals == std::string::npos || line.starts_with("given-at")) continue;
+        const std::string name = line.substr(0, equals);
+        rows.push_back({name, line.substr(equals + 3)});
+        const bool is_answer = name.find('.') == std::string::npos && name != "dose";
+        if (is_answer || name.ends_with(".lived-in")) rows.push_back({name + ".at", "2025-04-10T12:00:00Z"});
     }
     return rows;
 }

@@ -103,6 +103,51 @@ TEST_F(MapOnPaper, LabelsItsGridInTheUnitsOfTheTape) {
                     .contains(QStringLiteral("20")));
 }
 
+// Two rows of five with a ditch between them, and a footbridge 10 m west of both.
+TEST_F(MapOnPaper, LeadsFromSetToSetAroundABarrierAndThroughItsGate) {
+    ExampleField example = field_with_sets(10);
+    Ground& ground = example.field.survey.ground;
+    ground = {};
+    ground.barriers = {{"ditch", Polyline{{{-40.0, 34.0}, {200.0, 34.0}}}}};
+    const auto ways_on_map = [&](const SheetContents& contents, const SheetInput& input) {
+        const NumberedMap map = map_figure(input, contents, room, {{16.0, 34.0}, 1000}, {0.0, 0.0}, {});
+        std::vector<std::vector<QPointF>> ways;
+        for (const Shape& shape : map.figure.shapes())
+            if (const auto* stroke = std::get_if<Stroke>(&shape); stroke && stroke->dashes_mm == way_dashes_mm)
+                ways.push_back(stroke->points);
+        return ways;
+    };
+    const SheetInput input = sheets_of(example, Language::english, LengthUnits::metres);
+    // along each row, and around the ditch's end between: 72 m to it from (32, 30), 40 m on to (0, 38)
+    const auto around = sheet_contents(input);
+    EXPECT_EQ(ways_on_map(*around, input).size(), 1U);
+    ground.gates = {{"footbridge", {-10.0, 34.0}, Metres::of(1.0)}};
+    const auto contents = sheet_contents(input);
+    const auto ways = ways_on_map(*contents, input);
+    ASSERT_EQ(ways.size(), 1U);
+    const QPointF bridge(0.5 * (room.width() + grid_room_mm) + (-10.0 - 16.0), 0.5 * (room.height() - grid_room_mm));
+    int crossed = 0;
+    for (std::size_t i = 1; i < ways[0].size(); ++i) {
+        const QPointF a = ways[0][i - 1], b = ways[0][i];
+        if ((a.y() < bridge.y()) == (b.y() < bridge.y())) continue;
+        ++crossed;
+        const double x = a.x() + (b.x() - a.x()) * (bridge.y() - a.y()) / (b.y() - a.y());
+        EXPECT_NEAR(x, bridge.x(), 0.5) << "within half a metre of the bridge's middle";
+    }
+    EXPECT_EQ(crossed, 1);
+    EXPECT_TRUE(contents->cards[5].from_before.startsWith(QStringLiteral("52 m on foot; straight 33 m, ")))
+        << contents->cards[5].from_before.toStdString();
+    EXPECT_FALSE(contents->cards[4].from_before.contains(QStringLiteral("on foot")));
+    EXPECT_TRUE(contents->way.contains(QStringLiteral("on foot around barriers and through gates")));
+    // walled in: the way ends, and says so
+    ground.boundary.parts = {{Ring{{{-30.0, -10.0}, {60.0, -10.0}, {60.0, 60.0}, {-30.0, 60.0}}}, {}}};
+    ground.gates.clear();
+    const auto walled = sheet_contents(input);
+    EXPECT_EQ(ways_on_map(*walled, input).size(), 2U);
+    EXPECT_TRUE(walled->cards[5].from_before.startsWith(QStringLiteral("no way on foot is drawn; straight 33 m")));
+    EXPECT_TRUE(walled->way.contains(QStringLiteral("without the stretches where no gate is drawn")));
+}
+
 TEST_F(MapOnPaper, OfAFieldWithOneSetOrNoneIsDrawnToo) {
     for (const int count : {0, 1}) {
         ExampleField example = field_with_sets(count);
