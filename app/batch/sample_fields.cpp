@@ -6,6 +6,13 @@ namespace plugside {
 
 namespace {
 
+// A plank bridge where the ditch is crossed, and a gate where the walk began.
+void lay_meadow(Ground& ground) {
+    ground.gates.push_back({"plank bridge", ground.barriers.at(0).line.vertices.at(25), Metres::of(1.2)});
+    const std::vector<LocalPoint>& corners = ground.boundary.parts.at(0).outer.vertices;
+    ground.gates.push_back({"field gate", corners.at(0) + (corners.at(3) - corners.at(0)) * 0.05, Metres::of(4.0)});
+}
+
 SampleField creek_meadow() {
     SimulationOptions options;
     options.kind = FieldKind::straight_with_branches;
@@ -13,7 +20,7 @@ SampleField creek_meadow() {
     options.mounds_wanted = 140;
     options.with_ground = true;
     options.area_m2 = 25000.0;
-    return {"creek-meadow", "Creek meadow", options};
+    return {"creek-meadow", "Creek meadow", options, lay_meadow};
 }
 
 Polygon polygon_of(std::vector<LocalPoint> corners) {

@@ -54,6 +54,7 @@ TEST(SampleProject, IsMadeAgainByItsCommand) {
     same_rows("ground.gpkg", "select hex(geom) from field_boundaries");
     same_rows("ground.gpkg", "select hex(geom), name from barriers");
     same_rows("ground.gpkg", "select hex(geom), name, reason, kind from keep_clear_areas");
+    same_rows("ground.gpkg", "select hex(geom), name, width_m from gates");
 }
 
 TEST(SampleProject, HasItsImageWhereItsGroundIs) {
@@ -129,7 +130,7 @@ TEST(SampleProject, IsPlannedIntoEveryLayer) {
     const std::string layers = layers_of(plan);
     for (const std::string layer :
          {"mounds", "burrow_systems", "main_runs", "probe_points", "set_points", "walk_tracks", "field_boundaries",
-          "barriers", "keep_clear_areas", "unwalked_areas", "rounds", "system_alternatives", "survey_summary"}) {
+          "barriers", "keep_clear_areas", "gates", "unwalked_areas", "rounds", "system_alternatives", "survey_summary"}) {
         EXPECT_NE(layers.find(layer + "|"), std::string::npos) << layer;
         if (layer != "rounds" && layer != "unwalked_areas") {
             EXPECT_NE(rows_of(plan, "select count(*) from " + layer), "0|\n") << layer;
