@@ -78,6 +78,8 @@ private:
     [[nodiscard]] double numbers_mm() const;  // how far the numbers reach from a row that goes across
     void draw_break(QPointF at);
     void backed_words(QPointF middle, const QString& text, const Lettering& lettering);
+    [[nodiscard]] QPointF number_place(std::size_t rung) const;
+    [[nodiscard]] QPointF free_of_numbers(QPointF middle, const QString& text) const;
 
     const CloseUpScene& scene_;
     LengthUnits units_;
@@ -157,8 +159,8 @@ void CloseUpMaker::draw_mounds() {
         const double room = height_ - rim_mm - plug_.y();
         add_mound(made_.figure, plug_, scene_.from.turn_degrees, scene_.from.freshness,
                   std::max(std::min(whole_fan, room), 5.0));
-        backed_words({plug_.x() + 0.5 * measure_.width_mm(scene_.from.name, small_bold) + 3.5, plug_.y() + 1.2},
-                     scene_.from.name, small_bold);
+        const QPointF beside(plug_.x() + 0.5 * measure_.width_mm(scene_.from.name, small_bold) + 3.5, plug_.y() + 1.2);
+        backed_words(free_of_numbers(beside, scene_.from.name), scene_.from.name, small_bold);
         return;
     }
     const double reach = std::min(whole_fan, plug_room_mm - 1.0);
@@ -264,19 +266,33 @@ int CloseUpMaker::number_lines() const {
 
 double CloseUpMaker::numbers_mm() const { return radius_mm() + (number_lines() == 4 ? 8.0 : 4.6); }
 
-void CloseUpMaker::draw_rungs() {
+QPointF CloseUpMaker::number_place(std::size_t rung) const {
     const QPointF beside(-row_.y(), row_.x());
-    const double step = step_m();
-    const double radius = radius_mm();
     const bool row_goes_up = std::abs(row_.y()) > 0.7;
     const int sides = number_lines();
+    const long place = std::lround(scene_.rungs_m[rung] / step_m());
+    const long turn = ((place % sides) + sides) % sides;
+    const double away = radius_mm() + (row_goes_up ? 3.4 : 2.6) + (turn >= 2 ? (row_goes_up ? 4.4 : 3.4) : 0.0);
+    return middle_ + row_ * (scene_.rungs_m[rung] * per_metre()) + beside * (turn % 2 == 0 ? away : -away);
+}
+
+// As far to the right as is needed to leave the numbers of all rungs readable.
+QPointF CloseUpMaker::free_of_numbers(QPointF middle, const QString& text) const {
+    const double height = 1.05 * small_bold.size_pt * mm_per_point;
     for (std::size_t i = 0; i < scene_.rungs_m.size(); ++i) {
-        const QPointF at = middle_ + row_ * (scene_.rungs_m[i] * per_metre());
-        const long place = std::lround(scene_.rungs_m[i] / step);
-        const long turn = ((place % sides) + sides) % sides;
-        const double away = radius + (row_goes_up ? 3.4 : 2.6) + (turn >= 2 ? (row_goes_up ? 4.4 : 3.4) : 0.0);
-        backed_words(at + beside * (turn % 2 == 0 ? away : -away), QString::number(i + 1), small_bold);
+        const QPointF number = number_place(i);
+        const double both =
+            0.5 * (measure_.width_mm(text, small_bold) + measure_.width_mm(QString::number(i + 1), small_bold)) + 1.6;
+        if (std::abs(number.y() - middle.y()) < height && std::abs(number.x() - middle.x()) < both)
+            middle.setX(number.x() + both);
     }
+    return middle;
+}
+
+void CloseUpMaker::draw_rungs() {
+    const double radius = radius_mm();
+    for (std::size_t i = 0; i < scene_.rungs_m.size(); ++i)
+        backed_words(number_place(i), QString::number(i + 1), small_bold);
     for (std::size_t i = scene_.rungs_m.size(); i-- > 0;) {
         const QPointF at = middle_ + row_ * (scene_.rungs_m[i] * per_metre());
         made_.figure.add(Disc{at, radius, 0.35, Ink::black, i == 0 ? Ink::black : Ink::white});

@@ -1,5 +1,6 @@
 #include "app/sheets/lettering.h"
 
+#include <QRegularExpression>
 #include <algorithm>
 
 namespace plugside {
@@ -26,6 +27,11 @@ QFont sheet_font(bool bold) {
     return font;
 }
 
+QString kept_together(QString text) {
+    static const QRegularExpression within_a_length(QStringLiteral("(\\d) (?=\\d+/\\d|(?:in|ft|cm|m|pulg|pies?)\\b)"));
+    return text.replace(within_a_length, QStringLiteral("\\1") + QChar::Nbsp);
+}
+
 LetteringMeasure::LetteringMeasure() : plain_(measured(false)), bold_(measured(true)) {}
 
 double LetteringMeasure::width_mm(const QString& text, const Lettering& lettering) const {
@@ -37,7 +43,7 @@ QStringList LetteringMeasure::lines(const QString& text, double width_mm, const 
     QStringList lines;
     QString line;
     const auto fits = [&](const QString& tried) { return this->width_mm(tried, lettering) <= width_mm; };
-    for (QString word : text.split(QLatin1Char(' '), Qt::SkipEmptyParts)) {
+    for (QString word : kept_together(text).split(QLatin1Char(' '), Qt::SkipEmptyParts)) {
         const QString longer = line.isEmpty() ? word : line + QLatin1Char(' ') + word;
         if (fits(longer)) {
             line = longer;
@@ -53,6 +59,8 @@ QStringList LetteringMeasure::lines(const QString& text, double width_mm, const 
         line = word;
     }
     if (!line.isEmpty()) lines << line;
+    // whoever searches the text types a blank
+    lines.replaceInStrings(QString(QChar::Nbsp), QStringLiteral(" "));
     return lines;
 }
 

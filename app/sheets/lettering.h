@@ -2,7 +2,7 @@
 //
 // Font:    DejaVu Sans, which every package list of the program holds; where it is missing, the system's sans serif.
 // Units:   millimetres; sizes in points.
-// Breaks:  between words; a word wider than the line is cut where it has to be. Words come back without the blanks at breaks.
+// Breaks:  between words, not within a length; a word wider than the line is cut where it has to be. Words come back without the blanks at breaks.
 // Threads: one object a thread. Cost: linear in the text.
 #pragma once
 
@@ -13,6 +13,9 @@
 #include "app/sheets/figure.h"
 
 namespace plugside {
+
+// The text with blanks that no line breaks at within a length: "2 1/4 in" is read wrongly as "2" and, on the next line, "1/4 in".
+[[nodiscard]] QString kept_together(QString text);
 
 class LetteringMeasure {
 public:

@@ -2,6 +2,7 @@
 
 #include "app/sheets/close_up_figure.h"
 #include "app/sheets/figure_output.h"
+#include "app/sheets/lettering.h"
 #include "app/sheets/map_figure.h"
 
 namespace plugside {
@@ -25,13 +26,13 @@ ol.way a{display:block;padding:9px 2px;text-decoration:none;color:var(--ink)}ol.
 .t label{display:flex;align-items:center;gap:6px;background:var(--ground);border-radius:4px;padding:6px;min-height:44px}
 input{width:22px;height:22px;flex:none;margin:0}
 .c{background:var(--ground);border-left:6px solid var(--dark);padding:6px 8px;margin:6px 0}.c.s{border-color:var(--ink);border-width:0 0 0 12px}
-nav{display:flex;gap:14px;justify-content:space-between;margin-top:8px}nav a{padding:10px 4px}
+nav{display:flex;gap:14px;justify-content:space-between;margin-top:8px}nav a{padding:10px 4px}nav a:first-child{flex:none}
 .k{stroke:var(--ink)}.d{stroke:var(--dark)}.p{stroke:var(--pale)}.w{stroke:var(--paper)}
 .K{fill:var(--ink)}.D{fill:var(--dark)}.P{fill:var(--pale)}.W{fill:var(--paper)}
 path:not(.K):not(.D):not(.P):not(.W),circle:not(.K):not(.D):not(.P):not(.W){fill:none}.b{font-weight:bold}
 )";
 
-QString escaped(const QString& text) { return text.toHtmlEscaped(); }
+QString escaped(const QString& text) { return kept_together(text).toHtmlEscaped(); }
 QString element(const char* name, const QString& text) {
     return QStringLiteral("<%1>%2</%1>\n").arg(QLatin1String(name), escaped(text));
 }

@@ -63,12 +63,15 @@ std::vector<double> lefts(const SheetPager& pager, const std::vector<Column>& co
     return at;
 }
 
+constexpr double cell_left_mm = 0.8;
+constexpr double cell_rims_mm = 3.0;  // both, so that words of two cells keep apart
+
 void add_heading(SheetPager& pager, const std::vector<Column>& columns) {
     const auto at = lefts(pager, columns);
     double height = 0.0;
     for (std::size_t i = 0; i < columns.size(); ++i)
-        height = std::max(height, pager.measure().write(pager.page(), {at[i] + 0.8, pager.y()}, columns[i].heading,
-                                                        at[i + 1] - at[i] - 1.6, small_bold));
+        height = std::max(height, pager.measure().write(pager.page(), {at[i] + cell_left_mm, pager.y()}, columns[i].heading,
+                                                        at[i + 1] - at[i] - cell_rims_mm, small_bold));
     pager.skip(height + 0.8);
     pager.page().line({pager.left(), pager.y()}, {pager.left() + pager.width(), pager.y()}, 0.5);
     pager.skip(0.6);
@@ -80,10 +83,11 @@ double add_row(SheetPager& pager, const std::vector<Column>& columns, const std:
     const auto at = lefts(pager, columns);
     double height = least_mm;
     for (std::size_t i = 0; i < cells.size(); ++i)
-        height = std::max(height, pager.measure().height_mm(cells[i], at[i + 1] - at[i] - 1.6, lettering) + 1.4);
+        height = std::max(height, pager.measure().height_mm(cells[i], at[i + 1] - at[i] - cell_rims_mm, lettering) + 1.4);
     pager.keep(height);
     for (std::size_t i = 0; i < cells.size(); ++i)
-        pager.measure().write(pager.page(), {at[i] + 0.8, pager.y() + 0.7}, cells[i], at[i + 1] - at[i] - 1.6, lettering);
+        pager.measure().write(pager.page(), {at[i] + cell_left_mm, pager.y() + 0.7}, cells[i],
+                              at[i + 1] - at[i] - cell_rims_mm, lettering);
     pager.skip(height);
     pager.page().line({pager.left(), pager.y()}, {pager.left() + pager.width(), pager.y()}, 0.15);
     return pager.y() - height;
@@ -97,9 +101,9 @@ void add_ticked_row(SheetPager& pager, const std::vector<Column>& columns, const
 void add_conditions(SheetPager& pager, const SheetContents& contents) {
     if (contents.conditions.empty() && contents.label.isEmpty()) return;
     pager.begin_page(sheet_words(QT_TRANSLATE_NOOP("Sheets", "Conditions")));
-    const std::vector<Column> columns{{0.50, sheet_words(QT_TRANSLATE_NOOP("Sheets", "asked"))},
-                                      {0.24, sheet_words(QT_TRANSLATE_NOOP("Sheets", "answered"))},
-                                      {0.26, sheet_words(QT_TRANSLATE_NOOP("Sheets", "when"))}};
+    const std::vector<Column> columns{{0.46, sheet_words(QT_TRANSLATE_NOOP("Sheets", "asked"))},
+                                      {0.23, sheet_words(QT_TRANSLATE_NOOP("Sheets", "answered"))},
+                                      {0.31, sheet_words(QT_TRANSLATE_NOOP("Sheets", "when"))}};
     if (!contents.conditions.empty()) pager.repeat([columns](SheetPager& on) { add_heading(on, columns); });
     for (const ConditionRow& row : contents.conditions)
         add_row(pager, columns, {row.question, row.answer, row.told}, small_words, 5.0);
@@ -154,9 +158,13 @@ void add_list(SheetPager& pager, const SheetContents& contents) {
     const std::vector<Column> columns{
         {0.06, {}},
         {0.13, sheet_words(QT_TRANSLATE_NOOP("Sheets", "set"))},
-        {0.31, sheet_words(QT_TRANSLATE_NOOP("Sheets", "place"))},
-        {0.24, sheet_words(QT_TRANSLATE_NOOP("Sheets", "from the set before, from true north"))},
+        {0.28, sheet_words(QT_TRANSLATE_NOOP("Sheets", "place"))},
+        {0.27, sheet_words(QT_TRANSLATE_NOOP("Sheets", "from the set before, from true north"))},
         {0.26, sheet_words(QT_TRANSLATE_NOOP("Sheets", "chance, holes; cautions of the place"))}};
+    if (contents.cards.empty()) {
+        pager.text(sheet_words(QT_TRANSLATE_NOOP("Sheets", "No set stands in this plan.")), plain_words);
+        return;
+    }
     pager.text(contents.way, plain_words);
     pager.skip(1.5);
     pager.repeat([columns](SheetPager& on) { add_heading(on, columns); });
@@ -233,7 +241,7 @@ std::optional<std::vector<Figure>> sheet_pages(const SheetInput& input, const Sh
         add_conditions(pager, contents);
         add_methods(pager, contents);
     }
-    if (wanted.load) add_load(pager, contents);
+    if (wanted.load && !contents.cards.empty()) add_load(pager, contents);
     if (wanted.list) add_list(pager, contents);
     if (wanted.cards && !contents.cards.empty() && !add_cards(pager, input, contents, progress)) return std::nullopt;
     if (wanted.log && !contents.cards.empty()) add_log(pager, contents);

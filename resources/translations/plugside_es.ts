@@ -992,6 +992,10 @@
         <source>%1 in all from the first set to the last, on foot around barriers and through gates.</source>
         <translation>%1 en total del primer punto al último, a pie, rodeando barreras y por las puertas.</translation>
     </message>
+    <message>
+        <source>No set stands in this plan.</source>
+        <translation>Este plan no tiene ningún punto.</translation>
+    </message>
 </context>
 <context>
     <name>TypedPlace</name>

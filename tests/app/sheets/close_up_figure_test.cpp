@@ -3,6 +3,7 @@
 
 #include <cmath>
 
+#include "app/sheets/lettering.h"
 #include "app/sheets/mound_figure.h"
 #include "tests/app/application.h"
 #include "tests/app/sheets/sheet_example.h"
@@ -116,6 +117,35 @@ TEST_F(CloseUpOnPaper, EverythingLiesInsideOfItsPlaceAndNoWordsAreSmall) {
                     }
                 }
             }
+}
+
+// A ladder that begins at the plug has numbers where the plug's name stands.
+TEST_F(CloseUpOnPaper, TheNamesOfMoundsLeaveTheNumbersOfRungsReadable) {
+    ExampleField example = field_with_both_kinds();
+    ProbeSite& site = example.plan.probes[0];
+    for (const double along : {0.05, 0.1, 0.15, 0.2, 0.25}) {
+        site.ladder.along = Metres::of(along);
+        site.middle = example.field.survey.mounds[0].plug + site.axis.unit() * along;
+        const CloseUpFigure drawn = this->drawn(example, 0, LengthUnits::metres);
+        const LetteringMeasure measure;
+        const auto box = [&](const WordsAt& words) {
+            const double width = measure.width_mm(words.text, words.lettering);
+            return QRectF(words.baseline.x() - 0.5 * width, words.baseline.y() - 2.3, width, 2.3);
+        };
+        std::vector<QRectF> numbers;
+        std::optional<QRectF> name;
+        for (const Shape& shape : drawn.figure.shapes()) {
+            const auto* words = std::get_if<WordsAt>(&shape);
+            if (words == nullptr || words->side != Side::middle) continue;
+            bool is_number = false;
+            words->text.toInt(&is_number);
+            if (is_number) numbers.push_back(box(*words));
+            if (words->text == QStringLiteral("M001")) name = box(*words);
+        }
+        ASSERT_TRUE(name);
+        ASSERT_EQ(numbers.size(), site.rungs.size());
+        for (const QRectF& number : numbers) EXPECT_FALSE(number.intersects(*name)) << along;
+    }
 }
 
 }  // namespace

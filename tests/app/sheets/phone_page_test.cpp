@@ -101,7 +101,7 @@ TEST_F(PhonePage, SaysWhatThePaperSaysInBothLanguages) {
     const ExampleField example = field_with_both_kinds();
     for (const Language language : {Language::english, Language::spanish}) {
         const SheetInput input = sheets_of(example, language, LengthUnits::metres);
-        const QString text = text_of(write(input));
+        const QString text = text_of(write(input)).replace(QChar::Nbsp, QLatin1Char(' '));
         const auto contents = sheet_contents(input);
         EXPECT_TRUE(text.contains(QStringLiteral("<html lang=\"%1\">").arg(code_of(language))));
         for (const SetCard& card : contents->cards)

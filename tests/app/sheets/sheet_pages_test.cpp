@@ -43,6 +43,18 @@ protected:
     }
 };
 
+TEST_F(FieldSheets, BreakNoLineWithinALength) {
+    const LetteringMeasure measure;
+    const QString told = QStringLiteral("then 2 1/4 in nearer, 5,7 cm o 12 1/2 pulg, 3 ft 4 in apart; 2 insects, 9 of 10");
+    for (double width = 30.0; width < 120.0; width += 1.0) {
+        const QStringList lines = measure.lines(told, width, {10.0, false, Ink::black});
+        EXPECT_EQ(lines.join(QLatin1Char(' ')), told);
+        for (const QString& line : lines)
+            for (const char* rest : {"1/4", "1/2", "in ", "cm", "pulg", "ft"})
+                EXPECT_FALSE(line.startsWith(QLatin1String(rest))) << line.toStdString();
+    }
+}
+
 TEST_F(FieldSheets, KeepEveryCardWholeAndTwoOrMoreOnAPage) {
     const ExampleField example = field_with_sets(23);
     for (const Paper paper : {Paper::letter, Paper::a4})
