@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "app/stages/caution_view.h"
+#include "app/stages/page_choice.h"
 #include "app/stages/rows_layout.h"
 #include "app/window/dresser.h"
 #include "app/window/look_sheet.h"
@@ -14,14 +15,6 @@ namespace plugside {
 namespace {
 
 QString text(const std::string& words) { return QString::fromStdString(words); }
-
-const SignedOverride* signature_of(const WorkOrder& work, const CautionGroup& group) {
-    for (const SignedOverride& entry : work.signed_off)
-        if (entry.caution == group.caution && !entry.probe &&
-            std::find(group.methods.begin(), group.methods.end(), entry.method) != group.methods.end())
-            return &entry;
-    return nullptr;
-}
 
 }  // namespace
 
@@ -100,13 +93,13 @@ void AgainstView::showEvent(QShowEvent* event) {
     if (!built_) build();
 }
 
-QString AgainstView::sets_words(const CautionGroup& group) const {
+QString AgainstView::sets_words(const std::vector<std::size_t>& sets) const {
     constexpr std::size_t most = 12;
     QStringList numbers;
-    for (std::size_t i = 0; i < std::min(most, group.sets.size()); ++i) numbers << QString::number(group.sets[i] + 1);
-    const auto count = static_cast<long long>(group.sets.size());
+    for (std::size_t i = 0; i < std::min(most, sets.size()); ++i) numbers << QString::number(sets[i] + 1);
+    const auto count = static_cast<long long>(sets.size());
     const QString list = numbers.join(QStringLiteral(", "));
-    if (group.sets.size() > most) return tr("%1 sets: %2 and more").arg(count).arg(list);
+    if (sets.size() > most) return tr("%1 sets: %2 and more").arg(count).arg(list);
     return count == 1 ? tr("set %1").arg(list) : tr("%1 sets: %2").arg(count).arg(list);
 }
 
@@ -128,7 +121,7 @@ void AgainstView::add_group(const CautionGroup& group) {
         ask->setText(tr("Asked: %1").arg(asked.join(QLatin1Char(' '))));
         column->addWidget(ask);
     }
-    auto* show = new QPushButton(sets_words(group), box);
+    auto* show = new QPushButton(sets_words(group.sets), box);
     show->setProperty("way", true);
     show->setAccessibleName(tr("on the map: %1").arg(text(caution->sentence)));
     show->setToolTip(group.where.empty() ? tr("shows these sets on the map, one after the other")
@@ -141,19 +134,59 @@ void AgainstView::add_group(const CautionGroup& group) {
     list_->addWidget(box);
 }
 
+std::vector<AgainstView::Signature> AgainstView::signatures_of(const CautionGroup& group) const {
+    std::vector<Signature> all;
+    for (const SignedOverride& entry : work_.work().signed_off) {
+        if (entry.caution != group.caution ||
+            std::find(group.methods.begin(), group.methods.end(), entry.method) == group.methods.end())
+            continue;
+        std::optional<std::size_t> of_set;
+        for (const std::size_t set : group.sets)
+            if (entry.probe && shown_of_->plan->probes.at(shown_of_->plan->sets.at(set).probe).key == *entry.probe) of_set = set;
+        if (entry.probe && !of_set) continue;
+        auto same = std::find_if(all.begin(), all.end(), [&](const Signature& one) {
+            return one.entry->at == entry.at && one.entry->name == entry.name &&
+                   one.entry->probe.has_value() == entry.probe.has_value();
+        });
+        if (same == all.end()) same = all.insert(all.end(), {&entry, {}});
+        if (of_set) same->sets.push_back(*of_set);
+    }
+    return all;
+}
+
+QString AgainstView::words_of(const Signature& signature) const {
+    const SignedOverride& entry = *signature.entry;
+    if (signature.sets.empty())
+        return tr("Signed by %1, %2: %3").arg(text(entry.name), moment_words(entry.at), text(entry.reason));
+    return tr("Signed for %4 by %1, %2: %3")
+        .arg(text(entry.name), moment_words(entry.at), text(entry.reason), sets_words(signature.sets));
+}
+
+QStringList AgainstView::signatures(const std::string& caution) const {
+    QStringList lines;
+    if (const CautionGroup* group = group_of(caution); group != nullptr && shown_of_)
+        for (const Signature& signature : signatures_of(*group)) lines << words_of(signature);
+    return lines;
+}
+
 void AgainstView::add_signing(const CautionGroup& group, QVBoxLayout* column, QWidget* parent) {
-    auto* keys = RowsLayout::natural(6);
-    if (const SignedOverride* entry = signature_of(work_.work(), group)) {
+    for (const Signature& signature : signatures_of(group)) {
         auto* said = label_in_role("body", parent);
-        said->setText(tr("Signed by %1, %2: %3").arg(text(entry->name), moment_words(entry->at), text(entry->reason)));
+        said->setText(words_of(signature));
         column->addWidget(said);
         auto* back = new QPushButton(tr("take the signature back"), parent);
         back->setProperty("way", true);
-        keys->addWidget(back);
-        column->addLayout(keys);
-        connect(back, &QPushButton::clicked, this, [this, id = group.caution] { take_signature_back(id); });
-        return;
+        auto* row = RowsLayout::natural(6);
+        row->addWidget(back);
+        column->addLayout(row);
+        connect(back, &QPushButton::clicked, this,
+                [this, id = group.caution, at = signature.entry->at] { take_signature_back(id, at); });
     }
+    if (group.open()) add_sign_form(group, column, parent);
+}
+
+void AgainstView::add_sign_form(const CautionGroup& group, QVBoxLayout* column, QWidget* parent) {
+    auto* keys = RowsLayout::natural(6);
     auto* name = new QLineEdit(signer_, parent);
     name->setPlaceholderText(tr("your name"));
     name->setAccessibleName(tr("name of who signs"));
@@ -166,11 +199,16 @@ void AgainstView::add_signing(const CautionGroup& group, QVBoxLayout* column, QW
     wrong->hide();
     column->addWidget(name);
     column->addWidget(reason);
+    auto* what = page_choice(tr("what the signature covers"), parent);
+    what->addItem(tr("for all these sets"));
+    what->addItem(tr("for the set at hand"));
+    what->addItem(tr("for the animal at hand"));
+    keys->addWidget(what);
     keys->addWidget(key);
     column->addLayout(keys);
     column->addWidget(wrong);
-    const auto signing = [this, name, reason, wrong, id = group.caution] {
-        const auto refused = sign(id, name->text(), reason->text());
+    const auto signing = [this, name, reason, wrong, what, id = group.caution] {
+        const auto refused = sign(id, name->text(), reason->text(), static_cast<SignedFor>(what->currentIndex()));
         wrong->setText(refused.value_or(QString()));
         wrong->setVisible(refused.has_value());
     };
@@ -194,25 +232,49 @@ void AgainstView::show_on_map(const std::string& caution) {
     Q_EMIT reasons_shown(group->where.empty() ? nullptr : std::make_shared<const std::vector<ReachReason>>(group->where));
 }
 
-std::optional<QString> AgainstView::sign(const std::string& caution, const QString& name, const QString& reason) {
+// The sets at hand that the caution concerns; empty where that is the whole field, or none.
+std::vector<std::size_t> AgainstView::sets_signed_for(const CautionGroup& group, SignedFor what) const {
+    std::vector<std::size_t> sets;
+    if (what == SignedFor::field || !choices_.set() || !shown_of_) return sets;
+    const Plan& plan = *shown_of_->plan;
+    const auto site_of = [&](std::size_t set) -> const ProbeSite& { return plan.probes.at(plan.sets.at(set).probe); };
+    std::optional<std::size_t> animal;
+    for (std::size_t set = 0; set < plan.sets.size(); ++set)
+        if (site_of(set).key == *choices_.set()) animal = site_of(set).system;
+    for (const std::size_t set : group.sets)
+        if (what == SignedFor::set ? site_of(set).key == *choices_.set() : animal && site_of(set).system == *animal)
+            sets.push_back(set);
+    return sets;
+}
+
+std::optional<QString> AgainstView::sign(const std::string& caution, const QString& name, const QString& reason,
+                                         SignedFor what) {
     const CautionGroup* group = group_of(caution);
     if (group == nullptr) return std::nullopt;
+    std::vector<std::optional<ProbeKey>> places;
+    for (const std::size_t set : sets_signed_for(*group, what))
+        places.emplace_back(shown_of_->plan->probes.at(shown_of_->plan->sets.at(set).probe).key);
+    if (what == SignedFor::field) places.emplace_back(std::nullopt);
+    if (places.empty()) return tr("The set at hand is none of these. Show one of them on the map, then sign.");
     WorkOrder order = work_.work();
-    for (const std::string& method : group->methods)
-        if (const auto refused = plugside::sign(order, {caution, method, std::nullopt, name.trimmed().toStdString(),
-                                                        reason.trimmed().toStdString(), work_.now()}))
-            return text(*refused);
+    const UtcTime now = work_.now();
+    for (const auto& place : places)
+        for (const std::string& method : group->methods)
+            if (!place || method == method_at(order, *place))
+                if (const auto refused = plugside::sign(order, {caution, method, place, name.trimmed().toStdString(),
+                                                                reason.trimmed().toStdString(), now}))
+                    return text(*refused);
     signer_ = name.trimmed();
     work_.edit(std::move(order), tr("signature of %1").arg(signer_));
     return std::nullopt;
 }
 
-void AgainstView::take_signature_back(const std::string& caution) {
+void AgainstView::take_signature_back(const std::string& caution, std::optional<UtcTime> at) {
     const CautionGroup* group = group_of(caution);
     if (group == nullptr) return;
     WorkOrder order = work_.work();
     std::erase_if(order.signed_off, [&](const SignedOverride& entry) {
-        return entry.caution == caution && !entry.probe &&
+        return entry.caution == caution && (!at || entry.at == *at) &&
                std::find(group->methods.begin(), group->methods.end(), entry.method) != group->methods.end();
     });
     work_.edit(std::move(order), tr("signature taken back"));

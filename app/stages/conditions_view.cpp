@@ -118,12 +118,19 @@ void QuestionRow::refresh(const RowValues& values) {
         UtcTime time{};
         if (rows::take(stamp->second, time)) at = time;
     }
-    const bool old = question_ == Question::licence ? false : is_questioned(work_.work().conditions, question_, work_.now());
+    const bool old = is_old(at);
     age_->setVisible(answered && at);
     if (answered && at)
         age_->setText(old ? tr("Answered %1. That is too long ago to be believed: is it still so?").arg(moment_words(*at))
                           : tr("answered %1").arg(moment_words(*at)));
     still_so_->setVisible(answered && old);
+}
+
+// The licence is no condition of the ground; its answer ages all the same.
+bool QuestionRow::is_old(const std::optional<UtcTime>& at) const {
+    if (question_ != Question::licence) return is_questioned(work_.work().conditions, question_, work_.now());
+    const auto believed = believed_for(question_);
+    return at && believed && work_.now() - *at > *believed;
 }
 
 void QuestionRow::still_so() {
@@ -183,6 +190,13 @@ void ConditionsView::build_water() {
     keys->addWidget(take);
     column->addLayout(keys);
     column->addWidget(water_said_);
+    water_still_so_ = new QPushButton(tr("still so"), water_);
+    water_still_so_->setProperty("way", true);
+    water_still_so_->setAccessibleName(tr("still so: %1").arg(asked->text()));
+    auto* again = RowsLayout::natural(6);
+    again->addWidget(water_still_so_);
+    column->addLayout(again);
+    connect(water_still_so_, &QPushButton::clicked, this, &ConditionsView::water_still_so);
     connect(take, &QPushButton::clicked, this, [this] { paste_water(pasted_->toPlainText()); });
 }
 
@@ -212,9 +226,20 @@ void ConditionsView::show_water() {
         for (const WaterDay& day : *told.value)
             lines << tr("%1: rain %2, irrigation %3")
                          .arg(QString::fromStdString(day_shown(day.day)), depth(day.rain_mm), depth(day.irrigation_mm));
-    if (told.value && told.at) lines << tr("told %1").arg(moment_words(*told.at));
+    const bool old = told.value && is_questioned(work_.work().conditions, Question::water_days, work_.now());
+    if (told.value && told.at)
+        lines << (old ? tr("Told %1. That is too long ago to be believed: is it still so?").arg(moment_words(*told.at))
+                      : tr("told %1").arg(moment_words(*told.at)));
+    water_still_so_->setVisible(old);
     water_said_->setText(lines.join(QLatin1Char('\n')));
     water_said_->setVisible(!lines.isEmpty());
+}
+
+void ConditionsView::water_still_so() {
+    WorkOrder order = work_.work();
+    order.conditions.water_days.at = work_.now();
+    work_.edit(std::move(order), tr("rain and irrigation"));
+    pasted_->setFocus();
 }
 
 QuestionRow* ConditionsView::row(Question question) const {
@@ -301,7 +326,7 @@ void ConditionsView::show_buildings() {
             buildings_->layout()->addWidget(asked);
             buildings_->layout()->addWidget(choice);
             building_answers_.push_back(choice);
-            connect(choice, &QComboBox::activated, this,
+            connect(choice, &PageChoice::settled, this,
                     [this, name, choice](int at) { tell_building(name, choice->itemData(at).toString()); });
         }
     }
@@ -313,7 +338,7 @@ void ConditionsView::show_buildings() {
         if (found != told.end() && found->lived_in.value)
             word = *found->lived_in.value ? QStringLiteral("yes") : QStringLiteral("no");
         if (found != told.end() && !found->lived_in.value && found->lived_in.at) word = QStringLiteral("not-known");
-        building_answers_[i]->setCurrentIndex(std::max(0, building_answers_[i]->findData(word)));
+        building_answers_[i]->show_item(std::max(0, building_answers_[i]->findData(word)));
     }
 }
 

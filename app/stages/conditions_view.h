@@ -30,6 +30,8 @@ public:
     [[nodiscard]] QString age() const { return age_->text(); }
 
 private:
+    [[nodiscard]] bool is_old(const std::optional<UtcTime>& at) const;
+
     Question question_;
     WorkAccount& work_;
     RowEdit* answer_;
@@ -45,6 +47,7 @@ public:
     ConditionsView(FieldSession& session, Choices& choices, WorkAccount& work, QWidget* parent = nullptr);
     [[nodiscard]] QuestionRow* row(Question question) const;
     void paste_water(const QString& table);
+    void water_still_so();
     [[nodiscard]] QString water_text() const { return water_said_->text(); }
     // The questions in the order in which they stand.
     [[nodiscard]] std::vector<Question> order() const { return order_; }
@@ -70,9 +73,10 @@ private:
     QWidget* water_;
     QPlainTextEdit* pasted_;
     QLabel* water_said_;
+    QPushButton* water_still_so_;
     QWidget* buildings_;
     std::vector<std::string> building_names_;
-    std::vector<QComboBox*> building_answers_;
+    std::vector<PageChoice*> building_answers_;
     std::shared_ptr<const FieldSurvey> shown_of_;
 };
 

@@ -1,9 +1,6 @@
 #include "app/stages/load_view.h"
 
-#include <QPainter>
-#include <QPainterPath>
 #include <QVBoxLayout>
-#include <algorithm>
 #include <cmath>
 
 #include "app/stages/row_edit.h"
@@ -12,82 +9,6 @@
 #include "app/words/language.h"
 
 namespace plugside {
-
-namespace {
-
-QString amount_words(BudgetUnit unit, double amount) {
-    const auto whole = std::lround(amount);
-    switch (unit) {
-        case BudgetUnit::traps: return counted(whole, LoadView::tr("%1 trap"), LoadView::tr("%1 traps"));
-        case BudgetUnit::minutes: return counted(whole, LoadView::tr("%1 minute"), LoadView::tr("%1 minutes"));
-        case BudgetUnit::sets: break;
-    }
-    return counted(whole, LoadView::tr("%1 set"), LoadView::tr("%1 sets"));
-}
-
-}  // namespace
-
-ReachCurve::ReachCurve(Choices& choices, QWidget* parent) : QWidget(parent), choices_(choices) {
-    setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Fixed);
-    connect(&choices_, &Choices::theme_changed, this, [this] {
-        updateGeometry();
-        update();
-    });
-}
-
-QSize ReachCurve::sizeHint() const { return {240, static_cast<int>(choices_.style().room(150.0))}; }
-
-void ReachCurve::show_curve(std::shared_ptr<const WorkJudged> judged, std::optional<double> budget) {
-    judged_ = std::move(judged);
-    budget_ = budget;
-    setVisible(judged_ && !judged_->curve.empty());
-    if (judged_ && !judged_->curve.empty())
-        setAccessibleName(tr("animals reached against what is spent: %1 reach %2 of %3")
-                              .arg(amount_words(judged_->unit, judged_->curve.back().cost),
-                                   decimal(judged_->curve.back().reached, 1), decimal(judged_->animals, 1)));
-    update();
-}
-
-void ReachCurve::paintEvent(QPaintEvent*) {
-    if (!judged_ || judged_->curve.empty()) return;
-    const MapStyle& style = choices_.style();
-    QPainter painter(this);
-    painter.setRenderHint(QPainter::Antialiasing);
-    QFont font = this->font();
-    font.setPixelSize(style.text(-1));
-    painter.setFont(font);
-    const QFontMetricsF metrics(font);
-    const double line = metrics.height();
-    const QString most = decimal(judged_->animals, 0);
-    const QRectF room(metrics.horizontalAdvance(most) + 8.0, line + 4.0, width() - metrics.horizontalAdvance(most) - 20.0,
-                      height() - 2.0 * line - 12.0);
-    const double all_cost = std::max(judged_->curve.back().cost, budget_.value_or(0.0));
-    const double all = std::max(judged_->animals, judged_->curve.back().reached);
-    if (all_cost <= 0.0 || all <= 0.0) return;
-    const auto at = [&](double cost, double reached) {
-        return QPointF(room.left() + room.width() * cost / all_cost, room.bottom() - room.height() * reached / all);
-    };
-    painter.setPen(QPen(style.hairline, 1.0));
-    painter.drawLine(at(0.0, judged_->animals), at(all_cost, judged_->animals));
-    painter.setPen(QPen(style.quiet_ink, 1.2));
-    painter.drawLine(room.bottomLeft(), room.bottomRight());
-    painter.drawLine(room.bottomLeft(), room.topLeft());
-    QPainterPath path(at(0.0, 0.0));
-    for (const BudgetStep& step : judged_->curve) path.lineTo(at(step.cost, step.reached));
-    painter.setPen(QPen(style.run, 2.2 * style.line_factor));
-    painter.setBrush(Qt::NoBrush);
-    painter.drawPath(path);
-    if (budget_) {
-        QPen pen(style.act, 1.6 * style.line_factor, Qt::DashLine);
-        painter.setPen(pen);
-        painter.drawLine(at(*budget_, 0.0), at(*budget_, all));
-    }
-    painter.setPen(style.ink);
-    painter.drawText(QRectF(0.0, 0.0, width(), line), Qt::AlignLeft, tr("animals reached"));
-    painter.drawText(QRectF(0.0, at(0.0, judged_->animals).y() - 0.5 * line, room.left() - 4.0, line), Qt::AlignRight, most);
-    painter.drawText(QRectF(room.left(), room.bottom() + 4.0, room.width(), line), Qt::AlignRight,
-                     amount_words(judged_->unit, all_cost));
-}
 
 LoadView::LoadView(FieldSession& session, Choices& choices, WorkAccount& work, QWidget* parent)
     : QWidget(parent), session_(session), choices_(choices), work_(work) {
@@ -126,7 +47,7 @@ LoadView::LoadView(FieldSession& session, Choices& choices, WorkAccount& work, Q
     column->addStretch(0);
     const auto entered = [this] { enter_budget(static_cast<BudgetUnit>(unit_->currentData().toInt()), amount_->text()); };
     connect(amount_, &QLineEdit::editingFinished, this, entered);
-    connect(unit_, &QComboBox::activated, this, entered);
+    connect(unit_, &PageChoice::settled, this, entered);
     connect(keep_, &QPushButton::clicked, this, &LoadView::keep_spent);
     connect(&work_, &WorkAccount::changed, this, &LoadView::refresh);
     refresh();
@@ -169,8 +90,8 @@ std::optional<double> LoadView::budget() const {
 
 void LoadView::show_budget() {
     if (!amount_->hasFocus()) amount_->setText(budget() ? in_their_digits(QString::number(*budget())) : QString());
-    if (work_.work().budget.minutes) unit_->setCurrentIndex(1);
-    if (work_.work().budget.traps) unit_->setCurrentIndex(0);
+    if (work_.work().budget.minutes) unit_->show_item(1);
+    if (work_.work().budget.traps) unit_->show_item(0);
 }
 
 void LoadView::refresh() {

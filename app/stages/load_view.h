@@ -1,33 +1,16 @@
 // What to load and how long the work takes, and what a budget of traps or minutes reaches: the animals reached against the sets, drawn.
 #pragma once
 
-#include <QComboBox>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
 #include <QWidget>
 
+#include "app/stages/page_choice.h"
+#include "app/stages/reach_curve.h"
 #include "app/stages/work_account.h"
 
 namespace plugside {
-
-// Animals reached against what is spent, as steps from the origin; a line at the budget and one at the animals of the field.
-class ReachCurve : public QWidget {
-    Q_OBJECT
-
-public:
-    ReachCurve(Choices& choices, QWidget* parent = nullptr);
-    void show_curve(std::shared_ptr<const WorkJudged> judged, std::optional<double> budget);
-    [[nodiscard]] QSize sizeHint() const override;
-
-protected:
-    void paintEvent(QPaintEvent* event) override;
-
-private:
-    Choices& choices_;
-    std::shared_ptr<const WorkJudged> judged_;
-    std::optional<double> budget_;
-};
 
 class LoadView : public QWidget {
     Q_OBJECT
@@ -51,7 +34,7 @@ private:
     WorkAccount& work_;
     QLabel* load_;
     QLabel* time_;
-    QComboBox* unit_;
+    PageChoice* unit_;
     QLineEdit* amount_;
     QLabel* wrong_;
     QLabel* spent_;

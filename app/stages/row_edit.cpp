@@ -1,11 +1,7 @@
 #include "app/stages/row_edit.h"
 
 #include <QHBoxLayout>
-#include <QStyle>
-#include <QStyleOptionComboBox>
 #include <QVBoxLayout>
-#include <QWheelEvent>
-#include <algorithm>
 #include <array>
 #include <cmath>
 
@@ -20,46 +16,6 @@ namespace {
 
 constexpr const char* not_known = "not-known";
 constexpr double metres_in_a_foot = 0.3048;
-
-// A wheel that scrolls the page changes no answer. Until it drops down for the first time it has no list: as the toolkit's own choice is
-// dressed it makes nine widgets that nobody may ever see.
-class CalmChoice : public QComboBox {
-public:
-    using QComboBox::QComboBox;
-    void showPopup() override {
-        dropped_ = true;
-        QComboBox::showPopup();
-    }
-    // Room for some letters, whatever there is to choose.
-    QSize sizeHint() const override {
-        constexpr int letters = 8;
-        QStyleOptionComboBox option;
-        initStyleOption(&option);
-        const QSize words(letters * fontMetrics().horizontalAdvance(QLatin1Char('X')),
-                          std::max(fontMetrics().height(), 14) + 2);
-        return style()->sizeFromContents(QStyle::CT_ComboBox, &option, words, this);
-    }
-    QSize minimumSizeHint() const override { return sizeHint(); }
-
-protected:
-    void changeEvent(QEvent* event) override {
-        if (dropped_ || (event->type() != QEvent::StyleChange && event->type() != QEvent::FontChange)) {
-            QComboBox::changeEvent(event);
-            return;
-        }
-        QWidget::changeEvent(event);
-        updateGeometry();
-    }
-    void wheelEvent(QWheelEvent* event) override {
-        if (hasFocus())
-            QComboBox::wheelEvent(event);
-        else
-            event->ignore();
-    }
-
-private:
-    bool dropped_ = false;
-};
 
 bool has_unit(RowKind kind) { return kind == RowKind::amount || kind == RowKind::rate; }
 
@@ -110,13 +66,6 @@ QString row_word_shown(const std::string& word) {
     return QString::fromStdString(answer_shown(word));
 }
 
-QComboBox* page_choice(const QString& name, QWidget* parent) {
-    auto* choice = new CalmChoice(parent);
-    choice->setFocusPolicy(Qt::StrongFocus);
-    choice->setAccessibleName(name);
-    return choice;
-}
-
 RowEdit::RowEdit(RowSpec spec, WorkAccount& work, Choices& choices, QWidget* parent)
     : QWidget(parent), spec_(std::move(spec)), work_(work), choices_(choices) {
     auto* column = new QVBoxLayout(this);
@@ -142,7 +91,7 @@ void RowEdit::build_choice() {
     for (const std::string& word : spec_.words) choice_->addItem(row_word_shown(word), QString::fromStdString(word));
     if (spec_.stamped) choice_->addItem(row_word_shown(not_known), QString::fromLatin1(not_known));
     layout()->addWidget(choice_);
-    connect(choice_, &QComboBox::activated, this,
+    connect(choice_, &PageChoice::settled, this,
             [this](int at) { commit_value(choice_->itemData(at).toString().toStdString()); });
 }
 
@@ -157,14 +106,14 @@ void RowEdit::build_field() {
         unit_ = page_choice(tr("unit of: %1").arg(spec_.name), this);
         for (const AmountUnit unit : amount_units) unit_->addItem(unit_shown(unit), QString::fromStdString(to_text(unit)));
         row->addWidget(unit_);
-        connect(unit_, &QComboBox::activated, this, &RowEdit::commit);
+        connect(unit_, &PageChoice::settled, this, &RowEdit::commit);
     }
     if (spec_.kind == RowKind::rate) {
         per_ = page_choice(tr("area of: %1").arg(spec_.name), this);
         per_->addItem(tr("per acre"), QStringLiteral("acre"));
         per_->addItem(tr("per hectare"), QStringLiteral("hectare"));
         row->addWidget(per_);
-        connect(per_, &QComboBox::activated, this, &RowEdit::commit);
+        connect(per_, &PageChoice::settled, this, &RowEdit::commit);
     }
     if (spec_.kind == RowKind::length || spec_.kind == RowKind::temperature) {
         suffix_ = label_in_role("body", this);
@@ -229,7 +178,7 @@ void RowEdit::show_value(const RowValues& values) {
     filling_ = true;
     const auto found = values.find(spec_.row);
     const std::string value = found == values.end() ? std::string() : found->second;
-    if (choice_ != nullptr) choice_->setCurrentIndex(std::max(0, choice_->findData(QString::fromStdString(value))));
+    if (choice_ != nullptr) choice_->show_item(std::max(0, choice_->findData(QString::fromStdString(value))));
     for (QCheckBox* box : boxes_)
         box->setChecked(QString::fromStdString(value).split(QLatin1Char(' ')).contains(box->property("word").toString()));
     if (field_ != nullptr) {
@@ -242,10 +191,10 @@ void RowEdit::show_value(const RowValues& values) {
         }
         if (unknown_ != nullptr) unknown_->setChecked(value == not_known);
         if (unit_ != nullptr && !value.empty())
-            unit_->setCurrentIndex(
+            unit_->show_item(
                 std::max(0, unit_->findData(QString::fromStdString(value).section(QLatin1Char(' '), 1, 1))));
         if (per_ != nullptr && !value.empty())
-            per_->setCurrentIndex(std::max(0, per_->findData(QString::fromStdString(value).section(QLatin1Char(' '), -1))));
+            per_->show_item(std::max(0, per_->findData(QString::fromStdString(value).section(QLatin1Char(' '), -1))));
     }
     if (suffix_ != nullptr) {
         const bool feet = choices_.units() == LengthUnits::feet_and_inches;

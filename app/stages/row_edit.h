@@ -2,12 +2,10 @@
 //
 // Row:     it shows and edits the row of that name (core/sets/work_order_rows.h); several rows where an amount has a unit are one value.
 // Empty:   nothing was said; the row is taken away. `stamped`: with the time at which it was said, and "not known" as an answer.
-// Committed when the choice is made, or the field is left or Enter pressed; what cannot be read stays in the field with a sentence.
-// A wheel over it scrolls the page, unless it has the focus.
+// Committed when the choice is settled (page_choice.h), or the field is left or Enter pressed; what cannot be read stays in the field with a sentence.
 #pragma once
 
 #include <QCheckBox>
-#include <QComboBox>
 #include <QLabel>
 #include <QLineEdit>
 #include <QWidget>
@@ -15,6 +13,7 @@
 #include <string>
 #include <vector>
 
+#include "app/stages/page_choice.h"
 #include "app/stages/work_account.h"
 
 namespace plugside {
@@ -33,8 +32,6 @@ using RowValues = std::map<std::string, std::string>;
 [[nodiscard]] RowValues row_values(const WorkOrder& work);
 // "yes", "home", "zinc-phosphide", ... as a person reads it.
 [[nodiscard]] QString row_word_shown(const std::string& word);
-// A choice of the page: at first "—".
-[[nodiscard]] QComboBox* page_choice(const QString& name, QWidget* parent);
 
 class RowEdit : public QWidget {
     Q_OBJECT
@@ -47,7 +44,7 @@ public:
     void enter(const QString& text);
     [[nodiscard]] QString wrong() const { return wrong_->text(); }
     [[nodiscard]] QString shown_text() const;
-    [[nodiscard]] QComboBox* choice() { return choice_; }
+    [[nodiscard]] PageChoice* choice() { return choice_; }
     [[nodiscard]] QLineEdit* field() { return field_; }
 
 Q_SIGNALS:
@@ -66,10 +63,10 @@ private:
     WorkAccount& work_;
     Choices& choices_;
     QLabel* name_;
-    QComboBox* choice_ = nullptr;
+    PageChoice* choice_ = nullptr;
     QLineEdit* field_ = nullptr;
-    QComboBox* unit_ = nullptr;
-    QComboBox* per_ = nullptr;
+    PageChoice* unit_ = nullptr;
+    PageChoice* per_ = nullptr;
     QLabel* suffix_ = nullptr;
     QCheckBox* unknown_ = nullptr;
     std::vector<QCheckBox*> boxes_;

@@ -139,7 +139,7 @@ private:
     QLabel* worth_ = nullptr;
     QLabel* decided_ = nullptr;
     SetReasons* reasons_ = nullptr;
-    QComboBox* method_ = nullptr;
+    PageChoice* method_ = nullptr;
     QLabel* mind_ = nullptr;
     QVBoxLayout* cautions_ = nullptr;
     QScrollArea* words_ = nullptr;

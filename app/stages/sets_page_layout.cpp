@@ -194,7 +194,7 @@ void SetsPage::bind() {
             show_cautions(*set);
         }
     });
-    connect(method_, &QComboBox::activated, this, &SetsPage::choose_method);
+    connect(method_, &PageChoice::settled, this, &SetsPage::choose_method);
     connect(account_, &SetAccount::counted, this, &SetsPage::show_reached);
     connect(account_, &SetAccount::filter_changed, this, [this] {
         // what is gone through begins with one of them

@@ -46,6 +46,8 @@ std::vector<Said> said_of(const SetPoint& set) {
 }  // namespace
 
 void SetsPage::show_method(std::size_t index) {
+    if (shown_set_ != choices_.set()) method_->give_up();
+    if (method_->waits()) return;
     const WorkOrder& work = work_.work();
     const ProbeKey& probe = session_.plan()->probes.at(session_.plan()->sets[index].probe).key;
     const auto of_field = find_method(work, work.method);

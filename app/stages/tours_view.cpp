@@ -93,7 +93,7 @@ void ToursView::build_wishes(QVBoxLayout* column) {
     to_ = page_choice(tr("where the walking order ends"), this);
     struct Side {
         QString words;
-        QComboBox* choice;
+        PageChoice* choice;
         End end;
     };
     auto* ends = new QGridLayout;
@@ -105,7 +105,7 @@ void ToursView::build_wishes(QVBoxLayout* column) {
         const int row = ends->rowCount();
         ends->addWidget(words, row, 0);
         ends->addWidget(side.choice, row, 1);
-        connect(side.choice, &QComboBox::activated, this, [this, end = side.end](int at) { choose(end, at); });
+        connect(side.choice, &PageChoice::settled, this, [this, end = side.end](int at) { choose(end, at); });
     }
     column->addLayout(ends);
 }
@@ -214,7 +214,7 @@ void ToursView::fill_places() {
     };
     QStringList places{tell(account_.start()), tell(account_.end()), account_.wishes().back ? QStringLiteral("back") : QString()};
     for (std::size_t g = 0; g < ground.gates.size(); ++g) places << gate_words(ground.gates[g], g) + tell(ground.gates[g].at);
-    if (places == places_) return;
+    if (places == places_ || from_->waits() || to_->waits()) return;
     places_ = places;
     from_->clear();
     to_->clear();

@@ -29,8 +29,8 @@ public:
     ToursView(FieldSession& session, Choices& choices, WorkAccount& work, TourAccount& account, QWidget* parent = nullptr);
     void take_focus() { from_->setFocus(Qt::ShortcutFocusReason); }
     void set_place(End end, LocalPoint place);
-    [[nodiscard]] QComboBox& from() { return *from_; }
-    [[nodiscard]] QComboBox& to() { return *to_; }
+    [[nodiscard]] PageChoice& from() { return *from_; }
+    [[nodiscard]] PageChoice& to() { return *to_; }
     [[nodiscard]] RowEdit& people() { return *people_; }
     [[nodiscard]] RowEdit& minutes_a_day() { return *minutes_; }
     [[nodiscard]] RowEdit& carry() { return *carry_; }
@@ -65,8 +65,8 @@ private:
     FieldSession& session_;
     Choices& choices_;
     TourAccount& account_;
-    QComboBox* from_;
-    QComboBox* to_;
+    PageChoice* from_;
+    PageChoice* to_;
     RowEdit* people_;
     RowEdit* minutes_;
     RowEdit* carry_;

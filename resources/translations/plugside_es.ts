@@ -5813,6 +5813,30 @@
         <source>signature taken back</source>
         <translation>firma retirada</translation>
     </message>
+    <message>
+        <source>Signed for %4 by %1, %2: %3</source>
+        <translation>Firmado para %4 por %1, %2: %3</translation>
+    </message>
+    <message>
+        <source>what the signature covers</source>
+        <translation>lo que abarca la firma</translation>
+    </message>
+    <message>
+        <source>for all these sets</source>
+        <translation>para todos estos puntos</translation>
+    </message>
+    <message>
+        <source>for the set at hand</source>
+        <translation>para el punto actual</translation>
+    </message>
+    <message>
+        <source>for the animal at hand</source>
+        <translation>para el animal actual</translation>
+    </message>
+    <message>
+        <source>The set at hand is none of these. Show one of them on the map, then sign.</source>
+        <translation>El punto actual no es ninguno de estos. Muestre uno de ellos en el mapa y firme.</translation>
+    </message>
 </context>
 <context>
     <name>plugside::CautionView</name>
@@ -5935,6 +5959,18 @@
     <message>
         <source>use of %1</source>
         <translation>uso de %1</translation>
+    </message>
+    <message>
+        <source>still so</source>
+        <translation>sigue así</translation>
+    </message>
+    <message>
+        <source>still so: %1</source>
+        <translation>sigue así: %1</translation>
+    </message>
+    <message>
+        <source>Told %1. That is too long ago to be believed: is it still so?</source>
+        <translation>Dicho %1. Hace demasiado tiempo para creerlo: ¿sigue siendo así?</translation>
     </message>
 </context>
 <context>
@@ -7820,30 +7856,6 @@
 <context>
     <name>plugside::LoadView</name>
     <message>
-        <source>%1 trap</source>
-        <translation>%1 trampa</translation>
-    </message>
-    <message>
-        <source>%1 traps</source>
-        <translation>%1 trampas</translation>
-    </message>
-    <message>
-        <source>%1 minute</source>
-        <translation>%1 minuto</translation>
-    </message>
-    <message>
-        <source>%1 minutes</source>
-        <translation>%1 minutos</translation>
-    </message>
-    <message>
-        <source>%1 set</source>
-        <translation>%1 punto</translation>
-    </message>
-    <message>
-        <source>%1 sets</source>
-        <translation>%1 puntos</translation>
-    </message>
-    <message>
         <source>With a budget of</source>
         <translation>Con un presupuesto de</translation>
     </message>
@@ -9085,6 +9097,50 @@ con él pueden venir las capas del terreno o un plan entregado antes.</translati
     <message>
         <source>animals reached</source>
         <translation>tuzas alcanzadas</translation>
+    </message>
+    <message>
+        <source>traps</source>
+        <translation>trampas</translation>
+    </message>
+    <message>
+        <source>minutes</source>
+        <translation>minutos</translation>
+    </message>
+    <message>
+        <source>sets</source>
+        <translation>puntos</translation>
+    </message>
+    <message>
+        <source>%1 trap</source>
+        <translation>%1 trampa</translation>
+    </message>
+    <message>
+        <source>%1 traps</source>
+        <translation>%1 trampas</translation>
+    </message>
+    <message>
+        <source>%1 minute</source>
+        <translation>%1 minuto</translation>
+    </message>
+    <message>
+        <source>%1 minutes</source>
+        <translation>%1 minutos</translation>
+    </message>
+    <message>
+        <source>%1 set</source>
+        <translation>%1 punto</translation>
+    </message>
+    <message>
+        <source>%1 sets</source>
+        <translation>%1 puntos</translation>
+    </message>
+    <message>
+        <source>%1 in the field</source>
+        <translation>%1 en el campo</translation>
+    </message>
+    <message>
+        <source>%1: %2 animals</source>
+        <translation>%1: %2 animales</translation>
     </message>
 </context>
 <context>

@@ -218,6 +218,113 @@ TEST_F(MethodStep, AHoldBackIsSignedWithNameAndReasonAndUndone) {
     EXPECT_TRUE(group("kill-trap-law")->open());
 }
 
+TEST_F(MethodStep, AHoldBackIsSignedForOneSetOrOneAnimalAndStaysOpenForTheOthers) {
+    open_sample();
+    page().methods().choose("paired-traps");
+    answer(Question::trap_law_read, "no");
+    ASSERT_TRUE(judged());
+    const CautionGroup* law = group("kill-trap-law");
+    ASSERT_NE(law, nullptr);
+    const std::size_t all = law->sets.size();
+    ASSERT_GT(all, 3U);
+    const auto plan = session().plan();
+    const auto site_of = [&](std::size_t set) -> const ProbeSite& { return plan->probes.at(plan->sets.at(set).probe); };
+    window_.choices().pick_set(std::nullopt);
+    AgainstView& against = page().against();
+    EXPECT_TRUE(against.sign("kill-trap-law", QStringLiteral("Ana Field"), QStringLiteral("asked"), SignedFor::set))
+        << "none at hand";
+    EXPECT_TRUE(session().field()->survey.work->signed_off.empty());
+    const std::size_t one = law->sets[1];
+    window_.choices().pick_set(site_of(one).key);
+    EXPECT_FALSE(against.sign("kill-trap-law", QStringLiteral("Ana Field"), QStringLiteral("asked"), SignedFor::set));
+    ASSERT_TRUE(judged());
+    ASSERT_EQ(session().field()->survey.work->signed_off.size(), 1U);
+    EXPECT_EQ(session().field()->survey.work->signed_off.front().probe, site_of(one).key);
+    EXPECT_EQ(group("kill-trap-law")->signed_sets, 1U);
+    EXPECT_TRUE(group("kill-trap-law")->open());
+    ASSERT_EQ(against.signatures("kill-trap-law").size(), 1);
+    EXPECT_TRUE(against.signatures("kill-trap-law").front().contains(QStringLiteral("set %1").arg(one + 1)));
+    work().set_clock([then = work().now()] { return then + hours(1); });
+    EXPECT_FALSE(against.sign("kill-trap-law", QStringLiteral("Ana Field"), QStringLiteral("all of it"), SignedFor::animal));
+    ASSERT_TRUE(judged());
+    const auto of_animal = std::count_if(group("kill-trap-law")->sets.begin(), group("kill-trap-law")->sets.end(),
+                                         [&](std::size_t set) { return site_of(set).system == site_of(one).system; });
+    EXPECT_EQ(group("kill-trap-law")->signed_sets, static_cast<std::size_t>(of_animal));
+    EXPECT_TRUE(group("kill-trap-law")->open());
+    session().history().undo();
+    ASSERT_TRUE(judged());
+    EXPECT_EQ(group("kill-trap-law")->signed_sets, 1U);
+    against.take_signature_back("kill-trap-law");
+    EXPECT_TRUE(session().field()->survey.work->signed_off.empty());
+}
+
+TEST_F(MethodStep, StepsThroughAChoiceByKeysAreOneActWhenItIsLeft) {
+    open_sample();
+    press(Qt::Key_4);
+    page().show_part(MethodPart::conditions);
+    PageChoice& moisture = *page().conditions().row(Question::soil_moisture)->answer().choice();
+    PageChoice& frost = *page().conditions().row(Question::frost)->answer().choice();
+    const auto told = [&] { return session().field()->survey.work->conditions.soil_moisture.value; };
+    moisture.setFocus();
+    for (int k = 0; k < 3; ++k) QTest::keyClick(&moisture, Qt::Key_Down);
+    EXPECT_EQ(session().history().count(), 0);
+    EXPECT_EQ(moisture.currentText(), QStringLiteral("wet"));
+    page().conditions().row(Question::crop)->answer().enter(QStringLiteral("alfalfa"));
+    EXPECT_EQ(moisture.currentText(), QStringLiteral("wet")) << "not taken from the hand by another answer";
+    session().history().undo();
+    frost.setFocus();
+    EXPECT_EQ(session().history().count(), 1);
+    EXPECT_EQ(told(), SoilMoisture::wet);
+    // Esc gives the steps up, Enter settles them, back to where they began is nothing
+    moisture.setFocus();
+    QTest::keyClick(&moisture, Qt::Key_Up);
+    QTest::keyClick(&moisture, Qt::Key_Escape);
+    EXPECT_EQ(moisture.currentText(), QStringLiteral("wet"));
+    QTest::keyClick(&moisture, Qt::Key_Up);
+    QTest::keyClick(&moisture, Qt::Key_Down);
+    QTest::keyClick(&moisture, Qt::Key_Return);
+    EXPECT_EQ(session().history().count(), 1);
+    QTest::keyClick(&moisture, Qt::Key_Up);
+    QTest::keyClick(&moisture, Qt::Key_Return);
+    EXPECT_EQ(session().history().count(), 2);
+    EXPECT_EQ(told(), SoilMoisture::damp);
+    // another key of the window settles them first
+    QTest::keyClick(&moisture, Qt::Key_Up);
+    QTest::keyClick(&moisture, Qt::Key_Z, Qt::ControlModifier);
+    EXPECT_EQ(told(), SoilMoisture::damp) << "settled, and undone";
+    EXPECT_EQ(session().history().count(), 3);
+}
+
+TEST_F(MethodStep, AnOldAnswerOnTheLicenceOrTheWaterIsStillSo) {
+    open_sample();
+    UtcTime now = UtcTime(hours(24 * 20000));
+    work().set_clock([&] { return now; });
+    answer(Question::licence, "private-applicator");
+    page().conditions().paste_water(QStringLiteral("2024-10-04\t0.2 in\t0"));
+    QuestionRow* licence = page().conditions().row(Question::licence);
+    EXPECT_FALSE(licence->age().contains(QStringLiteral("is it still so?")));
+    EXPECT_FALSE(page().conditions().water_text().contains(QStringLiteral("is it still so?")));
+    now += hours(24 * 400);
+    answer(Question::frost, "no");
+    EXPECT_TRUE(licence->age().contains(QStringLiteral("is it still so?")));
+    EXPECT_TRUE(page().conditions().water_text().contains(QStringLiteral("is it still so?")));
+    licence->still_so();
+    page().conditions().water_still_so();
+    EXPECT_EQ(session().field()->survey.work->licence.at, now);
+    EXPECT_EQ(session().field()->survey.work->licence.value->kind, LicenceKind::private_applicator);
+    EXPECT_EQ(session().field()->survey.work->conditions.water_days.at, now);
+    EXPECT_FALSE(licence->age().contains(QStringLiteral("is it still so?")));
+    EXPECT_FALSE(page().conditions().water_text().contains(QStringLiteral("is it still so?")));
+}
+
+TEST(ReachCurveTicks, are_round_and_no_more_than_wanted) {
+    EXPECT_EQ(tick_step(9.2, 4), 5.0);
+    EXPECT_EQ(tick_step(3.0, 4), 1.0);
+    EXPECT_EQ(tick_step(44.0, 5), 10.0);
+    EXPECT_EQ(tick_step(1200.0, 5), 500.0);
+    EXPECT_EQ(tick_step(0.0, 5), 1.0);
+}
+
 TEST_F(MethodStep, OneSetIsWorkedOtherwiseAndItsSlipSaysWhatSpeaksAgainstThat) {
     open_sample();
     page().methods().choose("paired-traps");

@@ -35,11 +35,11 @@ protected:
         QTest::keyClick(focus ? focus : &window_, key, modifiers);
     }
     // The choice whose words begin so.
-    static void choose(QComboBox& box, const QString& words) {
+    static void choose(PageChoice& box, const QString& words) {
         const int at = box.findText(words, Qt::MatchStartsWith);
         ASSERT_GE(at, 0) << words.toStdString();
         box.setCurrentIndex(at);
-        Q_EMIT box.activated(at);
+        Q_EMIT box.settled(at);
     }
     // At a corner of the marks.
     void park() {
