@@ -85,15 +85,23 @@ QLatin1Char sign_of(Ink ink, bool area) {
     return QLatin1Char(area ? 'W' : 'w');
 }
 
+// What lies nearer than this to the point before is seen by nobody on a screen, and would make a map of many outlines megabytes long.
+constexpr double least_step_mm = 0.2;
+
 class SvgPen {
 public:
     explicit SvgPen(QString& text) : text_(text) {}
 
     void operator()(const Stroke& stroke) {
         text_ += QLatin1String("<path d=\"");
-        for (std::size_t i = 0; i < stroke.points.size(); ++i)
-            text_ += QLatin1Char(i == 0 ? 'M' : 'L') + number(stroke.points[i].x()) + QLatin1Char(' ') +
-                     number(stroke.points[i].y());
+        QPointF last;
+        for (std::size_t i = 0; i < stroke.points.size(); ++i) {
+            const QPointF at = stroke.points[i];
+            const bool at_an_end = i == 0 || i + 1 == stroke.points.size();
+            if (!at_an_end && QLineF(last, at).length() < least_step_mm) continue;
+            text_ += QLatin1Char(i == 0 ? 'M' : 'L') + number(at.x()) + QLatin1Char(' ') + number(at.y());
+            last = at;
+        }
         text_ += QLatin1String(stroke.closed ? "Z\"" : "\"");
         finish(stroke.line, stroke.fill, stroke.width_mm, stroke.dashes_mm);
     }

@@ -3,6 +3,7 @@
 #include <QRegularExpression>
 #include <QTemporaryDir>
 
+#include "app/sheets/figure_output.h"
 #include "app/sheets/sheet_contents.h"
 #include "app/sheets/sheet_files.h"
 #include "core/survey/refusal.h"
@@ -95,6 +96,18 @@ TEST_F(PhonePage, HoldsEverythingInItselfAndForbidsTheRest) {
         EXPECT_TRUE(to.startsWith(QLatin1Char('#'))) << to.toStdString();
         EXPECT_TRUE(text.contains(QStringLiteral("id=\"%1\"").arg(to.mid(1)))) << to.toStdString();
     }
+}
+
+TEST_F(PhonePage, LeavesOutThePointsOfLinesThatNobodySees) {
+    Figure figure(QSizeF(20.0, 20.0));
+    Stroke line;
+    for (int i = 0; i <= 1000; ++i) line.points.emplace_back(5.0 + 0.01 * i, 5.0 + (i % 2) * 0.01);
+    figure.add(line);
+    const QString svg = figure_svg(figure, QString());
+    EXPECT_LT(svg.count(QLatin1Char('L')), 60);
+    EXPECT_GT(svg.count(QLatin1Char('L')), 40);
+    EXPECT_TRUE(svg.contains(QStringLiteral("M5 5L")));
+    EXPECT_TRUE(svg.contains(QStringLiteral("L15 5\"")));
 }
 
 TEST_F(PhonePage, SaysWhatThePaperSaysInBothLanguages) {
