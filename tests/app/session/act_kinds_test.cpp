@@ -105,7 +105,7 @@ TEST_F(ActKinds, EveryCommandOfTheHistoryIsMade) {
         if (entry.path().extension() == ".h" || entry.path().extension() == ".cpp")
             commands.merge(named_in(entry.path(), "class (\\w+)[^;{]*: public QUndoCommand"));
     EXPECT_GE(commands.size(), 5U);
-    // what is said of pictures under the ground is undone in the tests of the window (placing_test.cpp)
+    // picture_acts.h makes those, and undo_property_test.cpp does them among the others
     EXPECT_EQ(commands.erase("PictureCommand"), 1U);
     EXPECT_EQ(seen().commands, commands);
 }

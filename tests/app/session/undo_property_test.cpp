@@ -7,6 +7,7 @@
 
 #include "tests/app/application.h"
 #include "tests/app/session/field_export.h"
+#include "tests/app/session/picture_acts.h"
 #include "tests/app/session/random_acts.h"
 
 namespace plugside {
@@ -37,6 +38,11 @@ public:
     Sequence(const ActField& field, std::uint64_t key, bool with_plans)
         : field_(field), random_(key), with_plans_(with_plans), acts_(session_, field, random_) {
         session_.resume(field.field, {field.files}, field.told, false);
+        // as in the window
+        QObject::connect(&session_, &FieldSession::field_replaced, &imagery_,
+                         [this] { imagery_.lie_on(session_.field()->frame); });
+        imagery_.lie_on(session_.field()->frame);
+        if (random_.chance(0.3)) pictures_.lay(folder_.path());
         begin_here();
     }
     ~Sequence() {
@@ -49,7 +55,8 @@ public:
     void act(std::size_t count) {
         for (std::size_t i = 0; i < count && !testing::Test::HasFailure(); ++i) {
             const int before = history().index();
-            done_ += acts_.act() + "; ";
+            const bool on_picture = pictures_.laid() && random_.chance(0.35);
+            done_ += (on_picture ? pictures_.act() : acts_.act()) + "; ";
             if (history().index() > before) forget_states_after(before);
             remember_state();
             if (random_.chance(0.12)) look_otherwise();
@@ -148,6 +155,7 @@ private:
         std::error_code ignored;
         std::filesystem::remove(left, ignored);
         EXPECT_FALSE(history().canUndo());
+        EXPECT_TRUE(pictures_.settle());
         expect_same(before, exports(), "opened again");
         begin_here();
     }
@@ -161,6 +169,7 @@ private:
     Choices choices_;
     ProjectKeeper keeper_{session_, imagery_, choices_};
     RandomActs acts_;
+    RandomPictureActs pictures_{session_, imagery_, random_};
     std::map<int, Project> states_;  // by place in the history
     Exports first_;
     Rows first_plan_;
