@@ -276,17 +276,17 @@ public:
         press(Qt::Key_R);
         ToursView& view = window_.slip().sets().tours();
         const auto worked_out = [this] { return window_.tours().holds() && !window_.tours().working(); };
-        wait_for(worked_out);
+        static_cast<void>(turn_until(worked_out));
         view.set_place(ToursView::End::start, window_.map().view().to_local(QPointF(60.0, 60.0)));
         view.people().enter(QStringLiteral("2"));
-        wait_for([this] { return window_.tours().holds(); });
+        static_cast<void>(turn_until([this] { return window_.tours().holds(); }));
         turn(300);
         if (window_.tours().working()) window_.tours().stop();
-        wait_for(worked_out);
+        static_cast<void>(turn_until(worked_out));
         for (int row = 0; row < view.tours().count(); ++row) view.tours().setCurrentRow(row);
         turn(100);
         window_.tours().keep();
-        wait_for(worked_out);
+        static_cast<void>(turn_until(worked_out));
         press(Qt::Key_Escape);
     }
 
