@@ -10,6 +10,7 @@
 #include "app/commands/picture_command.h"
 #include "app/placing/picture_placing.h"
 #include "tests/app/session/keyed_choice.h"
+#include "tests/geo/temporary_folder.h"
 
 namespace plugside::testing_support {
 
@@ -18,9 +19,9 @@ public:
     RandomPictureActs(FieldSession& session, Imagery& imagery, KeyedChoice& random)
         : session_(session), imagery_(imagery), random_(random) {}
 
-    // A scan that lies in `folder`.
-    void lay(const std::filesystem::path& folder) {
-        file_ = folder / "plat.png";
+    // A scan that lies beside no project, so that its whole path is kept of it.
+    void lay() {
+        file_ = folder_ / "plat.png";
         QImage scan(40, 30, QImage::Format_RGB32);
         scan.fill(Qt::white);
         scan.setPixelColor(7, 9, Qt::black);
@@ -80,6 +81,7 @@ private:
     Imagery& imagery_;
     KeyedChoice& random_;
     PicturePlacing placing_{session_, imagery_};
+    TemporaryFolder folder_;
     std::filesystem::path file_;
 };
 

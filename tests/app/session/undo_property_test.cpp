@@ -42,7 +42,7 @@ public:
         QObject::connect(&session_, &FieldSession::field_replaced, &imagery_,
                          [this] { imagery_.lie_on(session_.field()->frame); });
         imagery_.lie_on(session_.field()->frame);
-        if (random_.chance(0.3)) pictures_.lay(folder_.path());
+        if (random_.chance(0.3)) pictures_.lay();
         begin_here();
     }
     ~Sequence() {
