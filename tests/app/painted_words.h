@@ -56,8 +56,12 @@ public:
         if (dirty & DirtyOpacity) shadow_.setOpacity(now.opacity());
         if (dirty & DirtyHints) shadow_.setRenderHints(now.renderHints());
         if (dirty & DirtyCompositionMode) shadow_.setCompositionMode(now.compositionMode());
-        if (dirty & DirtyClipPath) take_clip(now.clipPath(), now.clipOperation());
-        if (dirty & DirtyClipRegion) {
+        // a painter that begins on another widget says that everything is new, and has no clip yet
+        if ((dirty & DirtyClipPath) && (dirty & DirtyClipRegion)) {
+            take_clip({}, Qt::NoClip);
+        } else if (dirty & DirtyClipPath) {
+            take_clip(now.clipPath(), now.clipOperation());
+        } else if (dirty & DirtyClipRegion) {
             QPainterPath path;
             path.addRegion(now.clipRegion());
             take_clip(path, now.clipOperation());
@@ -69,8 +73,12 @@ public:
         opacity_ = now.opacity();
         pen_ = now.pen();
     }
-    void drawPath(const QPainterPath& path) override { shadow_.drawPath(path); }
+    void drawPath(const QPainterPath& path) override {
+        follow_rim();
+        shadow_.drawPath(path);
+    }
     void drawPolygon(const QPointF* points, int count, PolygonDrawMode mode) override {
+        follow_rim();
         if (mode == PolylineMode)
             shadow_.drawPolyline(points, count);
         else
@@ -80,16 +88,28 @@ public:
         std::vector<QPointF> exact(points, points + count);
         drawPolygon(exact.data(), count, mode);
     }
-    void drawRects(const QRectF* rects, int count) override { shadow_.drawRects(rects, count); }
-    void drawRects(const QRect* rects, int count) override { shadow_.drawRects(rects, count); }
-    void drawEllipse(const QRectF& rect) override { shadow_.drawEllipse(rect); }
+    void drawRects(const QRectF* rects, int count) override {
+        follow_rim();
+        shadow_.drawRects(rects, count);
+    }
+    void drawRects(const QRect* rects, int count) override {
+        follow_rim();
+        shadow_.drawRects(rects, count);
+    }
+    void drawEllipse(const QRectF& rect) override {
+        follow_rim();
+        shadow_.drawEllipse(rect);
+    }
     void drawPixmap(const QRectF& to, const QPixmap& pixmap, const QRectF& from) override {
+        follow_rim();
         shadow_.drawPixmap(to, pixmap, from);
     }
     void drawImage(const QRectF& to, const QImage& image, const QRectF& from, Qt::ImageConversionFlags flags) override {
+        follow_rim();
         shadow_.drawImage(to, image, from, flags);
     }
     void drawTextItem(const QPointF& at, const QTextItem& item) override {
+        follow_rim();
         record(at, item);
         shadow_.setFont(item.font());
         shadow_.drawText(at, item.text());
@@ -110,11 +130,15 @@ private:
         }
         use_clip();
     }
+    // One painter may go from widget to widget, each with a rim of its own.
+    void follow_rim() {
+        if (systemClip() != rim_) use_clip();
+    }
     void use_clip() {
         const QTransform transform = shadow_.transform();
         shadow_.resetTransform();
         // what a widget is cut to by those it lies in
-        const QRegion rim = systemClip();
+        const QRegion rim = rim_ = systemClip();
         if (!rim.isEmpty()) shadow_.setClipRegion(rim);
         if (rim.isEmpty()) shadow_.setClipping(false);
         if (clips()) shadow_.setClipPath(clip_, rim.isEmpty() ? Qt::ReplaceClip : Qt::IntersectClip);
@@ -144,7 +168,8 @@ private:
         full.setAlpha(255);
         for (std::size_t back = 1; back <= 8 && back <= words_.size(); ++back) {
             PaintedWords& before = words_[words_.size() - back];
-            if (before.text != words.text || (before.place.center() - words.place.center()).manhattanLength() > 6.0) continue;
+            if (before.text != words.text || (before.place.center() - words.place.center()).manhattanLength() > 6.0)
+                continue;
             before.ground = first_inks_[words_.size() - back];
             before.ink = words.ink;
             return;
@@ -176,6 +201,7 @@ private:
     QImage picture_;
     QPainter shadow_;
     QPainterPath clip_;
+    QRegion rim_;
     bool has_clip_ = false;
     bool enabled_ = true;
     double opacity_ = 1.0;
