@@ -13,10 +13,9 @@ namespace {
 QString words(const char* text) { return QCoreApplication::translate("Map", text); }
 
 void draw_plate(QPainter& painter, const QRectF& place, const MapStyle& style, double radius) {
-    QColor ground = style.paper;
-    ground.setAlphaF(0.9F);
+    // nothing of the field shows through: what is written there stands on one colour
     painter.setPen(QPen(style.hairline, 1.0));
-    painter.setBrush(ground);
+    painter.setBrush(style.paper);
     painter.drawRoundedRect(place, radius, radius);
 }
 

@@ -197,7 +197,8 @@ CloseUpDrawing CloseUp::drawing() const {
 void CloseUp::paintEvent(QPaintEvent*) {
     QPainter painter(this);
     painter.setRenderHint(QPainter::Antialiasing);
-    painter.setPen(hasFocus() || moving_ ? QPen(style().act, 2.0) : QPen(style().hairline, 1.0));
+    // thicker where the arrow keys shift the ladder than where it is moved while another part has the focus
+    painter.setPen(hasFocus() ? QPen(style().act, 4.0) : moving_ ? QPen(style().act, 2.0) : QPen(style().hairline, 1.0));
     painter.setBrush(style().drawing());
     painter.drawRoundedRect(QRectF(rect()).adjusted(1.0, 1.0, -1.0, -1.0), 8.0, 8.0);
     if (!scene_) return;

@@ -146,6 +146,7 @@ void MainWindow::lay_out() {
     auto* row = new QHBoxLayout;
     row->setSpacing(0);
     rail_ = new DayRail(session_, choices_, work_, this);
+    MapSpeech::install();
     map_ = new MapView(session_, choices_, this);
     map_buttons_ = new MapButtons(*map_);
     new MapSpeech(session_, choices_, *map_);

@@ -27,6 +27,42 @@ QStringList keys_of(Lesson lesson) {
     return {};
 }
 
+// A button whose words take as many lines as they need in the width it is given.
+class LinedButton : public QPushButton {
+public:
+    LinedButton(const QString& words, QWidget* parent) : QPushButton(words, parent), words_(words) {
+        setAccessibleName(words.simplified());
+        setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Fixed);
+    }
+    [[nodiscard]] QSize minimumSizeHint() const override { return {60, sizeHint().height()}; }
+
+protected:
+    void resizeEvent(QResizeEvent* event) override {
+        QPushButton::resizeEvent(event);
+        break_lines();
+    }
+    void changeEvent(QEvent* event) override {
+        QPushButton::changeEvent(event);
+        if (event->type() == QEvent::FontChange || event->type() == QEvent::StyleChange) break_lines();
+    }
+
+private:
+    void break_lines() {
+        const int room = width() - 32;  // the rims of the sheet of looks
+        QStringList lines;
+        for (const QString& word : words_.split(QLatin1Char(' '), Qt::SkipEmptyParts)) {
+            const QString longer = lines.isEmpty() ? word : lines.back() + QLatin1Char(' ') + word;
+            if (!lines.isEmpty() && fontMetrics().horizontalAdvance(longer) <= room)
+                lines.back() = longer;
+            else
+                lines << word;
+        }
+        const QString broken = lines.size() > 1 ? lines.join(QLatin1Char('\n')) : words_;
+        if (broken != text()) setText(broken);
+    }
+    QString words_;
+};
+
 }  // namespace
 
 void MainWindow::begin(const FieldSession::Files& files, bool sample_wanted) {
@@ -79,7 +115,7 @@ void MainWindow::bind_sample() {
     // after the click that asked for it: the button it came from goes
     connect(panel, &WalkThroughPanel::leave_wanted, this, &MainWindow::leave_sample, Qt::QueuedConnection);
     connect(panel, &WalkThroughPanel::stay_wanted, &walk_through_, &WalkThrough::end);
-    auto* offer = new QPushButton(tr("see the job on a sample field  F2"), slip_);
+    auto* offer = new LinedButton(tr("see the job on a sample field  F2"), slip_);
     offer->setObjectName(QStringLiteral("sample_offer"));
     slip_->put_below(offer);
     connect(offer, &QPushButton::clicked, this, &MainWindow::show_on_sample, Qt::QueuedConnection);

@@ -156,7 +156,10 @@ private:
         words.ink = pen_.color();
         words.px = QFontInfo(item.font()).pixelSize();
         words.bold = item.font().bold();
-        const QRectF inner = words.place.adjusted(1.0, 1.0, -1.0, -1.0);
+        // a letter such as I is no wider than that: a rectangle of no width lies in nothing
+        const double in_x = std::min(1.0, 0.25 * words.place.width());
+        const double in_y = std::min(1.0, 0.25 * words.place.height());
+        const QRectF inner = words.place.adjusted(in_x, in_y, -in_x, -in_y);
         words.cut_by_clip = clips() && !clip_.boundingRect().contains(inner);
         words.cut_by_widget = !QRectF(picture_.rect()).contains(inner);
         const QRegion rim = systemClip();
