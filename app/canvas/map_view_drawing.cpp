@@ -200,24 +200,35 @@ void MapView::draw_coordinates(QPainter& painter) const {
 void MapView::draw_invitation(QPainter& painter) const {
     const MapStyle& style = choices_.style();
     const QPointF middle = view_.screen().center();
-    draw_fan(painter, middle + QPointF(0.0, -60.0), Bearing::degrees(20.0), Freshness::fresh, 46.0, style);
-    QFont font = painter.font();
-    font.setPixelSize(style.text(7));
-    font.setBold(true);
-    painter.setFont(font);
+    const QString drop = tr("Drop a walk here");
+    const QString beside =
+        tr("or press Ctrl+O. A walk is a GPX file from your receiver;\n"
+           "the ground's layers, or a plan handed out before, may come with it.");
+    QFont large = painter.font();
+    large.setPixelSize(style.text(7));
+    large.setBold(true);
+    QFont plain = large;
+    plain.setPixelSize(style.text(1));
+    plain.setBold(false);
+    // each on as many lines as it needs, both higher up where they would end below the map
+    const int flags = Qt::AlignHCenter | Qt::AlignTop | Qt::TextWordWrap;
+    const double wide = width() - 32.0;
+    const double narrow = std::min(style.room(600.0), wide);
+    const auto room_of = [&](const QFont& font, const QString& text, double across) {
+        painter.setFont(font);
+        return painter.boundingRect(QRectF(middle.x() - 0.5 * across, 0.0, across, 4.0 * height()), flags, text).height() +
+               4.0;
+    };
+    const double drop_high = room_of(large, drop, wide);
+    const double beside_high = room_of(plain, beside, narrow);
+    const double top = std::min(middle.y() - 36.0, height() - 12.0 - drop_high - beside_high);
+    draw_fan(painter, {middle.x(), top - 24.0}, Bearing::degrees(20.0), Freshness::fresh, 46.0, style);
+    painter.setFont(large);
     painter.setPen(style.ink);
-    const double half = std::min(style.room(300.0), 0.5 * width() - 16.0);
-    const double wide = std::max(half, 0.5 * width() - 8.0);
-    painter.drawText(QRectF(middle.x() - wide, middle.y() - 36.0, 2.0 * wide, style.room(40.0)), Qt::AlignCenter,
-                     tr("Drop a walk here"));
-    font.setPixelSize(style.text(1));
-    font.setBold(false);
-    painter.setFont(font);
+    painter.drawText(QRectF(middle.x() - 0.5 * wide, top, wide, drop_high), flags, drop);
+    painter.setFont(plain);
     painter.setPen(style.quiet_ink);
-    painter.drawText(QRectF(middle.x() - half, middle.y() - 34.0 + style.room(40.0), 2.0 * half, style.room(160.0)),
-                     Qt::AlignHCenter | Qt::AlignTop | Qt::TextWordWrap,
-                     tr("or press Ctrl+O. A walk is a GPX file from your receiver;\n"
-                        "the ground's layers, or a plan handed out before, may come with it."));
+    painter.drawText(QRectF(middle.x() - 0.5 * narrow, top + drop_high, narrow, beside_high), flags, beside);
 }
 
 }  // namespace plugside

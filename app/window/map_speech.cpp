@@ -28,13 +28,10 @@ QAccessibleInterface* interface_of(const QString& name, QObject* object) {
 
 }  // namespace
 
+void MapSpeech::install() { QAccessible::installFactory(interface_of); }
+
 MapSpeech::MapSpeech(FieldSession& session, Choices& choices, MapView& map)
     : QObject(&map), session_(session), choices_(choices), map_(map) {
-    static const bool installed = [] {
-        QAccessible::installFactory(interface_of);
-        return true;
-    }();
-    static_cast<void>(installed);
     connect(&choices_, &Choices::picks_changed, this, &MapSpeech::tell);
     connect(&choices_, &Choices::step_changed, this, &MapSpeech::tell);
     connect(&choices_, &Choices::units_changed, this, &MapSpeech::tell);
@@ -85,6 +82,7 @@ void MapSpeech::tell() {
     last_told_ = now;
     QAccessibleValueChangeEvent change(&map_, now);
     QAccessible::updateAccessibility(&change);
+    Q_EMIT value_changed(now);
 }
 
 }  // namespace plugside

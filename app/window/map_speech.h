@@ -15,9 +15,15 @@ class MapSpeech : public QObject {
     Q_OBJECT
 
 public:
+    // To be called before the map is made: what was asked about the map once is kept.
+    static void install();
     // A child of the map.
     MapSpeech(FieldSession& session, Choices& choices, MapView& map);
     [[nodiscard]] QString told() const;
+
+Q_SIGNALS:
+    // What a screen reader is given with the change of the map's value.
+    void value_changed(const QString& told);
 
 private:
     void tell();

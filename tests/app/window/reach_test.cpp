@@ -9,6 +9,7 @@
 #include <cstdio>
 #include <set>
 
+#include "app/window/map_speech.h"
 #include "app/words/language.h"
 #include "tests/app/window/every_scene.h"
 
@@ -47,7 +48,8 @@ protected:
         scenes.walk_through([&](QWidget& shown, const std::string& scene) {
             static const QRegularExpression word(QStringLiteral("\\p{L}{2}"));
             for (QWidget* widget : shown.findChildren<QWidget*>()) {
-                if (!takes_focus(*widget) || widget->window() != &shown) continue;
+                // what hands the focus on, such as the line in a spin box, is never come to
+                if (!takes_focus(*widget) || widget->window() != &shown || widget->focusProxy() != nullptr) continue;
                 ++widgets;
                 if (!told_of(*widget, QAccessible::Name).contains(word)) nameless.insert(told(*widget, scene));
             }
@@ -116,19 +118,15 @@ TEST_F(Reach, TabComesToEveryKeyOfEachStep) {
     }
 }
 
-// A listener such as a screen reader's bridge.
-QStringList heard;
-void hear(QAccessibleEvent* event) {
-    if (event->type() == QAccessible::ValueChanged)
-        heard << static_cast<QAccessibleValueChangeEvent*>(event)->value().toString();
-}
-
 TEST_F(Reach, TheMapTellsTheMarkTheAnimalAndTheSetThatArePicked) {
     MainWindow window;
     EveryScene scenes(window);
     ASSERT_TRUE(scenes.open());
-    QAccessible::setActive(true);
-    QAccessible::installUpdateHandler(hear);
+    // not through QAccessible's handler: Qt calls it where a screen reader runs alone, and a test without a desktop has none
+    const auto* speech = window.map().findChild<MapSpeech*>();
+    ASSERT_NE(speech, nullptr);
+    QStringList heard;
+    QObject::connect(speech, &MapSpeech::value_changed, speech, [&heard](const QString& told) { heard << told; });
     const auto value = [&] { return told_of(window.map(), QAccessible::Value); };
     scenes.press(Qt::Key_3);
     const Survey& survey = window.session().field()->survey;
@@ -148,8 +146,6 @@ TEST_F(Reach, TheMapTellsTheMarkTheAnimalAndTheSetThatArePicked) {
     scenes.press(Qt::Key_K);
     EXPECT_NE(value(), before);
     EXPECT_EQ(heard.back(), value());
-    QAccessible::installUpdateHandler(nullptr);
-    QAccessible::setActive(false);
 }
 
 }  // namespace
