@@ -1,7 +1,7 @@
 #!/bin/bash
 # Installs what the tests need, builds everything and runs every test. Ends with ctest's closing line.
 #   bash cmake/check.sh          about the time of a build
-#   bash cmake/check.sh --long   besides: both sanitizer builds, a minute of each fuzzer, the benchmarks (most of an hour)
+#   bash cmake/check.sh --long   besides: both sanitizer builds, a minute of each fuzzer, the benchmarks, every look (most of an hour)
 # Safe to run again at any time.
 set -euo pipefail
 
@@ -53,6 +53,7 @@ if [[ $long == yes ]]; then
     find "$root/.build/release/tests/benchmarks" -maxdepth 1 -type f -name "*_benchmark" -perm -u+x | sort | while read -r benchmark; do
         "$benchmark" --benchmark_min_time=0.2
     done
+    export PLUGSIDE_EVERY_LOOK=1  # of the release build alone: words that fit, in every language and look
 fi
 
 build_and_test release

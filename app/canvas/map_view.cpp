@@ -32,7 +32,7 @@ MapView::MapView(FieldSession& session, Choices& choices, QWidget* parent)
     : QWidget(parent), session_(session), choices_(choices) {
     setFocusPolicy(Qt::StrongFocus);
     setMouseTracking(true);
-    setMinimumSize(320, 240);
+    setMinimumSize(240, 240);
     setAttribute(Qt::WA_OpaquePaintEvent);
     setAccessibleName(tr("map of the field"));
     setAccessibleDescription(

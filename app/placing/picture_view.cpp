@@ -35,7 +35,7 @@ PictureView::PictureView(PicturePlacing& placing, Choices& choices, std::filesys
     : QWidget(parent), placing_(placing), choices_(choices), tiles_(std::move(copies), nullptr, most_tile_bytes) {
     setFocusPolicy(Qt::StrongFocus);
     setMouseTracking(true);
-    setMinimumSize(320, 240);
+    setMinimumSize(240, 240);
     setAttribute(Qt::WA_OpaquePaintEvent);
     setAccessibleName(tr("picture to be placed"));
     setAccessibleDescription(tr("Arrow keys move the cross, Space puts a spot, plus and minus zoom, R turns the picture."));

@@ -7,6 +7,7 @@
 #include <cmath>
 
 #include "app/placing/typed_place.h"
+#include "app/stages/page_scroll.h"
 #include "app/stages/rows_layout.h"
 #include "app/window/look_sheet.h"
 #include "core/units/display.h"
@@ -43,9 +44,14 @@ void PlacingPanel::build() {
     auto* paper = new QFrame(this);
     paper->setObjectName(QStringLiteral("slip"));
     side->addWidget(paper);
-    auto* column = new QVBoxLayout(paper);
-    column->setContentsMargins(16, 12, 16, 14);
+    auto* outer = new QVBoxLayout(paper);
+    outer->setContentsMargins(16, 12, 16, 14);
+    outer->setSpacing(8);
+    auto* page = new QWidget(paper);
+    auto* column = new QVBoxLayout(page);
+    column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(8);
+    outer->addWidget(new PageScroll(page, paper), 1);
     title_ = label_in_role("title", paper);
     next_ = label_in_role("body", paper);
     next_->setAccessibleName(tr("what to do next"));
@@ -59,6 +65,7 @@ void PlacingPanel::build() {
     list_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     list_->setWordWrap(true);
     list_->installEventFilter(this);
+    list_->setMinimumHeight(90);
     account_ = label_in_role("body", paper);
     account_->setAccessibleName(tr("how well the pairs agree"));
     one_scale_ = new QCheckBox(tr("one scale, no slant (flat scan)"), paper);
@@ -75,7 +82,7 @@ void PlacingPanel::build() {
     column->addWidget(list_, 1);
     column->addWidget(account_);
     column->addWidget(one_scale_);
-    column->addLayout(acts);
+    outer->addLayout(acts);
     connect(done, &QPushButton::clicked, this, &PlacingPanel::done);
 }
 

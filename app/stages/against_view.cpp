@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "app/stages/caution_view.h"
+#include "app/stages/lined_button.h"
 #include "app/stages/page_choice.h"
 #include "app/stages/rows_layout.h"
 #include "app/window/dresser.h"
@@ -121,14 +122,12 @@ void AgainstView::add_group(const CautionGroup& group) {
         ask->setText(tr("Asked: %1").arg(asked.join(QLatin1Char(' '))));
         column->addWidget(ask);
     }
-    auto* show = new QPushButton(sets_words(group.sets), box);
+    auto* show = new LinedButton(sets_words(group.sets), box);
     show->setProperty("way", true);
     show->setAccessibleName(tr("on the map: %1").arg(text(caution->sentence)));
     show->setToolTip(group.where.empty() ? tr("shows these sets on the map, one after the other")
                                          : tr("shows the part of the system on the map that is the reason"));
-    auto* keys = RowsLayout::natural(6);
-    keys->addWidget(show);
-    column->addLayout(keys);
+    column->addWidget(show);
     connect(show, &QPushButton::clicked, this, [this, id = group.caution] { show_on_map(id); });
     if (group.weight == CautionWeight::hold_back) add_signing(group, column, box);
     list_->addWidget(box);

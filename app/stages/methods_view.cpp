@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "app/stages/lined_button.h"
 #include "app/stages/rows_layout.h"
 #include "app/window/look_sheet.h"
 #include "app/words/language.h"
@@ -195,7 +196,7 @@ MethodsView::Card MethodsView::card_of(const Method& method) {
     column->setContentsMargins(0, 0, 0, 0);
     column->setSpacing(3);
     Card card{method.id,
-              new QPushButton(text(method.name), box),
+              new LinedButton(text(method.name), box),
               label_in_role("quiet", box),
               label_in_role("body", box),
               label_in_role("body", box),

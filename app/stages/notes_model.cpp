@@ -35,7 +35,8 @@ NotesModel::NotesModel(FieldSession& session, QObject* parent) : QAbstractListMo
 int NotesModel::rowCount(const QModelIndex& parent) const { return parent.isValid() ? 0 : static_cast<int>(rows_.size()); }
 
 QVariant NotesModel::data(const QModelIndex& index, int role) const {
-    if (!index.isValid() || role != Qt::DisplayRole || index.row() >= rowCount()) return {};
+    // what is painted may be shortened: the whole is told by pointing, and read out
+    if (!index.isValid() || (role != Qt::DisplayRole && role != Qt::ToolTipRole) || index.row() >= rowCount()) return {};
     const NoteRow& one = row(index.row());
     QString text;
     QStringList left_over;

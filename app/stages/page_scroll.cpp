@@ -32,6 +32,14 @@ bool PageScroll::eventFilter(QObject* watched, QEvent* event) {
     return handled;
 }
 
+// Comes once the page's own layout is made: what was measured before that, or while the page was hidden, was measured by layouts within
+// it that had not heard of their words' new size.
+bool PageScroll::viewportEvent(QEvent* event) {
+    const bool handled = QScrollArea::viewportEvent(event);
+    if (event->type() == QEvent::LayoutRequest || event->type() == QEvent::Show) fit();
+    return handled;
+}
+
 void PageScroll::resizeEvent(QResizeEvent* event) {
     QScrollArea::resizeEvent(event);
     fit();

@@ -82,6 +82,7 @@ void KeysOverlay::add_column(const Keys& keys) {
     for (const auto& [name, meaning] : keys) {
         auto* key = label_in_role("heading", content_);
         key->setText(name);
+        key->setIndent(4);  // a J reaches to the left of where it begins
         auto* what = label_in_role("body", content_);
         what->setText(meaning);
         words_.push_back(what);

@@ -269,13 +269,15 @@ void MainWindow::dress() {
 // The slip grows with the text, by less than the text does; the map keeps what it needs.
 void MainWindow::share_width() {
     constexpr int least_map_px = 330;
+    constexpr int least_beside_picture_px = 250;
     const MapStyle& style = choices_.style();
     const int at_100 = style.theme == Theme::light ? 376 : 420;
     const int wished = static_cast<int>(at_100 * (1.0 + 0.45 * (style.text_share - 1.0)));
     const int rail = rail_->fitting_width();
     rail_->setFixedWidth(rail);
-    for (QWidget* side : std::initializer_list<QWidget*>{slip_, placing_panel_})
-        side->setFixedWidth(std::max(std::min(wished, width() - rail - least_map_px), at_100));
+    slip_->setFixedWidth(std::max(std::min(wished, width() - rail - least_map_px), at_100));
+    // beside a picture and the map
+    placing_panel_->setFixedWidth(std::clamp(width() - rail - 2 * least_beside_picture_px, std::min(wished, 360), wished));
 }
 
 void MainWindow::resizeEvent(QResizeEvent* event) {

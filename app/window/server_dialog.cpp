@@ -4,6 +4,7 @@
 #include <QHBoxLayout>
 #include <QSettings>
 #include <QVBoxLayout>
+#include <algorithm>
 
 #include "app/window/look_sheet.h"
 
@@ -17,7 +18,6 @@ constexpr int usual_deepest = 19;  // common practice: about .3 m a pixel at the
 
 ServerDialog::ServerDialog(QWidget* parent) : QDialog(parent) {
     setWindowTitle(tr("Imagery from a server"));
-    setMinimumWidth(560);
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(22, 18, 22, 18);
     column->setSpacing(10);
@@ -71,6 +71,22 @@ std::optional<TileAddress> ServerDialog::address() const {
     return address ? std::optional(*address) : std::nullopt;
 }
 
+void ServerDialog::showEvent(QShowEvent* event) {
+    fit_to_words();
+    QDialog::showEvent(event);
+}
+
+// As wide as the address that is shown as an example, as high as the words are then.
+void ServerDialog::fit_to_words() {
+    for (QWidget* part : findChildren<QWidget*>()) part->ensurePolished();
+    layout()->invalidate();
+    const QMargins rim = layout()->contentsMargins();
+    const int wide =
+        std::max(560, entered_->fontMetrics().horizontalAdvance(entered_->placeholderText()) + rim.left() + rim.right() + 30);
+    setMinimumSize(wide, layout()->totalHeightForWidth(wide));
+    resize(minimumSize().expandedTo(QSize(width(), 0)));
+}
+
 void ServerDialog::check() {
     const auto address = TileAddress::of(entered_->text().toStdString());
     const bool empty = entered_->text().trimmed().isEmpty();
@@ -79,6 +95,7 @@ void ServerDialog::check() {
     yes_->setEnabled(address.has_value());
     if (!address) {
         told_->setText(tr("Nothing is asked of anyone yet. Without a yes this program never uses the network."));
+        if (isVisible()) fit_to_words();
         return;
     }
     QString words = tr("With a yes, %1 is asked for the tiles of what you look at, whenever you look elsewhere on the map. "
@@ -90,6 +107,7 @@ void ServerDialog::check() {
     if (address->is_open_to_others())
         words += QLatin1Char(' ') + tr("The address begins with http: whoever carries the request can read it too.");
     told_->setText(words);
+    if (isVisible()) fit_to_words();
 }
 
 void ServerDialog::remember() const {

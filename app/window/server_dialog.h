@@ -28,8 +28,12 @@ public:
     [[nodiscard]] QString told() const { return told_->text(); }
     [[nodiscard]] QString fault() const { return fault_->text(); }
 
+protected:
+    void showEvent(QShowEvent* event) override;
+
 private:
     void check();
+    void fit_to_words();
     void remember() const;
 
     QLineEdit* entered_;

@@ -4,7 +4,7 @@
 #include <QStandardPaths>
 
 #include "app/session/project_places.h"
-#include "app/stages/key_button.h"
+#include "app/stages/lined_button.h"
 #include "app/window/main_window.h"
 #include "app/window/walk_through_panel.h"
 
@@ -26,42 +26,6 @@ QStringList keys_of(Lesson lesson) {
     }
     return {};
 }
-
-// A button whose words take as many lines as they need in the width it is given.
-class LinedButton : public QPushButton {
-public:
-    LinedButton(const QString& words, QWidget* parent) : QPushButton(words, parent), words_(words) {
-        setAccessibleName(words.simplified());
-        setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Fixed);
-    }
-    [[nodiscard]] QSize minimumSizeHint() const override { return {60, sizeHint().height()}; }
-
-protected:
-    void resizeEvent(QResizeEvent* event) override {
-        QPushButton::resizeEvent(event);
-        break_lines();
-    }
-    void changeEvent(QEvent* event) override {
-        QPushButton::changeEvent(event);
-        if (event->type() == QEvent::FontChange || event->type() == QEvent::StyleChange) break_lines();
-    }
-
-private:
-    void break_lines() {
-        const int room = width() - 32;  // the rims of the sheet of looks
-        QStringList lines;
-        for (const QString& word : words_.split(QLatin1Char(' '), Qt::SkipEmptyParts)) {
-            const QString longer = lines.isEmpty() ? word : lines.back() + QLatin1Char(' ') + word;
-            if (!lines.isEmpty() && fontMetrics().horizontalAdvance(longer) <= room)
-                lines.back() = longer;
-            else
-                lines << word;
-        }
-        const QString broken = lines.size() > 1 ? lines.join(QLatin1Char('\n')) : words_;
-        if (broken != text()) setText(broken);
-    }
-    QString words_;
-};
 
 }  // namespace
 

@@ -189,6 +189,36 @@ std::string listed(const std::set<std::string>& faults) {
     return words;
 }
 
+struct Look {
+    Theme theme;
+    int percent;
+};
+
+std::string named(const Look& look) {
+    return (look.theme == Theme::light ? "light " : "sunlight ") + std::to_string(look.percent);
+}
+
+// With PLUGSIDE_EVERY_LOOK in the environment every language in every look; otherwise the ones in which most was ever found.
+bool every_look() { return qEnvironmentVariableIsSet("PLUGSIDE_EVERY_LOOK"); }
+
+std::vector<Look> looks() {
+    if (!every_look()) return {{Theme::sunlight, 200}};
+    return {{Theme::light, 100}, {Theme::light, 200}, {Theme::sunlight, 100}, {Theme::sunlight, 200}};
+}
+
+std::vector<Language> languages() {
+    if (!every_look()) return {Language::spanish};
+    return {Language::english, Language::spanish};
+}
+
+// Parts whose words are held to fit. The Method step's forms, the notes, what was not seen, the facts of a mark, those of a shape and the
+// plat's pairs are gone through and pictured, not held.
+bool held(const std::string& scene) {
+    for (const char* part : {"method, ", "walk, notes", "walk, not seen", "walk, read, a mark", "ground, a shape", "a plat"})
+        if (scene.starts_with(part)) return false;
+    return true;
+}
+
 class FittingWords : public OnScreen {
 protected:
     ~FittingWords() override {
@@ -202,27 +232,25 @@ protected:
         window.resize(window_size);
         EveryScene scenes(window);
         ASSERT_TRUE(scenes.open());
-        for (const Theme theme : {Theme::light, Theme::sunlight}) {
+        for (const Look& look : looks()) {
             Contrasts contrasts;
-            window.choices().use(theme);
-            for (const int percent : {100, 200}) {
-                window.choices().use_text(percent);
-                scenes.settle();
-                const std::string look =
-                    std::string(theme == Theme::light ? "light " : "sunlight ") + std::to_string(percent) + " ";
-                scenes.walk_through([&](QWidget& shown, const std::string& scene) {
-                    EXPECT_EQ(window.size(), window_size) << look << scene;
-                    fitting_.look(shown, look + scene);
-                    contrasts.look(shown, look + scene, window.choices().style());
-                });
-            }
+            window.choices().use(look.theme);
+            window.choices().use_text(look.percent);
+            scenes.settle();
+            const std::string name = named(look) + " ";
+            scenes.walk_through([&](QWidget& shown, const std::string& scene) {
+                EXPECT_EQ(window.size(), window_size) << name << scene;
+                if (!held(scene)) return;
+                fitting_.look(shown, name + scene);
+                contrasts.look(shown, name + scene, window.choices().style());
+            });
             EXPECT_TRUE(contrasts.faults().empty()) << listed(contrasts.faults());
             EXPECT_GT(contrasts.pairs(), 8U);
-            std::printf("%ld texts in %zu pairs of colours, least contrast %.2f\n", contrasts.texts(), contrasts.pairs(),
-                        contrasts.worst());
+            std::printf("%s: %ld texts in %zu pairs of colours, least contrast %.2f\n", name.c_str(), contrasts.texts(),
+                        contrasts.pairs(), contrasts.worst());
         }
         EXPECT_TRUE(fitting_.faults().empty()) << listed(fitting_.faults());
-        EXPECT_GT(fitting_.texts(), 2000);
+        EXPECT_GT(fitting_.texts(), 1000);
         std::printf("%ld texts looked at\n", fitting_.texts());
     }
     Looking fitting_;
@@ -237,17 +265,15 @@ void look_at_first_start(Language language, Looking& fitting) {
     window.activateWindow();
     EveryScene scenes(window);
     const auto look_at = [&](const std::string& scene) {
-        for (const Theme theme : {Theme::light, Theme::sunlight})
-            for (const int percent : {100, 200}) {
-                window.choices().use(theme);
-                window.choices().use_text(percent);
-                scenes.settle();
-                scenes.look_at(window, scene, [&](QWidget& shown, const std::string& name) {
-                    EXPECT_EQ(window.size(), window_size) << name;
-                    fitting.look(shown,
-                                 std::to_string(static_cast<int>(theme)) + " " + std::to_string(percent) + " " + name);
-                });
-            }
+        for (const Look& look : looks()) {
+            window.choices().use(look.theme);
+            window.choices().use_text(look.percent);
+            scenes.settle();
+            scenes.look_at(window, scene, [&](QWidget& shown, const std::string& name) {
+                EXPECT_EQ(window.size(), window_size) << name;
+                fitting.look(shown, named(look) + " " + name);
+            });
+        }
     };
     look_at("nothing open");
     scenes.press(Qt::Key_F2);
@@ -259,14 +285,14 @@ void look_at_first_start(Language language, Looking& fitting) {
 }
 
 TEST_F(FittingWords, OfTheFirstStartFitInBothLanguages) {
-    for (const Language language : {Language::english, Language::spanish}) look_at_first_start(language, fitting_);
+    for (const Language language : languages()) look_at_first_start(language, fitting_);
     EXPECT_TRUE(fitting_.faults().empty()) << listed(fitting_.faults());
-    EXPECT_GT(fitting_.texts(), 1000);
+    EXPECT_GT(fitting_.texts(), 150);
 }
 
-TEST_F(FittingWords, FitInEnglish) { look_everywhere(Language::english); }
-
-TEST_F(FittingWords, FitInSpanish) { look_everywhere(Language::spanish); }
+TEST_F(FittingWords, FitInEveryPart) {
+    for (const Language language : languages()) look_everywhere(language);
+}
 
 TEST_F(FittingWords, ACutAnOverlappingAndAnOutlyingTextAreFound) {
     QWidget top;
