@@ -91,11 +91,13 @@ private:
         WordSheet sheet(widget.size());
         widget.render(&sheet, QPoint(), QRegion(), QWidget::RenderFlags());
         const bool scrolls = is_viewport(widget);
-        const bool typed_in = qobject_cast<const QLineEdit*>(&widget) != nullptr;
+        // what is typed or chosen may be longer than its field: it is told whole in the list, or by the cursor
+        const bool typed_in =
+            qobject_cast<const QLineEdit*>(&widget) != nullptr || qobject_cast<const QComboBox*>(&widget) != nullptr;
         for (const PaintedWords& words : sheet.words()) {
             ++texts_;
             const std::string text = " \"" + words.text.toStdString() + "\"";
-            if (typed_in) continue;                                                 // what is typed moves with the cursor
+            if (typed_in) continue;
             if (scrolls && !QRectF(widget.rect()).contains(words.place)) continue;  // a row at the rim of a list
             if (words.cut_by_clip) fault(where + ":" + text + " is cut where it is painted");
             if (words.cut_by_widget && !scrolls) fault(where + ":" + text + " is cut at its rim");
