@@ -91,7 +91,13 @@ MainWindow::MainWindow(QWidget* parent)
 }
 
 void MainWindow::make_parts() {
+    make_map();
+    make_slip();
     lay_out();
+    bind_parts();
+}
+
+void MainWindow::bind_parts() {
     bind_keys();
     bind_session();
     bind_work();
@@ -137,14 +143,8 @@ void MainWindow::let_go_of_parts() {
     delete std::exchange(tape_, nullptr);
 }
 
-void MainWindow::lay_out() {
-    auto* column = new QVBoxLayout(this);
-    column->setContentsMargins(0, 0, 0, 0);
-    column->setSpacing(0);
+void MainWindow::make_map() {
     top_bar_ = new TopBar(session_, choices_, this);
-    column->addWidget(top_bar_);
-    auto* row = new QHBoxLayout;
-    row->setSpacing(0);
     rail_ = new DayRail(session_, choices_, work_, this);
     MapSpeech::install();
     map_ = new MapView(session_, choices_, this);
@@ -154,7 +154,11 @@ void MainWindow::lay_out() {
     correcting_ = new SystemsTool(session_, choices_, this);
     tape_ = new TapeTool(
         session_, choices_, [this](LocalPoint to, Metres reach) { return map_->plug_near(to, reach); }, this);
-    slip_ = new Slip(session_, choices_, *drawing_, *correcting_, work_, tours_, this);
+}
+
+void MainWindow::make_slip() { slip_ = new Slip(session_, choices_, *drawing_, *correcting_, work_, tours_, this); }
+
+void MainWindow::lay_out() {
     laying_ = new LadderTool(choices_, slip_->sets(), this);
     setting_place_ = new PlaceTool(this);
     tracing_ = new TraceTool(session_, choices_, *drawing_, this);
@@ -164,6 +168,12 @@ void MainWindow::lay_out() {
     placing_panel_ = new PlacingPanel(placing_, session_, choices_, this);
     picture_->hide();
     placing_panel_->hide();
+    auto* column = new QVBoxLayout(this);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(0);
+    column->addWidget(top_bar_);
+    auto* row = new QHBoxLayout;
+    row->setSpacing(0);
     row->addWidget(rail_);
     row->addWidget(picture_, 1);
     row->addWidget(map_, 1);

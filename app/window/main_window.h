@@ -100,6 +100,9 @@ protected:
 
 private:
     void make_parts();
+    void make_map();
+    void make_slip();
+    void bind_parts();
     void stop_hearing();
     void let_go_of_parts();
     void speak_in(Language language);
@@ -189,6 +192,7 @@ private:
     PlaceRing* ring_ = nullptr;
     HandOutDialog* hand_out_dialog_ = nullptr;
     Language made_in_ = spoken();
+    bool making_anew_ = false;  // the parts, in turns
     std::shared_ptr<const Plan> plan_picked_in_;  // what the picked system is a number of
 };
 

@@ -45,7 +45,7 @@ void MainWindow::changeEvent(QEvent* event) {
 // Some hundred widgets go and come: in steps, each a turn of the event loop, so that none keeps the thread for long. Until the last one
 // the picture of before stays on the screen.
 void MainWindow::make_parts_anew(Pace pace) {
-    if (layout() == nullptr) return;  // under way: they will be in the language that is spoken when they are made
+    if (std::exchange(making_anew_, true)) return;  // under way: looked at once more at its end
     setUpdatesEnabled(false);
     const Step step = choices_.step();
     const auto mound = choices_.mound();
@@ -62,24 +62,33 @@ void MainWindow::make_parts_anew(Pace pace) {
     std::vector<std::function<void()>> steps;
     for (QWidget* page : slip_->pages()) steps.emplace_back([page] { delete page; });
     const std::vector<std::function<void()>> anew{
-        [this] { let_go_of_parts(); }, [this] { make_parts(); },
-        [this, step, mound, system, set] {
-            if (layout() == nullptr) return;
+        [this] { let_go_of_parts(); },
+        [this] { make_map(); },
+        [this] { make_slip(); },
+        [this] {
+            lay_out();
+            bind_parts();
+        },
+        [this] {
             // what is known of the field is shown by the new parts as they hear of it
             if (session_.field()) session_.say_anew();
+        },
+        [this, step, mound, system, set] {
             choices_.go_to(step);
             choices_.pick_system(system);
             if (set) choices_.pick_set(set);
             choices_.pick_mound(mound);
         },
         [this] {
-            if (layout() == nullptr) return;
             for (QWidget* part : findChildren<QWidget*>(QString(), Qt::FindDirectChildrenOnly))
                 if (part->isHidden() && !part->testAttribute(Qt::WA_WState_ExplicitShowHide)) part->show();
             map_->setFocus();
         },
-        [this] {
-            if (layout() != nullptr) dresser_.show_when_dressed();
+        [this, pace, language = spoken()] {
+            making_anew_ = false;
+            dresser_.show_when_dressed();
+            // another one was asked for while the parts were being made
+            if (language != spoken()) make_parts_anew(pace);
         }};
     steps.insert(steps.end(), anew.begin(), anew.end());
     if (pace == Pace::in_turns)

@@ -6,6 +6,7 @@
 
 #include "app/stages/mound_facts.h"
 #include "app/window/main_window.h"
+#include "app/words/language.h"
 #include "tests/app/application.h"
 
 namespace plugside {
@@ -181,6 +182,35 @@ TEST(FileStem, KeepsLettersAndDigitsOfTheFieldsName) {
     EXPECT_EQ(file_stem("Creek meadow (2)"), "creek-meadow-2");
     EXPECT_EQ(file_stem("../..\\ "), "field");
     EXPECT_EQ(file_stem(QString::fromUtf8("Año nuevo")), QString::fromUtf8("año-nuevo"));
+}
+
+TEST_F(WindowSession, ALanguageAskedForWhileAnotherIsBeingPutOnIsTheOneThatHolds) {
+    struct SpeakEnglishAgain {
+        ~SpeakEnglishAgain() { speak(Language::english); }
+    } english_again;
+    open_sample();
+    const auto words = [this] {
+        QString all;
+        for (const QWidget* part :
+             {static_cast<QWidget*>(&window_.slip()), window_.findChild<QWidget*>(QStringLiteral("top_bar"))})
+            if (part != nullptr)
+                for (const QLabel* label : part->findChildren<QLabel*>())
+                    if (label->isVisible()) all += label->text() + QLatin1Char('\n');
+        return all;
+    };
+    const auto made = [this] {
+        return window_.layout() != nullptr && window_.updatesEnabled() && !window_.dresser().at_work() &&
+               window_.session().plan_is_current();
+    };
+    const QString before = words();
+    speak(Language::spanish);
+    ASSERT_TRUE(wait_for([&] { return window_.layout() == nullptr; })) << "the parts are on their way";
+    for (int turn = 0; turn < 8; ++turn) QApplication::processEvents(QEventLoop::AllEvents, 0);
+    speak(Language::english);
+    ASSERT_TRUE(wait_for(made));
+    QTest::qWait(50);
+    ASSERT_TRUE(wait_for(made));
+    EXPECT_EQ(words(), before);
 }
 
 }  // namespace
