@@ -69,11 +69,9 @@ void MainWindow::make_parts_anew(Pace pace) {
             lay_out();
             bind_parts();
         },
-        [this] {
-            // what is known of the field is shown by the new parts as they hear of it
-            if (session_.field()) session_.say_anew();
-        },
         [this, step, mound, system, set] {
+            // what is known of the field is shown by the new parts as they hear of it; in the same turn, for it takes the step back to the first
+            if (session_.field()) session_.say_anew();
             choices_.go_to(step);
             choices_.pick_system(system);
             if (set) choices_.pick_set(set);
