@@ -24,7 +24,7 @@ void add_words(std::vector<ColourPair>& pairs, const MapStyle& style) {
     add(pairs, run, {slip, drawing, picked}, PairUse::text);
     add(pairs, slip, {ink}, PairUse::text);
     add(pairs, {"on_act", style.on_act}, {act}, PairUse::text);
-    add(pairs, {"stop_ink", style.stop_ink}, {{"stop_ground", style.stop_ground}, slip, picked}, PairUse::text);
+    add(pairs, {"stop_ink", style.stop_ink}, {{"stop_ground", style.stop_ground}, slip, paper, picked}, PairUse::text);
     add(pairs, {"caution_ink", style.caution_ink}, {{"caution_ground", style.caution_ground}}, PairUse::text);
     add(pairs, {"barrier", style.barrier}, {field}, PairUse::text);
     add(pairs, {"keep_clear", style.keep_clear}, {field}, PairUse::text);

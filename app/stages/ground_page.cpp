@@ -288,6 +288,7 @@ void GroundPage::fill_list(const Ground& ground) {
             list_->item(static_cast<int>(i))->setText(line);
         else
             list_->addItem(line);
+        list_->item(static_cast<int>(i))->setToolTip(line);  // a long name is shortened where it stands
     }
     const auto picked = tool_.picked() ? std::find(listed_.begin(), listed_.end(), *tool_.picked()) : listed_.end();
     list_->setCurrentRow(picked == listed_.end() ? -1 : static_cast<int>(picked - listed_.begin()));

@@ -49,9 +49,11 @@ QFrame#slip QPushButton[way="true"]:checked { background: {ink}; color: {slip}; 
 QFrame#slip QPushButton[way="true"]:checked:focus { border: 2px solid {act}; }
 QFrame#slip QPushButton#main_button { background: {ink}; }
 QFrame#slip QPushButton#main_button:focus { background: {act}; color: {on_act}; }
-QDialog QComboBox, QFrame#slip QComboBox, QFrame#slip QAbstractSpinBox { background: {slip}; border: 1px solid {edge}; border-radius: 5px;
+QDialog QComboBox, QDialog QAbstractSpinBox, QFrame#slip QComboBox, QFrame#slip QAbstractSpinBox {
+    background: {slip}; border: 1px solid {edge}; border-radius: 5px;
     padding: 3px 6px; min-height: {line}px; }
-QDialog QComboBox:focus, QFrame#slip QComboBox:focus, QFrame#slip QAbstractSpinBox:focus { border: 2px solid {act};
+QDialog QComboBox:focus, QDialog QAbstractSpinBox:focus, QFrame#slip QComboBox:focus,
+QFrame#slip QAbstractSpinBox:focus { border: 2px solid {act};
     padding: 2px 5px; }
 QDialog QComboBox:disabled { color: {faint}; border-color: {hairline}; }
 QComboBox QAbstractItemView { background: {slip}; color: {ink}; border: 1px solid {edge}; border-radius: 0; }
