@@ -68,7 +68,7 @@ void PlacingPanel::build() {
     list_->setMinimumHeight(90);
     account_ = label_in_role("body", paper);
     account_->setAccessibleName(tr("how well the pairs agree"));
-    one_scale_ = new QCheckBox(tr("one scale, no slant (flat scan)"), paper);
+    one_scale_ = new QCheckBox(tr("one scale, no slant"), paper);
     one_scale_->setToolTip(
         tr("For a scan or a photograph taken straight down: the picture is shifted, turned and scaled only, so "
            "that pairs check each other sooner."));

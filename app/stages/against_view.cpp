@@ -61,7 +61,7 @@ void AgainstView::refresh() {
 }
 
 void AgainstView::build() {
-    built_ = isVisible();
+    built_ = looked_at_now_;
     while (QLayoutItem* item = list_->takeAt(0)) {
         if (item->widget() != nullptr) {
             item->widget()->hide();
@@ -89,9 +89,10 @@ void AgainstView::build() {
     head_->setText(parts.join(QLatin1Char(' ')));
 }
 
-void AgainstView::showEvent(QShowEvent* event) {
-    QWidget::showEvent(event);
-    if (!built_) build();
+// Before it is shown: what is made while its page is being laid out is not measured with it.
+void AgainstView::look(bool now) {
+    looked_at_now_ = now;
+    if (now && !built_) build();
 }
 
 QString AgainstView::sets_words(const std::vector<std::size_t>& sets) const {
@@ -113,7 +114,7 @@ void AgainstView::add_group(const CautionGroup& group) {
     column->setSpacing(3);
     column->addWidget(new CautionView(*caution, choices_.style(), box));
     auto* because = label_in_role("body", box);
-    because->setText(group.holds ? text(group.because) : tr("Not known: %1").arg(text(group.because)));
+    because->setText(text(group.because));  // it says itself what is not known
     column->addWidget(because);
     if (!group.ask.empty()) {
         QStringList asked;
@@ -141,7 +142,8 @@ std::vector<AgainstView::Signature> AgainstView::signatures_of(const CautionGrou
             continue;
         std::optional<std::size_t> of_set;
         for (const std::size_t set : group.sets)
-            if (entry.probe && shown_of_->plan->probes.at(shown_of_->plan->sets.at(set).probe).key == *entry.probe) of_set = set;
+            if (entry.probe && shown_of_->plan->probes.at(shown_of_->plan->sets.at(set).probe).key == *entry.probe)
+                of_set = set;
         if (entry.probe && !of_set) continue;
         auto same = std::find_if(all.begin(), all.end(), [&](const Signature& one) {
             return one.entry->at == entry.at && one.entry->name == entry.name &&
@@ -260,8 +262,8 @@ std::optional<QString> AgainstView::sign(const std::string& caution, const QStri
     for (const auto& place : places)
         for (const std::string& method : group->methods)
             if (!place || method == method_at(order, *place))
-                if (const auto refused = plugside::sign(order, {caution, method, place, name.trimmed().toStdString(),
-                                                                reason.trimmed().toStdString(), now}))
+                if (const auto refused = plugside::sign(
+                        order, {caution, method, place, name.trimmed().toStdString(), reason.trimmed().toStdString(), now}))
                     return text(*refused);
     signer_ = name.trimmed();
     work_.edit(std::move(order), tr("signature of %1").arg(signer_));

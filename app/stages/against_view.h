@@ -34,13 +34,12 @@ public:
     // "Signed by ...", a line each.
     [[nodiscard]] QStringList signatures(const std::string& caution) const;
     [[nodiscard]] QString head() const { return head_->text(); }
+    // Whether its part of the page is the one at hand; its list is made only then.
+    void look(bool now);
     void take_focus();
 
 Q_SIGNALS:
     void reasons_shown(std::shared_ptr<const std::vector<plugside::ReachReason>> reasons);
-
-protected:
-    void showEvent(QShowEvent* event) override;
 
 private:
     void refresh();
@@ -66,6 +65,7 @@ private:
     QVBoxLayout* list_;
     std::vector<CautionGroup> groups_;
     std::shared_ptr<const WorkJudged> shown_of_;
+    bool looked_at_now_ = false;
     bool built_ = false;  // the list, which is not made before it is seen
     QString signer_;         // typed before
     std::string looked_at_;  // caution whose sets are shown

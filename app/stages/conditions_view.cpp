@@ -148,7 +148,7 @@ ConditionsView::ConditionsView(FieldSession& session, Choices& choices, WorkAcco
     column->addWidget(others_);
     list_ = new QVBoxLayout;
     list_->setSpacing(4);
-    column->addLayout(list_);
+    column->addLayout(list_, 1);
     first_ = label_in_role("heading", this);
     first_->setText(tr("The method's rules ask"));
     also_ = label_in_role("heading", this);
@@ -158,7 +158,6 @@ ConditionsView::ConditionsView(FieldSession& session, Choices& choices, WorkAcco
     build_water();
     buildings_ = new QWidget(this);
     (new QVBoxLayout(buildings_))->setContentsMargins(0, 0, 0, 0);
-    column->addStretch(0);
     connect(&work_, &WorkAccount::changed, this, &ConditionsView::refresh);
     connect(&choices_, &Choices::units_changed, this, [this] {
         shown_of_.reset();

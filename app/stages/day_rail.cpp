@@ -84,7 +84,8 @@ QFont StepButton::line_font() const {
 WrappedWords StepButton::lines_at(int width) const {
     const MapStyle& style = choices_.style();
     const QFontMetricsF metrics(line_font());
-    const int most = metrics.height() > 32.0 ? 1 : 3;  // five steps stand one under the other
+    // five steps stand one under the other, in a window of 800 px too
+    const int most = metrics.height() > 32.0 ? 1 : metrics.height() > 24.0 ? 2 : 3;
     return wrapped_words(line_, metrics, width - words_left(style) - words_right, most);
 }
 
@@ -154,9 +155,9 @@ DayRail::DayRail(FieldSession& session, Choices& choices, WorkAccount& work, QWi
     auto* column = new QVBoxLayout(this);
     column->setContentsMargins(0, 14, 0, 0);
     column->setSpacing(6);
-    for (const auto& [step, name] : {std::pair{Step::walk, tr("Walk")}, std::pair{Step::ground, tr("Ground")},
-                                     std::pair{Step::systems, tr("Systems")}, std::pair{Step::method, tr("Method")},
-                                     std::pair{Step::sets, tr("Sets")}}) {
+    for (const auto& [step, name] :
+         {std::pair{Step::walk, tr("Walk")}, std::pair{Step::ground, tr("Ground")}, std::pair{Step::systems, tr("Systems")},
+          std::pair{Step::method, tr("Method")}, std::pair{Step::sets, tr("Sets")}}) {
         auto* button = new StepButton(step, name, choices_, this);
         steps_.push_back(button);
         column->addWidget(button);

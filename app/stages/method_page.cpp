@@ -24,7 +24,7 @@ MethodPage::MethodPage(FieldSession& session, Choices& choices, WorkAccount& wor
     column->addWidget(empty_);
     filled_ = new QWidget(this);
     dress_by_parts(*filled_);
-    column->addWidget(filled_);
+    column->addWidget(filled_, 1);
     auto* inside = new QVBoxLayout(filled_);
     inside->setContentsMargins(0, 0, 0, 0);
     inside->setSpacing(8);
@@ -45,8 +45,7 @@ MethodPage::MethodPage(FieldSession& session, Choices& choices, WorkAccount& wor
     methods_ = new MethodsView(session, choices, work, filled_);
     against_ = new AgainstView(session, choices, work, filled_);
     load_ = new LoadView(session, choices, work, filled_);
-    for (QWidget* part : std::initializer_list<QWidget*>{methods_, against_, load_}) inside->addWidget(part);
-    column->addStretch(1);
+    for (QWidget* part : std::initializer_list<QWidget*>{methods_, against_, load_}) inside->addWidget(part, 1);
     connect(&work_, &WorkAccount::changed, this, &MethodPage::refresh);
     connect(&session_, &FieldSession::field_replaced, this, &MethodPage::refresh);
     lay_part();
@@ -57,7 +56,7 @@ ConditionsView& MethodPage::conditions() {
     if (conditions_ == nullptr) {
         conditions_ = new ConditionsView(session_, choices_, work_, filled_);
         conditions_->setVisible(part_ == MethodPart::conditions);
-        filled_->layout()->addWidget(conditions_);
+        static_cast<QVBoxLayout*>(filled_->layout())->addWidget(conditions_, 1);
     }
     return *conditions_;
 }
@@ -66,7 +65,7 @@ LabelView& MethodPage::label() {
     if (label_ == nullptr) {
         label_ = new LabelView(session_, choices_, work_, filled_);
         label_->setVisible(part_ == MethodPart::label);
-        filled_->layout()->addWidget(label_);
+        static_cast<QVBoxLayout*>(filled_->layout())->addWidget(label_, 1);
     }
     return *label_;
 }
@@ -78,6 +77,7 @@ void MethodPage::show_part(MethodPart part) {
     if (part == MethodPart::conditions) conditions().order_anew();
     part_ = part;
     if (part == MethodPart::label) static_cast<void>(label());
+    against_->look(part == MethodPart::against);
     // the focus does not stay behind in a part that goes away
     if (focus != nullptr && isAncestorOf(focus))
         part_keys_[static_cast<std::size_t>(part)]->setFocus(Qt::ShortcutFocusReason);

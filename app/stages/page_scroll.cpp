@@ -10,9 +10,10 @@
 
 namespace plugside {
 
-PageScroll::PageScroll(QWidget* page, QWidget* parent) : QScrollArea(parent) {
+PageScroll::PageScroll(QWidget* page, QWidget* parent, PageHeight height) : QScrollArea(parent), height_(height) {
     setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     setFocusPolicy(Qt::NoFocus);
+    setProperty("page", true);
     setFrameShape(NoFrame);
     dress_by_parts(*this);
     dress_by_parts(*viewport());
@@ -49,7 +50,9 @@ void PageScroll::fit() {
     if (fitting_ || widget() == nullptr || widget()->layout() == nullptr) return;
     fitting_ = true;
     const QLayout& layout = *widget()->layout();
-    const auto needed = [&layout](int width) {
+    const auto needed = [&layout, this](int width) {
+        if (height_ == PageHeight::whole)
+            return layout.hasHeightForWidth() ? layout.totalHeightForWidth(width) : layout.totalSizeHint().height();
         return layout.hasHeightForWidth() ? layout.totalMinimumHeightForWidth(width) : layout.totalMinimumSize().height();
     };
     const QSize room = maximumViewportSize();

@@ -9,11 +9,15 @@
 
 namespace plugside {
 
+// least: parts of the page shrink to what they need at least before the page scrolls, for pages with a part that scrolls by itself.
+// whole: none does; lines of words in a layout within a layout would lose their last line first.
+enum class PageHeight { least, whole };
+
 class PageScroll : public QScrollArea {
     Q_OBJECT
 
 public:
-    PageScroll(QWidget* page, QWidget* parent);
+    PageScroll(QWidget* page, QWidget* parent, PageHeight height = PageHeight::least);
     [[nodiscard]] QSize minimumSizeHint() const override { return {60, 60}; }
 
 protected:
@@ -23,6 +27,7 @@ protected:
 
 private:
     void fit();
+    PageHeight height_;
     bool fitting_ = false;
 };
 

@@ -28,8 +28,7 @@ std::vector<Said> said_of(const JudgedSet& judged) {
                 {judgement->caution,
                  SetsPage::tr("%1 Signed by %2.").arg(because, QString::fromStdString(judgement->signed_off->name))});
         else
-            said.push_back({judgement->caution,
-                            judgement->verdict == Verdict::holds ? because : SetsPage::tr("Not known: %1").arg(because)});
+            said.push_back({judgement->caution, because});
     }
     return said;
 }

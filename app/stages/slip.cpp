@@ -71,7 +71,7 @@ Slip::Slip(FieldSession& session, Choices& choices, GroundTool& drawing, Systems
     method_ = new MethodPage(session, choices, work, pages_);
     sets_ = new SetsPage(session, choices, work, tours, pages_);
     for (QWidget* page : std::initializer_list<QWidget*>{walk_, ground_, systems_, method_, sets_})
-        pages_->addWidget(new PageScroll(page, pages_));
+        pages_->addWidget(new PageScroll(page, pages_, page == method_ ? PageHeight::whole : PageHeight::least));
     inside->addWidget(pages_);
     side->addWidget(paper, 1);
     connect(&choices_, &Choices::step_changed, this, &Slip::show_step);

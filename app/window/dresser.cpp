@@ -2,6 +2,8 @@
 
 #include <QChildEvent>
 #include <QElapsedTimer>
+#include <QLineEdit>
+#include <QPlainTextEdit>
 #include <algorithm>
 
 #include "app/window/look_sheet.h"
@@ -96,9 +98,10 @@ void Dresser::take_parts(QWidget& of, std::vector<QPointer<QWidget>>& parts) {
 void Dresser::dress(QWidget& part) {
     part.setStyleSheet(sheet_);
     // the sheet would have what a field asks for at half of the ink's strength, too pale to be read
-    QList<QLineEdit*> fields = part.findChildren<QLineEdit*>();
-    if (auto* field = qobject_cast<QLineEdit*>(&part)) fields << field;
-    for (QLineEdit* field : fields) {
+    QList<QWidget*> fields = part.findChildren<QWidget*>();
+    fields << &part;
+    for (QWidget* field : fields) {
+        if (qobject_cast<QLineEdit*>(field) == nullptr && qobject_cast<QPlainTextEdit*>(field) == nullptr) continue;
         QPalette palette = field->palette();
         palette.setColor(QPalette::PlaceholderText, hint_);
         field->setPalette(palette);

@@ -7,7 +7,6 @@
 // Another sheet while one is being put on: begins anew with that.
 #pragma once
 
-#include <QLineEdit>
 #include <QPointer>
 #include <QTimer>
 #include <QWidget>

@@ -56,6 +56,7 @@ QDialog QComboBox:focus, QDialog QAbstractSpinBox:focus, QFrame#slip QComboBox:f
 QFrame#slip QAbstractSpinBox:focus { border: 2px solid {act};
     padding: 2px 5px; }
 QDialog QComboBox:disabled { color: {faint}; border-color: {hairline}; }
+QComboBox::drop-down { border: none; width: {cell}px; }
 QComboBox QAbstractItemView { background: {slip}; color: {ink}; border: 1px solid {edge}; border-radius: 0; }
 QComboBox QAbstractItemView::item { min-height: {cell}px; }
 QPushButton:disabled, QToolButton:disabled { color: {faint}; border-color: {hairline}; }
@@ -71,9 +72,9 @@ QToolButton::menu-indicator { image: none; }
 QMenu { background: {slip}; border: 1px solid {edge}; padding: 5px; }
 QMenu::item { padding: 5px 18px 5px 26px; border-radius: 4px; }
 QMenu::item:selected { background: {rail}; }
-QLineEdit { background: {slip}; border: 1px solid {edge}; border-radius: 5px; padding: 5px;
+QLineEdit, QPlainTextEdit { background: {slip}; border: 1px solid {edge}; border-radius: 5px; padding: 5px;
     selection-background-color: {act}; selection-color: {on_act}; }
-QLineEdit:focus { border: 2px solid {act}; padding: 4px; }
+QLineEdit:focus, QPlainTextEdit:focus { border: 2px solid {act}; padding: 4px; }
 QScrollArea { border: 2px solid transparent; border-radius: 5px; background: transparent; }
 QScrollArea:focus { border: 2px solid {act}; }
 QScrollArea[page="true"] { border: none; }

@@ -62,7 +62,7 @@ Ruling label_exceeded(const RuleCase& situation) {
     }
     if (open == nullptr) return it_does_not(Words::tell("No figure that was typed from the label is gone beyond."));
     Ruling ruling = not_known(situation, {Question::label});
-    ruling.because = open->sentence;
+    ruling.because = Words::tell("Not known: {1}", {open->sentence});
     return ruling;
 }
 

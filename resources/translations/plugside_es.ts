@@ -4424,7 +4424,7 @@
     </message>
     <message>
         <source>athletic field of a school</source>
-        <translation>cancha deportiva de una escuela</translation>
+        <translation>cancha deportiva escolar</translation>
     </message>
     <message>
         <source>nursing home</source>
@@ -5756,10 +5756,6 @@
     <message>
         <source>%1 sets: %2</source>
         <translation>%1 puntos: %2</translation>
-    </message>
-    <message>
-        <source>Not known: %1</source>
-        <translation>No se sabe: %1</translation>
     </message>
     <message>
         <source>Asked: %1</source>
@@ -8966,10 +8962,6 @@ con él pueden venir las capas del terreno o un plan entregado antes.</translati
         <translation>qué tan bien concuerdan los pares</translation>
     </message>
     <message>
-        <source>one scale, no slant (flat scan)</source>
-        <translation>una sola escala, sin inclinación</translation>
-    </message>
-    <message>
         <source>For a scan or a photograph taken straight down: the picture is shifted, turned and scaled only, so that pairs check each other sooner.</source>
         <translation>Para un escaneo o una foto tomada desde arriba: la imagen solo se desplaza, gira y escala, y así los pares se comprueban antes entre sí.</translation>
     </message>
@@ -9024,6 +9016,10 @@ con él pueden venir las capas del terreno o un plan entregado antes.</translati
     <message>
         <source>Place %1</source>
         <translation>Ubicar %1</translation>
+    </message>
+    <message>
+        <source>one scale, no slant</source>
+        <translation>misma escala, sin sesgo</translation>
     </message>
 </context>
 <context>
@@ -9903,10 +9899,6 @@ vez</translation>
     <message>
         <source>%1 Signed by %2.</source>
         <translation>%1 Firmado por %2.</translation>
-    </message>
-    <message>
-        <source>Not known: %1</source>
-        <translation>No se sabe: %1</translation>
     </message>
     <message>
         <source>as the field: %1</source>
