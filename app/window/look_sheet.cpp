@@ -56,7 +56,6 @@ QDialog QComboBox:focus, QDialog QAbstractSpinBox:focus, QFrame#slip QComboBox:f
 QFrame#slip QAbstractSpinBox:focus { border: 2px solid {act};
     padding: 2px 5px; }
 QDialog QComboBox:disabled { color: {faint}; border-color: {hairline}; }
-QComboBox::drop-down { border: none; width: {cell}px; }
 QComboBox QAbstractItemView { background: {slip}; color: {ink}; border: 1px solid {edge}; border-radius: 0; }
 QComboBox QAbstractItemView::item { min-height: {cell}px; }
 QPushButton:disabled, QToolButton:disabled { color: {faint}; border-color: {hairline}; }
