@@ -227,7 +227,8 @@ private:
         EXPECT_TRUE(picture.save(plat));
         window_.imagery().add(plat.toStdString());
         EXPECT_TRUE(wait([&] { return window_.placing().active() && window_.picture().is_open(); }));
-        EXPECT_TRUE(wait([&] { return window_.picture().settled() && window_.session().plan_is_current(); }));
+        EXPECT_TRUE(wait([&] { return window_.picture().settled(); })) << "the picture's tiles";
+        EXPECT_TRUE(wait([&] { return window_.session().plan_is_current(); })) << "the plan";
         at("a plat");
         const LocalPoint middle = window_.map().view().to_local(window_.map().rect().center());
         struct Pair {
